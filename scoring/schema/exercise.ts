@@ -1,0 +1,100 @@
+import { z } from 'zod';
+import { jointSchema, processSchema, weaveSchema } from './bench.ts';
+
+const name = z
+  .string()
+  .min(1)
+  .max(60)
+  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/);
+
+/** A band a hand should stay in. */
+const band = z
+  .strictObject({ from: z.number(), to: z.number() })
+  .refine((b) => b.from <= b.to, 'a band whose `from` is not above its `to`');
+
+/**
+ * The weld size asked for. `leg` is the leg of the largest right-angled isosceles triangle the weld holds, `throat` its height from
+ * the root; both per AWS A3.0 / ISO 17659 (REFERENCE 7.1).
+ */
+const askedSchema = z.strictObject({
+  kind: z.enum(['leg', 'throat']),
+  size_mm: z.number().min(2).max(15),
+  /** The exercise's own upper limit, for profiles that set none; null leaves oversize to the profile. */
+  atMost_mm: z.number().min(2).max(25).nullable(),
+});
+
+/** What the hand is asked to do: bands the coaching speaks of. They explain the bead and never decide the verdict. */
+const handTargetSchema = z.strictObject({
+  cyclesPerSecond: band.nullable(),
+  width_mm: band.nullable(),
+  pauseA_s: band.nullable(),
+  pauseB_s: band.nullable(),
+  /** Arc foot minus upper boundary of the liquid at each root crossing: 0 on the edge of the puddle, negative behind it. */
+  lead_mm: band,
+  travel_mmps: band,
+  tipToWork_mm: band,
+  workAngle_deg: band,
+  travelAngle_deg: band,
+});
+
+export const exerciseSchema = z
+  .strictObject({
+    format: z.literal('toehold-exercise'),
+    version: z.literal(1),
+    name,
+    title: z.string().min(1).max(120),
+    /** The job as told in the workshop. */
+    story: z.string().max(600),
+    /** What this exercise teaches, in one sentence. */
+    teaches: z.string().max(300),
+    joint: jointSchema,
+    process: processSchema,
+    /** `fixed`: joint and settings as given. `own process`: the joint as given, the machine set by ear. */
+    settings: z.enum(['fixed', 'own process']),
+    asked: askedSchema,
+    /** Length of the joint that is judged; the ends are left out. */
+    judged: z.strictObject({ from_mm: z.number().min(0), to_mm: z.number().min(0) }),
+    /** Cuts fixed before welding. */
+    cuts_mm: z.array(z.number().min(0)).max(10),
+    /** Passes the joint is meant to take. More than one pass over a finished bead gets no verdict when this is 1. */
+    passes: z.literal(1),
+    profile: name,
+    target: handTargetSchema,
+    /** The weave the robot hand shows, and previews use. */
+    demonstration: weaveSchema,
+    /** Aids the trainee may use without the attempt being named as aided. */
+    aids: z.strictObject({ ghost: z.boolean(), beat: z.boolean(), toeMarks: z.boolean(), handRig: z.boolean() }),
+    /** What devices that cannot tell tip-to-work or angles are given. */
+    hold: z.strictObject({ tipToWork_mm: z.number(), workAngle_deg: z.number(), travelAngle_deg: z.number() }),
+  })
+  .superRefine((e, ctx) => {
+    const length = e.joint.length_mm;
+    if (!(e.judged.from_mm < e.judged.to_mm && e.judged.to_mm <= length)) {
+      ctx.addIssue({
+        code: 'custom',
+        path: ['judged'],
+        message: `from_mm below to_mm, both on the joint (0 to ${length} mm)`,
+      });
+    }
+    for (const [i, cut] of e.cuts_mm.entries()) {
+      if (cut < e.judged.from_mm || cut > e.judged.to_mm) {
+        ctx.addIssue({
+          code: 'custom',
+          path: ['cuts_mm', i],
+          message: `a height inside the judged length (${e.judged.from_mm} to ${e.judged.to_mm} mm)`,
+        });
+      }
+    }
+    if (e.asked.atMost_mm !== null && e.asked.atMost_mm <= e.asked.size_mm) {
+      ctx.addIssue({
+        code: 'custom',
+        path: ['asked', 'atMost_mm'],
+        message: `more than the size asked (${e.asked.size_mm} mm), or null`,
+      });
+    }
+  });
+
+export type Exercise = z.infer<typeof exerciseSchema>;
+export type Asked = Exercise['asked'];
+export type HandTarget = Exercise['target'];
+export type Band = z.infer<typeof band>;

@@ -1,0 +1,84 @@
+import { z } from 'zod';
+
+/** What a limit is set on. The reading compared is defined in the measure's own file under `bead/`. */
+export const ruleMeasures = [
+  'undercut',
+  'convexity',
+  'toe angle',
+  'overlap',
+  'unequal legs',
+  'leg short',
+  'throat short',
+  'throat over',
+  'fusion to plate',
+  'root fusion',
+  'gap',
+] as const;
+
+/** What a limit may depend on: thickness of the plate, nominal throat, width of face, nominal leg. */
+const basis = z.enum(['plate', 'throat', 'face', 'leg']);
+
+const limitSchema = z.discriminatedUnion('form', [
+  /** Not permitted at all. */
+  z.strictObject({ form: z.literal('none') }),
+  /** `base + slope * basis`, at most `most`. */
+  z.strictObject({
+    form: z.literal('line'),
+    base: z.number(),
+    slope: z.number(),
+    of: basis,
+    most: z.number().nullable(),
+  }),
+  /** First row whose `upTo` is not below the basis; `upTo: null` takes the rest. `open`: the bound itself belongs to the next row. */
+  z.strictObject({
+    form: z.literal('steps'),
+    of: basis,
+    rows: z.array(z.strictObject({ upTo: z.number().nullable(), open: z.boolean(), limit: z.number() })).min(1),
+  }),
+  /** The reading must be at least this. */
+  z.strictObject({ form: z.literal('floor'), value: z.number() }),
+]);
+
+/** How much of the length may be at the limit. Lengths in the profile's own unit. */
+const extentSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('anywhere') }),
+  /** Short imperfections only: at most `share` of the length, or `length` in any `per` of weld where the weld is that long. */
+  z.strictObject({ kind: z.literal('short'), share: z.number(), length: z.number(), per: z.number() }),
+  /** A deeper limit over an accumulated length in any `per`; nothing on pieces shorter than `per`. */
+  z.strictObject({ kind: z.literal('accumulated'), deeper: z.number(), length: z.number(), per: z.number() }),
+  /** The limit applies over at most `share` of the length; nothing on pieces shorter than `piece`. */
+  z.strictObject({ kind: z.literal('share'), share: z.number(), piece: z.number() }),
+]);
+
+const ruleSchema = z.strictObject({
+  measure: z.enum(ruleMeasures),
+  /** Clause or table as cited on the line. */
+  clause: z.string().min(1).max(160),
+  status: z.enum(['verified', 'memory']),
+  /** Plate thickness the rule holds for, profile's unit: above `over`, up to and including `upTo`. */
+  plates: z.strictObject({ over: z.number(), upTo: z.number().nullable() }),
+  limit: limitSchema,
+  extent: extentSchema,
+  note: z.string().max(300).exactOptional(),
+});
+
+export const profileSchema = z.strictObject({
+  format: z.literal('toehold-profile'),
+  version: z.literal(1),
+  name: z.string().min(1).max(60),
+  title: z.string().min(1).max(120),
+  standard: z.string().max(80),
+  edition: z.string().max(80),
+  /** Unit of every length in this profile. Inch and SI tables are separate profiles and are never converted into each other. */
+  unit: z.enum(['mm', 'in']),
+  /** Where the values were taken from. */
+  source: z.string().max(400),
+  notes: z.array(z.string().max(400)).max(12),
+  rules: z.array(ruleSchema).min(1).max(60),
+});
+
+export type Profile = z.infer<typeof profileSchema>;
+export type Rule = Profile['rules'][number];
+export type RuleMeasure = Rule['measure'];
+export type Limit = Rule['limit'];
+export type Extent = Rule['extent'];

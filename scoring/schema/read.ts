@@ -1,0 +1,51 @@
+import { type Exercise, exerciseSchema } from './exercise.ts';
+import { InputError, parseWith } from './problem.ts';
+import { type Profile, profileSchema } from './profile.ts';
+import { type AttemptRecording, checkRecording, MOST_RECORDING_TEXT } from './recording.ts';
+
+/** Largest exercise or profile file taken in, characters. */
+const MOST_TEXT = 500_000;
+
+/**
+ * Parses JSON text from a file.
+ * @param most largest length taken in, characters
+ * @throws InputError when the text is too long, empty, cut off or not JSON
+ */
+export function parseJson(text: string, file: string, most: number): unknown {
+  if (text.length > most) {
+    throw new InputError(file, [
+      { path: '', found: `${text.length} characters`, allowed: `at most ${most} characters` },
+    ]);
+  }
+  const body = text.charCodeAt(0) === 0xfeff ? text.slice(1) : text;
+  if (body.trim() === '') throw new InputError(file, [{ path: '', found: 'an empty file', allowed: 'JSON text' }]);
+  try {
+    return JSON.parse(body);
+  } catch (cause) {
+    const why = cause instanceof Error ? cause.message : 'not JSON';
+    const cut = /end of JSON|unterminated/i.test(why) ? '; the file is cut off' : '';
+    throw new InputError(file, [
+      { path: '', found: `text that is not JSON (${why}${cut})`, allowed: 'complete JSON text' },
+    ]);
+  }
+}
+
+/**
+ * Reads a recording from the text of its file.
+ * @param text JSON text
+ * @param file name used in messages
+ * @throws InputError
+ */
+export function readRecording(text: string, file = 'recording'): AttemptRecording {
+  return checkRecording(parseJson(text, file, MOST_RECORDING_TEXT), file);
+}
+
+/** Reads an exercise from the text of its file. @throws InputError */
+export function readExercise(text: string, file = 'exercise'): Exercise {
+  return parseWith(exerciseSchema, parseJson(text, file, MOST_TEXT), file);
+}
+
+/** Reads an acceptance profile from the text of its file. @throws InputError */
+export function readProfile(text: string, file = 'profile'): Profile {
+  return parseWith(profileSchema, parseJson(text, file, MOST_TEXT), file);
+}

@@ -1,0 +1,103 @@
+import { z } from 'zod';
+import { aidsInUseSchema, deviceSchema, originSchema, simulationSchema } from './bench.ts';
+import { exerciseSchema } from './exercise.ts';
+import { describeFound, InputError, parseWith } from './problem.ts';
+
+/** Longest recording taken in: 20 minutes at 100 poses a second. */
+export const MOST_POSES = 120_000;
+/** Largest recording file taken in, characters. */
+export const MOST_RECORDING_TEXT = 16_000_000;
+
+const column = z.array(z.int()).max(MOST_POSES);
+
+export const recordingSchema = z.strictObject({
+  format: z.literal('toehold-recording'),
+  version: z.literal(1),
+  engine: z.string().min(1).max(40),
+  simulation: simulationSchema,
+  rate_Hz: z.literal(100),
+  /** Whole numbers of the quanta stated by the engine's recorder, one entry per 1/100 s. */
+  poses: z.strictObject({ u: column, y: column, tip: column, work: column, travel: column, trigger: column }),
+  origin: originSchema,
+  device: deviceSchema,
+  aids: aidsInUseSchema,
+  seed: z.number(),
+  /** The exercise as it stood, or null for an attempt without one. */
+  exercise: exerciseSchema.nullable(),
+  ended: z.enum(['stopped', 'too-slow', 'length-reached']),
+  stateHash: z.string().max(64).nullable(),
+});
+
+/** A recording as this project reads it: the engine's recording with the exercise understood. */
+export type AttemptRecording = z.infer<typeof recordingSchema>;
+
+const COLUMNS = ['u', 'y', 'tip', 'work', 'travel', 'trigger'] as const;
+
+/**
+ * Checks a parsed recording. The long columns are checked first and by hand, so that a spoilt file gives one sentence instead of a
+ * hundred thousand.
+ * @throws InputError
+ */
+export function checkRecording(input: unknown, file: string): AttemptRecording {
+  const head = input as { format?: unknown; version?: unknown; poses?: unknown } | null;
+  if (typeof head !== 'object' || head === null || Array.isArray(head)) {
+    throw new InputError(file, [
+      { path: '', found: describeFound(input), allowed: 'a recording written by Toehold (a JSON object)' },
+    ]);
+  }
+  if (head.format !== 'toehold-recording') {
+    throw new InputError(file, [
+      {
+        path: 'format',
+        found: describeFound(head.format),
+        allowed: '"toehold-recording"; this file is not a recording of an attempt',
+      },
+    ]);
+  }
+  if (head.version !== 1) {
+    throw new InputError(file, [
+      {
+        path: 'version',
+        found: describeFound(head.version),
+        allowed: '1; this file was written by another version and cannot be read',
+      },
+    ]);
+  }
+  checkColumns(head.poses, file);
+  return parseWith(recordingSchema, input, file);
+}
+
+function checkColumns(poses: unknown, file: string): void {
+  if (typeof poses !== 'object' || poses === null) return;
+  const columns = poses as Record<string, unknown>;
+  let length: number | null = null;
+  for (const name of COLUMNS) {
+    const values = columns[name];
+    const path = `poses.${name}`;
+    if (!Array.isArray(values)) {
+      throw new InputError(file, [{ path, found: describeFound(values), allowed: 'a list of whole numbers' }]);
+    }
+    if (values.length > MOST_POSES) {
+      throw new InputError(file, [
+        {
+          path,
+          found: describeFound(values),
+          allowed: `at most ${MOST_POSES} entries (20 minutes at 100 poses a second)`,
+        },
+      ]);
+    }
+    if (length !== null && values.length !== length) {
+      throw new InputError(file, [
+        { path, found: describeFound(values), allowed: `${length} entries, as poses.u has` },
+      ]);
+    }
+    length = values.length;
+    for (let i = 0; i < values.length; i++) {
+      if (!Number.isSafeInteger(values[i])) {
+        throw new InputError(file, [
+          { path: `${path}[${i}]`, found: describeFound(values[i]), allowed: 'a whole number' },
+        ]);
+      }
+    }
+  }
+}

@@ -1,0 +1,185 @@
+import { z } from 'zod';
+import { aidsInUseSchema, deviceSchema, originSchema } from './bench.ts';
+import { motionSchema } from './motion.ts';
+import { stationSchema } from './station.ts';
+
+export const lineVerdicts = ['within', 'outside', 'too close to call'] as const;
+export const verdicts = [...lineVerdicts, 'no verdict'] as const;
+
+const stretch = z.strictObject({ from_mm: z.number(), to_mm: z.number() });
+
+/** One reading against one limit. Reading, plus-minus and limit share `unit`. */
+const lineSchema = z.strictObject({
+  measure: z.string(),
+  /** Which toe or plate; null where the measure has no side. */
+  side: z.enum(['A', 'B']).nullable(),
+  reading: z.number(),
+  plusMinus: z.number(),
+  unit: z.enum(['mm', 'in', 'deg', '%']),
+  limit: z.number(),
+  /** `at most`: the reading may not be above the limit; `at least`: not below it. */
+  sense: z.enum(['at most', 'at least']),
+  rule: z.string(),
+  status: z.enum(['verified', 'memory', 'exercise']),
+  verdict: z.enum(lineVerdicts),
+  /** Height of the deciding reading. */
+  y_mm: z.number(),
+  /** Stretches of the judged length where the line is not within. */
+  places: z.array(stretch),
+});
+
+/** A change of one thing, in a step a hand can feel. Kept apart from the sentence so that it can be tried by welding again. */
+const changeSchema = z.strictObject({
+  what: z.enum([
+    'travel_mmps',
+    'feed_mpmin',
+    'volts_V',
+    'width_mm',
+    'pauseA_s',
+    'pauseB_s',
+    'lead_mm',
+    'tipToWork_mm',
+    'cyclesPerSecond',
+    'centre_mm',
+    'travelAngle_deg',
+  ]),
+  by: z.number(),
+});
+
+export const adviceCodes = [
+  'weld-the-judged-length',
+  'climb',
+  'too-much-metal',
+  'let-it-cool',
+  'arc-back-on-puddle',
+  'tip-too-far',
+  'cold-root',
+  'root-just-short',
+  'toe-left-early',
+  'toe-not-reached',
+  'toe-melted-open',
+  'cold-toe',
+  'crowned-cold',
+  'crowned-narrow',
+  'crowned-slow',
+  'undersize',
+  'oversize',
+  'one-sided',
+  'edge-melted-back',
+  'hot-top',
+  'uneven-rhythm',
+  'measure-a-real-one',
+  'keep-it',
+  'see-the-cut',
+] as const;
+
+const adviceSchema = z.strictObject({
+  code: z.enum(adviceCodes),
+  text: z.string(),
+  y_mm: z.number().nullable(),
+  t_s: z.number().nullable(),
+  /** Weave cycle that made the place, counted from 1; null for a straight run or where none could be tied to it. */
+  cycle: z.number().nullable(),
+  side: z.enum(['A', 'B']).nullable(),
+  change: changeSchema.nullable(),
+});
+
+export const reasonCodes = [
+  'no-exercise',
+  'no-arc',
+  'judged-length-not-covered',
+  'vertical-down',
+  'dropped-out',
+  'second-pass',
+  'machine-too-slow',
+  'settings-edited',
+  'exercise-edited',
+  'too-long',
+] as const;
+
+const reasonSchema = z.strictObject({ code: z.enum(reasonCodes), text: z.string() });
+
+/** A fact about the attempt that changes no reading but should be known to whoever looks at it. */
+const noteSchema = z.strictObject({
+  code: z.enum([
+    'robot',
+    'aids',
+    'hand-rig',
+    'engine-differs',
+    'hash-differs',
+    'origin-device-mismatch',
+    'not-a-ready-exercise',
+    'size-over-6',
+    'profile-changed',
+    'stopped-early',
+    'metal-dropped',
+    'gap-over-rule',
+  ]),
+  text: z.string(),
+});
+
+export const resultSchema = z.strictObject({
+  format: z.literal('toehold-result'),
+  version: z.literal(1),
+  verdict: z.enum(verdicts),
+  reasons: z.array(reasonSchema),
+  /** 0 to 100, for the trend of one hand at one exercise; null without a verdict. */
+  score: z.number().nullable(),
+  engine: z.string(),
+  stateHash: z.string(),
+  exercise: z
+    .strictObject({
+      name: z.string(),
+      title: z.string(),
+      ready: z.boolean(),
+      asked: z.strictObject({ kind: z.enum(['leg', 'throat']), size_mm: z.number(), atMost_mm: z.number().nullable() }),
+      judged: stretch,
+      cuts_mm: z.array(z.number()),
+    })
+    .nullable(),
+  profile: z.strictObject({ name: z.string(), title: z.string(), edition: z.string() }).nullable(),
+  origin: originSchema,
+  device: deviceSchema,
+  aids: aidsInUseSchema,
+  notes: z.array(noteSchema),
+  motion: motionSchema,
+  bead: z.strictObject({
+    stations: z.array(stationSchema),
+    /** Heights in the judged length with no metal. */
+    bare_mm: z.array(z.number()),
+    /** Each measure at its worst, and the height where that is. */
+    worst: stationSchema.nullable(),
+    worstAt_mm: z.record(z.string(), z.number()),
+    mean: stationSchema.nullable(),
+    rootFusedShare: z.number().nullable(),
+  }),
+  process: z.strictObject({
+    current_A: z.number().nullable(),
+    voltage_V: z.number().nullable(),
+    heatInput_kJpmm: z.number().nullable(),
+    heatInputRule: z.string(),
+    laid_mm2: z.number().nullable(),
+    holds_mm2: z.number().nullable(),
+    arcTime_s: z.number(),
+    deposited_g: z.number(),
+    spatter_g: z.number(),
+    dripped_g: z.number(),
+  }),
+  books: z.strictObject({ massError: z.number(), energyError: z.number() }),
+  lines: z.array(lineSchema),
+  advice: z.array(adviceSchema),
+  notMeasured: z.array(z.strictObject({ what: z.string(), why: z.string() })),
+  notModelled: z.array(z.string()),
+  cautions: z.array(z.string()),
+});
+
+export type Result = z.infer<typeof resultSchema>;
+export type Line = z.infer<typeof lineSchema>;
+export type LineVerdict = Line['verdict'];
+export type Verdict = Result['verdict'];
+export type Advice = z.infer<typeof adviceSchema>;
+export type AdviceCode = Advice['code'];
+export type Change = z.infer<typeof changeSchema>;
+export type Reason = z.infer<typeof reasonSchema>;
+export type Note = z.infer<typeof noteSchema>;
+export type ExerciseInResult = NonNullable<Result['exercise']>;
