@@ -1,0 +1,139 @@
+/**
+ * Every free parameter of the model: unit, usual range, source, what moves when it moves. Nothing else in the engine is tuned.
+ * "prototype" means: found with a rebuilt prototype of this model, see DEVELOPERS.md, Calibration.
+ */
+export interface Parameter {
+  value: number;
+  unit: string;
+  range: readonly [number, number];
+  source: string;
+  moves: string;
+}
+
+const parameter = (
+  value: number,
+  unit: string,
+  range: readonly [number, number],
+  source: string,
+  moves: string,
+): Parameter => ({ value, unit, range, source, moves });
+
+export const PARAMETERS = {
+  arcEfficiency: parameter(
+    0.85,
+    '-',
+    [0.8, 0.88],
+    'DuPont & Marder, Weld. J. 74 (1995) 406s: GMAW 0.84; Pepe et al., STWJ 16 (2011) 412: dip transfer 0.85',
+    'all heat: fused depth, puddle size',
+  ),
+  wireEnthalpy: parameter(
+    1900,
+    'J/g',
+    [1700, 2100],
+    'droplet enthalpy 1.7 to 2.1 MJ/kg above 20 °C, from memory',
+    'share of the power that comes with the metal',
+  ),
+  arcRadius: parameter(
+    0.9,
+    'mm',
+    [0.8, 1.3],
+    'no source; prototype: -0.14 mm of root per +0.1 mm',
+    'root fusion (strongly), face width',
+  ),
+  arcRadiusPerVolt: parameter(
+    0.15,
+    'mm/V above 17 V',
+    [0.05, 0.25],
+    'sign: GMAW handbook trend table (volts widen the bead, hardly deepen it); size from prototype',
+    'width against volts',
+  ),
+  depositRadius: parameter(
+    0.7,
+    'mm',
+    [0.4, 1.2],
+    'no source; about the wire radius plus drop travel',
+    'nearly nothing',
+  ),
+  arcShade: parameter(
+    4,
+    'mm',
+    [3, 8],
+    'no source; prototype: at 1 mm the arc sticks to a wall',
+    'how much nearer metal draws the arc',
+  ),
+  stirring: parameter(
+    2,
+    '-',
+    [1, 3],
+    'usual liquid-conductivity factor in conduction models of weld pools, from memory',
+    'wall melting; isotropic, so it grows no finger',
+  ),
+  advanceHot: parameter(
+    50,
+    'degree',
+    [40, 70],
+    'no source; prototype: first free parameter of the root',
+    'whether the puddle runs ahead over the root, toe spread',
+  ),
+  advanceCold: parameter(60, 'degree', [50, 110], 'no source; prototype', 'toe spread on cold plate, overlap'),
+  relaxation: parameter(
+    0.04,
+    's',
+    [0.02, 0.1],
+    'capillary settling of an 8 mm pool, sqrt(rho L^3/gamma)/pi about 0.02 to 0.05 s',
+    'nothing that matters within the range',
+  ),
+  gapConductance: parameter(
+    3e-3,
+    'W/(mm2 K)',
+    [1e-3, 1e-2],
+    'contact conductance of clamped mill-scale plate, from memory',
+    'heat crossing the faying face, root of the base plate',
+  ),
+  emissivity: parameter(
+    0.5,
+    '-',
+    [0.3, 0.8],
+    'EN 1993-1-2 gives 0.7 for oxidised plate; liquid 0.3 to 0.4 (memory)',
+    'cooling of hot metal',
+  ),
+  convection: parameter(
+    2e-5,
+    'W/(mm2 K)',
+    [5e-6, 3e-5],
+    'natural convection 5 to 30 W/m2K, handbook range',
+    'late cooling',
+  ),
+  surfaceTension: parameter(
+    1.2,
+    'N/m',
+    [1.0, 1.8],
+    'active-gas GMAW pools 1.0 to 1.4 N/m, from memory; Keene 1993: pure iron 1.86',
+    'sag, crown, drip',
+  ),
+  liquidDensity: parameter(
+    7.0e-3,
+    'g/mm3',
+    [6.8e-3, 7.1e-3],
+    'Assael et al., JPCRD 35 (2006): 7.03e-3 at melting (coefficients from memory)',
+    'head of the puddle only; mass and heat use one solid density',
+  ),
+  rmsCurrent: parameter(1.3, '-', [1.15, 1.5], 'I_rms/I of a short-circuit wave, from memory', 'arc force'),
+  releaseSpan: parameter(
+    0.9,
+    '-',
+    [0.4, 1.0],
+    'cos(receding 20 degrees) - cos(pinned at an edge, 90 degrees); Furmidge retention of a drop on a wall, from memory',
+    'when a held puddle drops out',
+  ),
+} satisfies Record<string, Parameter>;
+
+export type ParameterName = keyof typeof PARAMETERS;
+export type Calibration = Record<ParameterName, number>;
+
+/** The values alone; overrides are for studies (calibration, sensitivities), never for attempts. */
+export function calibration(overrides: Partial<Calibration> = {}): Calibration {
+  const out = {} as Calibration;
+  for (const name of Object.keys(PARAMETERS) as ParameterName[]) out[name] = overrides[name] ?? PARAMETERS[name].value;
+  return out;
+}

@@ -1,0 +1,13 @@
+/** One tick of heat after the arc has had its turn: potential, conduction, faying face, losses. */
+import { conductFaying } from './faying.ts';
+import { LOSS_INTERVAL, lose } from './losses.ts';
+import { refreshFlags, type State } from './state.ts';
+
+export function tickHeat(s: State): void {
+  const { heat, plan } = s;
+  if (heat.flagsStale) refreshFlags(heat);
+  heat.kernel.potential(0, plan.ny);
+  heat.kernel.conduct(0, plan.ny);
+  conductFaying(s);
+  if (s.tick % LOSS_INTERVAL === 0) lose(s);
+}

@@ -1,0 +1,79 @@
+/**
+ * Where the heat state lies in one linear memory, so that a plain-TypeScript kernel and its SIMD twin work on the same bytes.
+ *
+ * Field arrays (f32) hold `count` rods of `stride` cells; cell j of rod r is at r * stride + PAD + j. The cell before the first and
+ * the cell after the last are guards that copy their neighbour: ends of the joint conduct nothing.
+ */
+
+/** Cells before the first real one: keeps rods 16-byte aligned and leaves room for the guard. */
+export const PAD = 4;
+
+/** What a rod does this step. */
+export const ROD = { SKIP: 0, FULL: 1, PARTIAL: 2, LIST: 3 } as const;
+
+/** Program words per rod: flag, four neighbour offsets (first cell, in floats), list start, list length, spare. */
+export const PROGRAM_WORDS = 8;
+/** Coefficients per rod: four slots, along y, spare. */
+export const COEFFICIENT_WORDS = 8;
+export const TABLE_WORDS = 4096;
+/** Fill below this share of a cell is treated as this share's heat capacity. */
+export const LEAST_FILL = 1e-3;
+
+export interface KernelLayout {
+  count: number;
+  ny: number;
+  stride: number;
+  listLength: number;
+  /** Byte offsets. */
+  enthalpy: number;
+  residual: number;
+  potential: number;
+  fill: number;
+  peak: number;
+  table: number;
+  program: number;
+  coefficient: number;
+  listRod: number;
+  listCoefficient: number;
+  bytes: number;
+}
+
+const align = (n: number): number => (n + 63) & ~63;
+
+export function planLayout(count: number, ny: number, listLength: number): KernelLayout {
+  const stride = ((ny + 3) & ~3) + 2 * PAD;
+  const field = align(count * stride * 4);
+  let at = 1024;
+  const take = (bytes: number): number => {
+    const start = at;
+    at += align(bytes);
+    return start;
+  };
+  return {
+    count,
+    ny,
+    stride,
+    listLength,
+    enthalpy: take(field),
+    residual: take(field),
+    potential: take(field),
+    fill: take(field),
+    peak: take(field),
+    table: take(TABLE_WORDS * 4),
+    program: take(count * PROGRAM_WORDS * 4),
+    coefficient: take(count * COEFFICIENT_WORDS * 4),
+    listRod: take(listLength * 4),
+    listCoefficient: take(listLength * 4),
+    bytes: at,
+  };
+}
+
+/** The two hot passes. Both twins must give the same bits. */
+export interface HeatKernel {
+  readonly name: 'reference' | 'simd';
+  readonly memory: ArrayBuffer;
+  /** Enthalpy to potential, and peaks, for slices [j0, j1); j0 a multiple of 4. */
+  potential(j0: number, j1: number): void;
+  /** One explicit conduction step for slices [j0, j1); j0 a multiple of 4. */
+  conduct(j0: number, j1: number): void;
+}

@@ -1,0 +1,104 @@
+/**
+ * The readable kernel. Every operation is rounded to f32 (`Math.fround`) in the order the SIMD twin uses, so the two agree bit for
+ * bit. f32 was chosen because four cells fit a 128-bit register and twice as many stay in cache; the small increments f32 would
+ * lose are carried in `residual` (Kahan), so accounts still close.
+ */
+import { INV_STEP_F32, TABLE_STEPS } from '../material.ts';
+import {
+  COEFFICIENT_WORDS,
+  type HeatKernel,
+  type KernelLayout,
+  LEAST_FILL,
+  PAD,
+  PROGRAM_WORDS,
+  ROD,
+} from './layout.ts';
+
+const f = Math.fround;
+const LEAST = f(LEAST_FILL);
+
+export function createReferenceKernel(layout: KernelLayout): HeatKernel {
+  const memory = new ArrayBuffer((layout.bytes + 65535) & ~65535);
+  const { count, ny, stride, listLength } = layout;
+  const field = count * stride;
+  const H = new Float32Array(memory, layout.enthalpy, field);
+  const R = new Float32Array(memory, layout.residual, field);
+  const T = new Float32Array(memory, layout.potential, field);
+  const P = new Float32Array(memory, layout.fill, field);
+  const K = new Float32Array(memory, layout.peak, field);
+  const table = new Float32Array(memory, layout.table, 2 * TABLE_STEPS);
+  const program = new Int32Array(memory, layout.program, count * PROGRAM_WORDS);
+  const coefficient = new Float32Array(memory, layout.coefficient, count * COEFFICIENT_WORDS);
+  const listRod = new Int32Array(memory, layout.listRod, listLength);
+  const listC = new Float32Array(memory, layout.listCoefficient, listLength);
+
+  return {
+    name: 'reference',
+    memory,
+    potential(j0, j1) {
+      for (let r = 0; r < count; r++) {
+        if (program[r * PROGRAM_WORDS] === ROD.SKIP) continue;
+        const base = r * stride + PAD;
+        for (let c = base + j0; c < base + j1; c++) {
+          const h = H[c]!;
+          const x = f(h * INV_STEP_F32);
+          let i = x | 0;
+          if (i < 0) i = 0;
+          else if (i > TABLE_STEPS - 1) i = TABLE_STEPS - 1;
+          T[c] = f(table[2 * i]! + f(f(x - i) * table[2 * i + 1]!));
+          if (h > K[c]!) K[c] = h;
+        }
+        T[base - 1] = T[base]!;
+        T[base + ny] = T[base + ny - 1]!;
+      }
+    },
+    conduct(j0, j1) {
+      for (let r = 0; r < count; r++) {
+        const flag = program[r * PROGRAM_WORDS]!;
+        if (flag === ROD.SKIP) continue;
+        const base = r * stride + PAD;
+        const w = r * PROGRAM_WORDS;
+        const q = r * COEFFICIENT_WORDS;
+        const n0 = program[w + 1]!;
+        const n1 = program[w + 2]!;
+        const n2 = program[w + 3]!;
+        const n3 = program[w + 4]!;
+        const c0 = coefficient[q]!;
+        const c1 = coefficient[q + 1]!;
+        const c2 = coefficient[q + 2]!;
+        const c3 = coefficient[q + 3]!;
+        const cy = coefficient[q + 4]!;
+        const listStart = program[w + 5]!;
+        const listEnd = listStart + program[w + 6]!;
+        for (let j = j0; j < j1; j++) {
+          const c = base + j;
+          const t = T[c]!;
+          let sum: number;
+          if (flag === ROD.PARTIAL) {
+            const p = P[c]!;
+            const f0 = f(f(c0 * Math.min(p, P[n0 + j]!)) * f(T[n0 + j]! - t));
+            const f1 = f(f(c1 * Math.min(p, P[n1 + j]!)) * f(T[n1 + j]! - t));
+            const f2 = f(f(c2 * Math.min(p, P[n2 + j]!)) * f(T[n2 + j]! - t));
+            const f3 = f(f(c3 * Math.min(p, P[n3 + j]!)) * f(T[n3 + j]! - t));
+            const below = f(Math.min(p, P[c - 1]!) * f(T[c - 1]! - t));
+            const above = f(Math.min(p, P[c + 1]!) * f(T[c + 1]! - t));
+            sum = f(f(f(f0 + f1) + f(f2 + f3)) + f(cy * f(below + above)));
+            sum = f(sum / (p > LEAST ? p : LEAST));
+          } else {
+            const f0 = f(c0 * f(T[n0 + j]! - t));
+            const f1 = f(c1 * f(T[n1 + j]! - t));
+            const f2 = f(c2 * f(T[n2 + j]! - t));
+            const f3 = f(c3 * f(T[n3 + j]! - t));
+            sum = f(f(f(f0 + f1) + f(f2 + f3)) + f(cy * f(f(T[c - 1]! - t) + f(T[c + 1]! - t))));
+            for (let l = listStart; l < listEnd; l++) sum = f(sum + f(listC[l]! * f(T[listRod[l]! + j]! - t)));
+          }
+          const y = f(sum + R[c]!);
+          const h = H[c]!;
+          const next = f(h + y);
+          R[c] = f(y - f(next - h));
+          H[c] = next;
+        }
+      }
+    },
+  };
+}

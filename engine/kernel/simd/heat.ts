@@ -1,0 +1,138 @@
+// SIMD twin of ../reference.ts in AssemblyScript: same operations, same order, four cells at a time.
+// Addresses are bytes; layout comes in through setup() so that both twins share one memory plan.
+
+let count: i32 = 0;
+let ny: i32 = 0;
+let stride: i32 = 0;
+let H: usize = 0;
+let R: usize = 0;
+let T: usize = 0;
+let P: usize = 0;
+let K: usize = 0;
+let table: usize = 0;
+let program: usize = 0;
+let coefficient: usize = 0;
+let listRod: usize = 0;
+let listC: usize = 0;
+let invStep: f32 = 0;
+let least: f32 = 0;
+
+export function setup(
+  count_: i32, ny_: i32, stride_: i32,
+  h: usize, r: usize, t: usize, p: usize, k: usize,
+  table_: usize, program_: usize, coefficient_: usize, listRod_: usize, listC_: usize,
+  invStep_: f32, least_: f32,
+): void {
+  count = count_;
+  ny = ny_;
+  stride = stride_;
+  H = h;
+  R = r;
+  T = t;
+  P = p;
+  K = k;
+  table = table_;
+  program = program_;
+  coefficient = coefficient_;
+  listRod = listRod_;
+  listC = listC_;
+  invStep = invStep_;
+  least = least_;
+}
+
+export function potential(j0: i32, j1: i32): void {
+  const inv = f32x4.splat(invStep);
+  const zero = i32x4.splat(0);
+  const last = i32x4.splat(2047);
+  for (let r = 0; r < count; r++) {
+    if (load<i32>(program + (<usize>r << 5)) == 0) continue;
+    const base = <usize>(r * stride + 4) << 2;
+    const end = base + (<usize>j1 << 2);
+    for (let c = base + (<usize>j0 << 2); c < end; c += 16) {
+      const h = v128.load(H + c);
+      const x = f32x4.mul(h, inv);
+      const i = i32x4.min_s(i32x4.max_s(i32x4.trunc_sat_f32x4_s(x), zero), last);
+      const a = v128.load64_zero(table + (<usize>i32x4.extract_lane(i, 0) << 3));
+      const b = v128.load64_zero(table + (<usize>i32x4.extract_lane(i, 1) << 3));
+      const d = v128.load64_zero(table + (<usize>i32x4.extract_lane(i, 2) << 3));
+      const e = v128.load64_zero(table + (<usize>i32x4.extract_lane(i, 3) << 3));
+      const ab = v128.shuffle<i32>(a, b, 0, 4, 1, 5);
+      const de = v128.shuffle<i32>(d, e, 0, 4, 1, 5);
+      const value = v128.shuffle<i64>(ab, de, 0, 2);
+      const slope = v128.shuffle<i64>(ab, de, 1, 3);
+      const rest = f32x4.sub(x, f32x4.convert_i32x4_s(i));
+      v128.store(T + c, f32x4.add(value, f32x4.mul(rest, slope)));
+      const k = v128.load(K + c);
+      v128.store(K + c, f32x4.pmax(k, h));
+    }
+    store<f32>(T + base - 4, load<f32>(T + base));
+    store<f32>(T + base + (<usize>ny << 2), load<f32>(T + base + (<usize>(ny - 1) << 2)));
+  }
+}
+
+// pmin(p, q) = q < p ? q : p, as Math.min for the numbers that occur (fills, never NaN or -0).
+export function conduct(j0: i32, j1: i32): void {
+  const floor = f32x4.splat(least);
+  for (let r = 0; r < count; r++) {
+    const w = program + (<usize>r << 5);
+    const flag = load<i32>(w);
+    if (flag == 0) continue;
+    const from = <usize>j0 << 2;
+    const base = <usize>(r * stride + 4) << 2;
+    const n0 = <usize>load<i32>(w, 4) << 2;
+    const n1 = <usize>load<i32>(w, 8) << 2;
+    const n2 = <usize>load<i32>(w, 12) << 2;
+    const n3 = <usize>load<i32>(w, 16) << 2;
+    const q = coefficient + (<usize>r << 5);
+    const c0 = v128.load32_splat(q);
+    const c1 = v128.load32_splat(q, 4);
+    const c2 = v128.load32_splat(q, 8);
+    const c3 = v128.load32_splat(q, 12);
+    const cy = v128.load32_splat(q, 16);
+    const end = <usize>j1 << 2;
+    if (flag == 2) {
+      for (let j = from; j < end; j += 16) {
+        const c = base + j;
+        const t = v128.load(T + c);
+        const p = v128.load(P + c);
+        const f0 = f32x4.mul(f32x4.mul(c0, f32x4.pmin(p, v128.load(P + n0 + j))), f32x4.sub(v128.load(T + n0 + j), t));
+        const f1 = f32x4.mul(f32x4.mul(c1, f32x4.pmin(p, v128.load(P + n1 + j))), f32x4.sub(v128.load(T + n1 + j), t));
+        const f2 = f32x4.mul(f32x4.mul(c2, f32x4.pmin(p, v128.load(P + n2 + j))), f32x4.sub(v128.load(T + n2 + j), t));
+        const f3 = f32x4.mul(f32x4.mul(c3, f32x4.pmin(p, v128.load(P + n3 + j))), f32x4.sub(v128.load(T + n3 + j), t));
+        const below = f32x4.mul(f32x4.pmin(p, v128.load(P + c - 4)), f32x4.sub(v128.load(T + c - 4), t));
+        const above = f32x4.mul(f32x4.pmin(p, v128.load(P + c, 4)), f32x4.sub(v128.load(T + c, 4), t));
+        const lateral = f32x4.add(f32x4.add(f0, f1), f32x4.add(f2, f3));
+        const sum = f32x4.div(f32x4.add(lateral, f32x4.mul(cy, f32x4.add(below, above))), f32x4.pmax(floor, p));
+        advance(c, sum);
+      }
+    } else {
+      const listStart = <usize>load<i32>(w, 20) << 2;
+      const listEnd = listStart + (<usize>load<i32>(w, 24) << 2);
+      for (let j = from; j < end; j += 16) {
+        const c = base + j;
+        const t = v128.load(T + c);
+        const f0 = f32x4.mul(c0, f32x4.sub(v128.load(T + n0 + j), t));
+        const f1 = f32x4.mul(c1, f32x4.sub(v128.load(T + n1 + j), t));
+        const f2 = f32x4.mul(c2, f32x4.sub(v128.load(T + n2 + j), t));
+        const f3 = f32x4.mul(c3, f32x4.sub(v128.load(T + n3 + j), t));
+        const along = f32x4.add(f32x4.sub(v128.load(T + c - 4), t), f32x4.sub(v128.load(T + c, 4), t));
+        let sum = f32x4.add(f32x4.add(f32x4.add(f0, f1), f32x4.add(f2, f3)), f32x4.mul(cy, along));
+        for (let l = listStart; l < listEnd; l += 4) {
+          const n = <usize>load<i32>(listRod + l) << 2;
+          sum = f32x4.add(sum, f32x4.mul(v128.load32_splat(listC + l), f32x4.sub(v128.load(T + n + j), t)));
+        }
+        advance(c, sum);
+      }
+    }
+  }
+}
+
+// AssemblyScript decorator.
+@inline
+function advance(c: usize, sum: v128): void {
+  const y = f32x4.add(sum, v128.load(R + c));
+  const h = v128.load(H + c);
+  const next = f32x4.add(h, y);
+  v128.store(R + c, f32x4.sub(y, f32x4.sub(next, h)));
+  v128.store(H + c, next);
+}

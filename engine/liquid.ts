@@ -1,0 +1,159 @@
+/** Which columns are liquid, how deep, and which belong together. */
+import { PAD } from './kernel/layout.ts';
+import { topCell } from './metal.ts';
+import type { State } from './state.ts';
+
+/** A column turns liquid above ON and solid below OFF (liquid fraction of its top metal): no chatter at the edge. */
+const ON = 0.6;
+const OFF = 0.4;
+/** The top metal looked at, as a share of a cell's length. */
+const TOP_SHARE = 0.6;
+/** A film thinner than this share of a cell, wetted over solid, lives this long to gather metal. */
+const FILM_SHARE = 0.04;
+export const FILM_LIFE_S = 0.06;
+/** Fresh liquid holds its contact line at the column's face beside never-wet plate, at the next column's centre beside frozen bead. */
+const EDGE_FRESH = 0.5;
+const EDGE_FROZEN = 1;
+
+/** Liquid share of the metal in a cell, 0 to 1. */
+export function liquidShare(s: State, h: number): number {
+  const { solidus_JPG, liquidus_JPG } = s.heat.table;
+  const f = (h - solidus_JPG) / (liquidus_JPG - solidus_JPG);
+  return f < 0 ? 0 : f > 1 ? 1 : f;
+}
+
+/** Liquid share of the top metal of column c at slice j. */
+function topShare(s: State, c: number, j: number): number {
+  const { plan, heat } = s;
+  const long = 2 * plan.du;
+  const w = s.w[c * plan.ny + j]!;
+  let left = TOP_SHARE * long;
+  let sum = 0;
+  for (let m = topCell(s, c, w); m >= 0 && left > 0; m--) {
+    const cell = plan.stack[plan.stackStart[c]! + m]! * heat.layout.stride + PAD + j;
+    const metal = Math.min(long, w - plan.base[c]! - m * long);
+    const inside = Math.min(left, metal);
+    sum += inside * liquidShare(s, heat.H[cell]!);
+    left -= inside;
+  }
+  return sum / (TOP_SHARE * long);
+}
+
+/** Height of the liquid's bottom: contiguous liquid counted down from the surface, part-molten cells by their share. */
+function liquidBottom(s: State, c: number, j: number): number {
+  const { plan, heat } = s;
+  const long = 2 * plan.du;
+  const w = s.w[c * plan.ny + j]!;
+  let depth = 0;
+  for (let m = topCell(s, c, w); m >= 0; m--) {
+    const cell = plan.stack[plan.stackStart[c]! + m]! * heat.layout.stride + PAD + j;
+    const share = liquidShare(s, heat.H[cell]!);
+    depth += share * Math.min(long, w - plan.base[c]! - m * long);
+    if (share < 0.5) break;
+  }
+  const bottom = w - depth;
+  const floor = plan.base[c]! + long;
+  return bottom > floor ? bottom : floor < w ? floor : w;
+}
+
+/** Updates the liquid set inside slices [from, to): hysteresis, wetted films, stamps, contact lines of changed columns. */
+export function updateLiquid(s: State, from: number, to: number): void {
+  const { plan, liquid } = s;
+  const { ny, nu } = plan;
+  const long = 2 * plan.du;
+  let lo = ny;
+  let hi = 0;
+  for (let c = 0; c < nu; c++) {
+    for (let j = from; j < to; j++) {
+      const i = c * ny + j;
+      const was = liquid[i]!;
+      const film = !Number.isNaN(s.wetLevel[i]!) && s.w[i]! - s.wetLevel[i]! < FILM_SHARE * long;
+      const share = topShare(s, c, j);
+      let now = was ? share > OFF : share > ON;
+      if (was && film && s.tick <= s.wetUntil[i]!) now = true;
+      if (now && !was) melt(s, i, c, j);
+      else if (!now && was) freeze(s, i, c, j);
+      if (now) {
+        if (share > ON) s.wetLevel[i] = Number.NaN;
+        s.bottom[i] = film && share <= OFF ? s.w[i]! : liquidBottom(s, c, j);
+        if (j < lo) lo = j;
+        if (j >= hi) hi = j + 1;
+      }
+    }
+  }
+  s.window.from = lo < hi ? lo : 0;
+  s.window.to = lo < hi ? hi : 0;
+}
+
+/** Neighbour columns in face order u-, u+, y-, y+; -1 beyond the grid. */
+export function neighbourOf(s: State, c: number, j: number, face: number): number {
+  const { nu, ny } = s.plan;
+  if (face === 0) return c > 0 ? (c - 1) * ny + j : -1;
+  if (face === 1) return c < nu - 1 ? (c + 1) * ny + j : -1;
+  if (face === 2) return j > 0 ? c * ny + j - 1 : -1;
+  return j < ny - 1 ? c * ny + j + 1 : -1;
+}
+
+function melt(s: State, i: number, c: number, j: number): void {
+  s.liquid[i] = 1;
+  s.wEq[i] = s.w[i]!;
+  s.response[i] = 0;
+  if (s.wetTick[i]! < 0) s.wetTick[i] = s.tick;
+  for (let face = 0; face < 4; face++) {
+    const q = neighbourOf(s, c, j, face);
+    s.edge[4 * i + face] = q >= 0 && s.wetTick[q]! >= 0 ? EDGE_FROZEN : EDGE_FRESH;
+  }
+}
+
+/** A column reached by its neighbour's contact line: wet, with a film to gather. */
+export function wet(s: State, i: number, c: number, j: number): void {
+  melt(s, i, c, j);
+  s.wetLevel[i] = s.w[i]!;
+  s.wetUntil[i] = s.tick + Math.ceil(FILM_LIFE_S / s.dt);
+  s.bottom[i] = s.w[i]!;
+  if (j < s.window.from || s.window.to === 0) s.window.from = j;
+  if (j + 1 > s.window.to) s.window.to = j + 1;
+}
+
+function freeze(s: State, i: number, c: number, j: number): void {
+  s.liquid[i] = 0;
+  s.wetLevel[i] = Number.NaN;
+  s.frozenTick[i] = s.tick;
+  s.puddle[i] = -1;
+  for (let face = 0; face < 4; face++) {
+    const q = neighbourOf(s, c, j, face);
+    if (q >= 0) s.edge[4 * q + (face ^ 1)] = EDGE_FROZEN;
+  }
+}
+
+/** Labels 4-connected liquid in scan order; returns how many puddles. `queue` needs room for every column. */
+export function labelPuddles(s: State, queue: Int32Array): number {
+  const { plan, liquid, puddle } = s;
+  const { ny, nu } = plan;
+  const { from, to } = s.window;
+  for (let c = 0; c < nu; c++) puddle.fill(-1, c * ny + from, c * ny + to);
+  let labels = 0;
+  for (let c = 0; c < nu; c++) {
+    for (let j = from; j < to; j++) {
+      const start = c * ny + j;
+      if (!liquid[start] || puddle[start]! >= 0) continue;
+      let head = 0;
+      let tail = 0;
+      queue[tail++] = start;
+      puddle[start] = labels;
+      while (head < tail) {
+        const i = queue[head++]!;
+        const ci = Math.floor(i / ny);
+        for (let face = 0; face < 4; face++) {
+          const q = neighbourOf(s, ci, i - ci * ny, face);
+          if (q >= 0 && liquid[q] && puddle[q]! < 0) {
+            puddle[q] = labels;
+            queue[tail++] = q;
+          }
+        }
+      }
+      labels++;
+    }
+  }
+  return labels;
+}

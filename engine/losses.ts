@@ -1,0 +1,90 @@
+/** Heat leaving the work: convection and radiation from every free face, conduction into clamps and bench. */
+import { PAD } from './kernel/layout.ts';
+import { DENSITY_GPMM3, lookup, type MaterialTable } from './material.ts';
+import { columnArea, topCell } from './metal.ts';
+import type { State } from './state.ts';
+
+/** Losses are slow beside conduction: taken every this many ticks, for as many ticks' time. */
+export const LOSS_INTERVAL = 4;
+const STEFAN_BOLTZMANN_WPMM2K4 = 5.670374e-14;
+
+function flux(table: MaterialTable, h: number, ambient_C: number, emissivity: number, convection: number): number {
+  const t = lookup(table.temperature, h);
+  const k = t + 273.15;
+  const k0 = ambient_C + 273.15;
+  return convection * (t - ambient_C) + emissivity * STEFAN_BOLTZMANN_WPMM2K4 * (k * k * k * k - k0 * k0 * k0 * k0);
+}
+
+export function lose(s: State): void {
+  const { plan, heat, cal } = s;
+  const { H, layout, table } = heat;
+  const { ny, dy, nu, du } = plan;
+  const time = s.dt * LOSS_INTERVAL;
+  const ambient = s.options.joint.ambient_C;
+  let lost = 0;
+  const { exposed_mm, area_mm2, count, sinks } = plan.rods;
+  for (let r = 0; r < count; r++) {
+    const wide = exposed_mm[r]!;
+    if (wide === 0) continue;
+    const base = r * layout.stride + PAD;
+    const mass = area_mm2[r]! * dy * DENSITY_GPMM3;
+    const perMass = (time * wide * dy) / mass;
+    for (let j = 0; j < ny; j++) {
+      const dh = perMass * flux(table, H[base + j]!, ambient, cal.emissivity, cal.convection);
+      H[base + j]! -= dh;
+      lost += dh * mass;
+    }
+  }
+  lost += loseFromFace(s, time, nu, ny, du, dy);
+  s.ledger.lost_J += lost;
+
+  const sink = s.options.joint.sink_WpmmK;
+  if (sink > 0) {
+    let taken = 0;
+    for (const r of sinks) {
+      const base = r * layout.stride + PAD;
+      const mass = area_mm2[r]! * dy * DENSITY_GPMM3;
+      for (let j = 0; j < ny; j++) {
+        const dh = (time * sink * dy * (lookup(table.temperature, H[base + j]!) - ambient)) / mass;
+        H[base + j]! -= dh;
+        taken += dh * mass;
+      }
+    }
+    s.ledger.sink_J += taken;
+  }
+}
+
+/** The welded face loses over its true area du dy sqrt(1 + |∇w|²), not over stair-steps. */
+function loseFromFace(s: State, time: number, nu: number, ny: number, du: number, dy: number): number {
+  const { plan, heat, cal, w } = s;
+  const area = columnArea(s);
+  const long = 2 * plan.du;
+  const ambient = s.options.joint.ambient_C;
+  let lost = 0;
+  for (let c = 0; c < nu; c++) {
+    const left = c > 0 ? c - 1 : c;
+    const right = c < nu - 1 ? c + 1 : c;
+    const invU = 1 / ((right - left) * du);
+    for (let j = 0; j < ny; j++) {
+      const i = c * ny + j;
+      const m = topCell(s, c, w[i]!);
+      const bottom = plan.base[c]! + m * long;
+      const share = Math.min(1, (w[i]! - bottom) / long);
+      const cell = plan.stack[plan.stackStart[c]! + m]! * heat.layout.stride + PAD + j;
+      const wu = (w[right * ny + j]! - w[left * ny + j]!) * invU;
+      const up = j < ny - 1 ? i + 1 : i;
+      const down = j > 0 ? i - 1 : i;
+      const wy = (w[up]! - w[down]!) / ((up - down) * dy);
+      const face = area * Math.sqrt(1 + wu * wu + wy * wy);
+      const power = face * flux(heat.table, heat.H[cell]!, ambient, cal.emissivity, cal.convection);
+      // A sliver cannot lose more than it holds in one go: share the loss with the cell below.
+      const below = m > 0 && share < 0.5 ? plan.stack[plan.stackStart[c]! + m - 1]! * heat.layout.stride + PAD + j : -1;
+      const metal = (below >= 0 ? 1 + share : share) * long * area * DENSITY_GPMM3;
+      const dh = (time * power) / metal;
+      heat.H[cell]! -= dh;
+      if (below >= 0) heat.H[below]! -= dh;
+      lost += dh * metal;
+    }
+  }
+  return lost;
+}

@@ -1,0 +1,61 @@
+/**
+ * Functions whose last bits feed state. `Math.exp`, `sin` and their kin may differ between browsers; these use only
+ * + - * / and exact rounding, so every engine gives the same bits. `Math.sqrt`, `floor`, `abs` are exact by IEEE 754.
+ */
+
+const LN2_HI = 0.6931471803691238;
+const LN2_LO = 1.9082149292705877e-10;
+const INV_LN2 = 1.4426950408889634;
+
+/** 2^n for whole n in [-1022, 1023]. */
+function powerOfTwo(n: number): number {
+  let result = 1;
+  let base = n < 0 ? 0.5 : 2;
+  let left = n < 0 ? -n : n;
+  while (left > 0) {
+    if (left & 1) result *= base;
+    base *= base;
+    left >>= 1;
+  }
+  return result;
+}
+
+/** e^x; relative error below 1e-14 on [-700, 700]; 0 below, Infinity above. */
+export function exp(x: number): number {
+  if (x < -700) return 0;
+  if (x > 700) return Number.POSITIVE_INFINITY;
+  const n = Math.floor(x * INV_LN2 + 0.5);
+  const r = x - n * LN2_HI - n * LN2_LO;
+  // Taylor to r^13 on |r| <= 0.347: remainder below 1e-17.
+  let sum = 1;
+  for (let k = 13; k >= 1; k--) sum = 1 + (r / k) * sum;
+  return sum * powerOfTwo(n);
+}
+
+export const PI = 3.141592653589793;
+
+/** sin of an angle in radians; absolute error below 1e-14 for |x| < 1000. */
+export function sin(x: number): number {
+  const turns = Math.floor(x / PI + 0.5);
+  const r = x - turns * PI;
+  const r2 = r * r;
+  let sum = 1;
+  for (let k = 21; k >= 3; k -= 2) sum = 1 - (r2 / (k * (k - 1))) * sum;
+  const value = r * sum;
+  return turns % 2 === 0 ? value : -value;
+}
+
+export function cos(x: number): number {
+  return sin(x + PI / 2);
+}
+
+/** tan by sin/cos; for angles well inside ±π/2. */
+export function tan(x: number): number {
+  return sin(x) / cos(x);
+}
+
+export function clamp(x: number, low: number, high: number): number {
+  return x < low ? low : x > high ? high : x;
+}
+
+export const DEGREE = PI / 180;

@@ -1,0 +1,195 @@
+/**
+ * An attempt in the making: one `step` per pose, each the same list of stages.
+ *
+ *     torch -> (footprint -> arc -> heat) x ticks -> puddle -> trace
+ */
+import { accounts, storedEnergy, surfaceVolume } from './accounts.ts';
+import { burn, createArcTick } from './arc.ts';
+import { createFootprint } from './footprint.ts';
+import { hashState } from './hash.ts';
+import { tickHeat } from './heat.ts';
+import { PAD } from './kernel/layout.ts';
+import { lookup } from './material.ts';
+import { clamp } from './math.ts';
+import { topCell } from './metal.ts';
+import { EngineError } from './options.ts';
+import { createPuddleWork, settle } from './puddle.ts';
+import { cutSection, rootStrip } from './section.ts';
+import { restoreState, snapshotState } from './snapshot.ts';
+import { allocate, POSE_RATE_HZ, type State, type StateChoices } from './state.ts';
+import { createAxis, POSE_LIMITS, placeTorch } from './torch.ts';
+import { createTrace, surfaceLiquid, tracePuddle } from './trace.ts';
+import type { Accounts, Pose, RootStrip, Section, SimulationOptions, SurfaceView, TraceSample } from './types.ts';
+
+export interface Simulation {
+  readonly options: SimulationOptions;
+  /** Time welded so far, s, and poses stepped. */
+  readonly time_s: number;
+  readonly steps: number;
+  /** Which kernel runs. */
+  readonly kernel: 'reference' | 'simd';
+  /**
+   * Steps one pose interval (10 ms). The returned object is reused: copy what you keep.
+   * @throws EngineError 'bad-pose' for a pose that is not finite; the attempt stays as it was.
+   */
+  step(pose: Pose): TraceSample;
+  /** The surface now; arrays are reused by the next call. */
+  surface(): SurfaceView;
+  section(y_mm: number): Section;
+  rootStrip(): RootStrip;
+  accounts(): Accounts;
+  /** Check number of the whole state. */
+  hash(): string;
+  /** Everything needed to go on from here, bit for bit. */
+  snapshot(): ArrayBuffer;
+  /** @throws EngineError 'bad-snapshot' when the bytes belong to another layout or version. */
+  restore(snapshot: ArrayBuffer): void;
+}
+
+const FIELDS = ['u_mm', 'y_mm', 'tipToWork_mm', 'workAngle_deg', 'travelAngle_deg'] as const;
+/** Aim points farther off the joint than this are brought to this distance: still off the joint, never a huge number. */
+const FAR_MM = 1000;
+const RECENT_COLUMNS_MM = 6;
+
+function checkPose(pose: Pose): void {
+  for (const field of FIELDS) {
+    if (!Number.isFinite(pose[field]))
+      throw new EngineError('bad-pose', `pose.${field}`, pose[field], 'a finite number');
+  }
+  if (typeof pose.trigger !== 'boolean')
+    throw new EngineError('bad-pose', 'pose.trigger', pose.trigger, 'true or false');
+}
+
+/** @throws EngineError when an option is out of range. */
+export function createSimulation(options: SimulationOptions, choices: StateChoices = {}): Simulation {
+  const s = allocate(structuredCloneOptions(options), choices);
+  s.ledger.start_J = storedEnergy(s);
+  s.ledger.start_mm3 = surfaceVolume(s);
+  const axis = createAxis();
+  const foot = createFootprint();
+  const arc = createArcTick();
+  const work = createPuddleWork(s.w.length);
+  const trace = createTrace();
+  const at: Pose = { u_mm: 0, y_mm: 0, tipToWork_mm: 12, workAngle_deg: 45, travelAngle_deg: 0, trigger: false };
+  let last: Pose | null = null;
+  let view: SurfaceView | null = null;
+
+  const step = (pose: Pose): TraceSample => {
+    checkPose(pose);
+    const from = last ?? pose;
+    trace.dripped_g = 0;
+    trace.spatter_g = 0;
+    let power = 0;
+    let burning = 0;
+    for (let t = 1; t <= s.ticksPerPose; t++) {
+      const f = t / s.ticksPerPose;
+      for (const field of FIELDS) at[field] = from[field] + (pose[field] - from[field]) * f;
+      at.u_mm = clamp(at.u_mm, -FAR_MM, FAR_MM);
+      at.y_mm = clamp(at.y_mm, -FAR_MM, FAR_MM);
+      placeTorch(axis, at, s.options.process, s.plan);
+      s.tick++;
+      if (pose.trigger) {
+        burn(arc, s, foot, axis, at.u_mm, at.y_mm);
+        trace.dripped_g += arc.dripped_g;
+        trace.spatter_g += arc.spatter_g;
+        power += arc.power_W / s.ticksPerPose;
+        if (arc.on) burning++;
+      } else {
+        arc.on = false;
+        s.arcOn = false;
+        s.current = 0;
+      }
+      tickHeat(s);
+    }
+    s.steps++;
+    const near = arc.on ? s.footY : at.y_mm;
+    const j0 = Math.floor((near - RECENT_COLUMNS_MM - s.plan.y0) / s.plan.dy);
+    const j1 = Math.ceil((near + RECENT_COLUMNS_MM - s.plan.y0) / s.plan.dy);
+    settle(s, work, clamp(j0, 0, s.plan.ny), clamp(j1, 0, s.plan.ny), 1 / POSE_RATE_HZ);
+    trace.dripped_g += work.dripped_g;
+    last = { ...pose };
+
+    trace.t_s = s.steps / POSE_RATE_HZ;
+    trace.trigger = pose.trigger;
+    trace.arcOn = burning > 0;
+    trace.regime = arc.on && arc.wire ? arc.wire.regime : 'off';
+    trace.aimU_mm = at.u_mm;
+    trace.aimY_mm = at.y_mm;
+    trace.footU_mm = arc.on ? s.footU : at.u_mm;
+    trace.footY_mm = arc.on ? s.footY : at.y_mm;
+    trace.tipToWork_mm = arc.on ? arc.tipToWork : axis.reach;
+    trace.workAngle_deg = clamp(at.workAngle_deg, ...POSE_LIMITS.workAngle_deg);
+    trace.travelAngle_deg = clamp(at.travelAngle_deg, ...POSE_LIMITS.travelAngle_deg);
+    trace.current_A = s.arcOn ? s.current : 0;
+    trace.power_W = power;
+    trace.nozzleTouching = axis.nozzleTouching;
+    tracePuddle(trace, s, trace.footU_mm, trace.footY_mm);
+    return trace;
+  };
+
+  return {
+    options: s.options,
+    get time_s() {
+      return s.steps / POSE_RATE_HZ;
+    },
+    get steps() {
+      return s.steps;
+    },
+    kernel: s.heat.kernel.name,
+    step,
+    surface() {
+      view ??= createView(s);
+      fillView(view, s);
+      return view;
+    },
+    section: (y_mm) => cutSection(s, y_mm),
+    rootStrip: () => rootStrip(s),
+    accounts: () => accounts(s),
+    hash: () => hashState(s),
+    snapshot: () => snapshotState(s, work.pressure, last),
+    restore(bytes) {
+      last = restoreState(s, work.pressure, bytes);
+    },
+  };
+}
+
+function structuredCloneOptions(o: SimulationOptions): SimulationOptions {
+  return { joint: { ...o.joint }, process: { ...o.process }, cell_mm: o.cell_mm };
+}
+
+function createView(s: State): SurfaceView {
+  const { plan } = s;
+  const n = plan.nu * plan.ny;
+  const plate = new Float32Array(n);
+  for (let c = 0; c < plan.nu; c++) plate.fill(plan.plate[c]!, c * plan.ny, (c + 1) * plan.ny);
+  return {
+    nu: plan.nu,
+    ny: plan.ny,
+    u0_mm: -plan.kMax * plan.du,
+    du_mm: plan.du,
+    y0_mm: plan.y0,
+    dy_mm: plan.dy,
+    height_mm: new Float32Array(n),
+    plate_mm: plate,
+    temp_C: new Float32Array(n),
+    liquid: new Float32Array(n),
+    peak_C: new Float32Array(n),
+    frozen_s: new Float32Array(n),
+  };
+}
+
+function fillView(view: SurfaceView, s: State): void {
+  const { plan, heat } = s;
+  for (let c = 0; c < plan.nu; c++) {
+    for (let j = 0; j < plan.ny; j++) {
+      const i = c * plan.ny + j;
+      const m = topCell(s, c, s.w[i]!);
+      const cell = plan.stack[plan.stackStart[c]! + m]! * heat.layout.stride + PAD + j;
+      view.height_mm[i] = s.w[i]!;
+      view.temp_C[i] = lookup(heat.table.temperature, heat.H[cell]!);
+      view.peak_C[i] = lookup(heat.table.temperature, heat.peak[cell]!);
+      view.liquid[i] = surfaceLiquid(s, i, heat.H[cell]!);
+      view.frozen_s[i] = s.frozenTick[i]! < 0 ? Number.NaN : s.frozenTick[i]! * s.dt;
+    }
+  }
+}

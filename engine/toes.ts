@@ -1,0 +1,88 @@
+/**
+ * Contact lines. Every face between a liquid and a dry column keeps the toe's distance `edge` (in column spacings) from the liquid
+ * column's centre. Past the advancing angle it creeps until the surface stands at that angle; at 1.5 the dry column is wet.
+ *
+ *      w ──.                 slope the surface falls with:  m = (w - z) / (edge d)
+ *           `·.z____ solid   slope the solid rises with:    ms       contact angle = atan m + atan ms
+ */
+import { PAD } from './kernel/layout.ts';
+import { neighbourOf, wet } from './liquid.ts';
+import { lookup, SOLIDUS_C } from './material.ts';
+import { clamp, DEGREE, tan } from './math.ts';
+import { topCell } from './metal.ts';
+import type { State } from './state.ts';
+
+/** A height field cannot overhang: the surface may not fall more steeply than tan 71°. */
+const STEEPEST = 3.0;
+const SOLID_STEEPEST = 2;
+/** Contact lines move at most this fast. */
+const TOE_SPEED_MMPS = 50;
+const WET_AT = 1.5;
+/** Thinner liquid than this pulls no contact line along. */
+const LEAST_DEPTH_MM = 0.02;
+/** From the solidus down over this span the advancing angle goes from hot to cold. */
+const COLD_SPAN_K = 700;
+
+/** Slope of the dry solid beyond face `face` of column i, outward positive; 0 where unknown. */
+export function solidSlope(s: State, q: number, face: number): number {
+  const { ny } = s.plan;
+  const c = Math.floor(q / ny);
+  const beyond = neighbourOf(s, c, q - c * ny, face);
+  if (beyond < 0 || s.liquid[beyond]) return 0;
+  const d = face < 2 ? s.plan.du : s.plan.dy;
+  return clamp((s.w[beyond]! - s.w[q]!) / d, -SOLID_STEEPEST, SOLID_STEEPEST);
+}
+
+/** Height of the toe on the solid between the liquid column and the dry column q. */
+export function toeHeight(s: State, i: number, q: number, face: number): number {
+  const d = face < 2 ? s.plan.du : s.plan.dy;
+  return s.w[q]! + (s.edge[4 * i + face]! - 1) * d * solidSlope(s, q, face);
+}
+
+export function topTemperature(s: State, i: number): number {
+  const { plan, heat } = s;
+  const c = Math.floor(i / plan.ny);
+  const m = topCell(s, c, s.w[i]!);
+  const cell = plan.stack[plan.stackStart[c]! + m]! * heat.layout.stride + PAD + (i - c * plan.ny);
+  return lookup(heat.table.temperature, heat.H[cell]!);
+}
+
+/** Lets every contact line in the window creep for `time` seconds; `fresh` collects columns to wet (room for all columns). */
+export function creepToes(s: State, time: number, fresh: Int32Array): void {
+  const { plan, liquid, cal, w } = s;
+  const { ny, nu } = plan;
+  const { from, to } = s.window;
+  let count = 0;
+  for (let c = 0; c < nu; c++) {
+    for (let j = from; j < to; j++) {
+      const i = c * ny + j;
+      if (!liquid[i] || w[i]! - s.bottom[i]! < LEAST_DEPTH_MM) continue;
+      for (let face = 0; face < 4; face++) {
+        const q = neighbourOf(s, c, j, face);
+        if (q < 0 || liquid[q]) continue;
+        const d = face < 2 ? plan.du : plan.dy;
+        const e = s.edge[4 * i + face]!;
+        const ms = solidSlope(s, q, face);
+        const fall = (w[i]! - toeHeight(s, i, q, face)) / (e * d);
+        const cold = clamp((SOLIDUS_C - topTemperature(s, q)) / COLD_SPAN_K, 0, 1);
+        const tanAdvance = tan((cal.advanceHot + (cal.advanceCold - cal.advanceHot) * cold) * DEGREE);
+        // tan(advance - atan ms) without inverse functions; beyond the right angle the slope cap rules.
+        const below = 1 + tanAdvance * ms;
+        const hold = below <= 0 ? STEEPEST : Math.min(STEEPEST, (tanAdvance - ms) / below);
+        if (fall <= hold) continue;
+        const level = w[i]! - w[q]! + d * ms;
+        const stand = hold + ms > 1e-3 ? level / (d * (hold + ms)) : WET_AT + 1;
+        const creep = Math.min(0.5 * Math.min(1, stand - e), (TOE_SPEED_MMPS * time) / d);
+        if (creep <= 0) continue;
+        s.edge[4 * i + face] = e + creep;
+        if (e + creep >= WET_AT) fresh[count++] = q;
+      }
+    }
+  }
+  for (let n = 0; n < count; n++) {
+    const q = fresh[n]!;
+    if (liquid[q]) continue;
+    const c = Math.floor(q / ny);
+    wet(s, q, c, q - c * ny);
+  }
+}
