@@ -1,11 +1,11 @@
 /** Heat across the faying face: gap conductance until both plates there have melted together, then like solid metal. */
-import { PAD } from './kernel/layout.ts';
+import { LEAST_FILL, PAD } from './kernel/layout.ts';
 import { DENSITY_GPMM3, lookup } from './material.ts';
 import type { State } from './state.ts';
 
 export function conductFaying(s: State): void {
   const { plan, heat, cal, dt } = s;
-  const { H, peak, potential, layout, table } = heat;
+  const { H, fill, peak, potential, layout, table } = heat;
   const { gaps, area_mm2 } = plan.rods;
   const solidus = table.solidus_JPG;
   for (const gap of gaps) {
@@ -23,8 +23,12 @@ export function conductFaying(s: State): void {
           (lookup(table.temperature, H[q + j]!) - lookup(table.temperature, H[p + j]!));
         if (Math.abs(across) < Math.abs(solid)) flow = across;
       }
-      H[p + j]! += (dt * flow) / massP;
-      H[q + j]! -= (dt * flow) / massQ;
+      const fillP = fill[p + j]!;
+      const fillQ = fill[q + j]!;
+      const through = Math.min(fillP, fillQ);
+      if (through < LEAST_FILL) continue;
+      H[p + j]! += (dt * flow * through) / (massP * fillP);
+      H[q + j]! -= (dt * flow * through) / (massQ * fillQ);
     }
   }
 }

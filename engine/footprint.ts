@@ -58,7 +58,7 @@ export function findFootprint(out: Footprint, s: State, axis: Axis, aimU: number
   const slantU = Math.abs(axis.du / axis.dw) * 6;
   const slantY = Math.abs(axis.dy / axis.dw) * 6;
   const edgeU = plan.kMax * du;
-  const u = aimU < -edgeU ? -edgeU : aimU > edgeU ? edgeU : aimU;
+  const u = aimU < -edgeU ? -edgeU : Math.min(aimU, edgeU);
   const shift = u - aimU;
   const c0 = Math.max(0, Math.ceil((u - limit - slantU) / du) + plan.kMax);
   const c1 = Math.min(nu - 1, Math.floor((u + limit + slantU) / du) + plan.kMax);

@@ -64,7 +64,7 @@ export function* weaveHand(w: WeaveOptions, faults: HandFaults = noFaults()): Ge
     wanderY += -keep * wanderY + kick * random.normal();
     const climbed = Math.max(0, y - w.start_mm) / 100;
     const aimU = point.u_mm + wanderU + faults.driftU_mm * climbed;
-    const aimY = y + point.ahead_mm + wanderY + (t >= w.shelf_s ? faults.lead_mm : 0);
+    const aimY = y + point.ahead_mm + wanderY + (t >= w.shelf_s ? faults.lead_mm * (1 - point.away) : 0);
     const follow = faults.lag_s > 0 && started ? dt / (dt + faults.lag_s) : 1;
     handU += follow * (aimU - handU);
     handY += follow * (aimY - handY);
@@ -86,5 +86,5 @@ function cycleStretch(normal: number, timing: number): number {
 }
 
 function clampTo(x: number, limit: number): number {
-  return x > limit ? limit : x < -limit ? -limit : x;
+  return x > limit ? limit : Math.max(x, -limit);
 }

@@ -118,9 +118,13 @@ function layPlates(joint: JointOptions, h: number, n: number, gapCells: number, 
     return;
   }
   const left = joint.kind === 'tee' ? backB.length + Math.round(FINE_BEHIND_MM / h) : n;
-  for (let i = -left; i < n; i++) backA.forEach((tall, r) => put(i, -1 - r, PART.A, h, tall, 1));
+  for (let i = -left; i < n; i++) {
+    for (const [r, tall] of backA.entries()) put(i, -1 - r, PART.A, h, tall, 1);
+  }
   if (joint.kind === 'tee') {
-    for (let j = gapCells; j < n; j++) backB.forEach((wide, r) => put(-1 - r, j, PART.B, wide, h, 1));
+    for (let j = gapCells; j < n; j++) {
+      for (const [r, wide] of backB.entries()) put(-1 - r, j, PART.B, wide, h, 1);
+    }
   } else {
     const top = Math.ceil(joint.plateB_mm / h - 1e-9);
     for (let i = -n; i < 0; i++)
@@ -187,12 +191,18 @@ function exposeCell(
   get: Get,
   gapCells: number,
 ): void {
-  const plate = joint.kind === 'corner' ? (i >= 0 ? j < 0 : i < 0 && j >= 0) : j < 0 || i < 0;
-  if (!plate || (i >= 0 && j >= 0)) return;
+  if (!b.isPlate(p)) return;
   if (get(i, j - 1) < 0 && !(gapCells > 0 && j === gapCells)) b.expose(p, wide);
   if (get(i, j + 1) < 0 && !(gapCells > 0 && j === -1 && joint.kind === 'lap')) b.expose(p, wide);
   if (get(i - 1, j) < 0) b.expose(p, tall);
   if (get(i + 1, j) < 0) b.expose(p, tall);
+}
+
+/** A fine rod where a fin begins: how wide its face is, and would be with the cell full. */
+interface Edge {
+  rod: number;
+  across: number;
+  full: number;
 }
 
 /** Plates beyond the fine cells: full-thickness rods growing wider, losing heat on both faces, clamped at the far end. */
@@ -202,7 +212,7 @@ function layFins(joint: JointOptions, h: number, n: number, b: RodBuilder, get: 
     thickness: number,
     reach: number,
     slot: 0 | 1 | 2 | 3,
-    edge: { rod: number; across: number }[],
+    edge: Edge[],
     place: (d: number) => [number, number],
   ): number[] => {
     const out: number[] = [];
@@ -215,7 +225,7 @@ function layFins(joint: JointOptions, h: number, n: number, b: RodBuilder, get: 
       if (reach - from - w < 0.5 * w) w = reach - from;
       const [a, bb] = place(from + w / 2);
       const rod = b.add(part, a, bb, thickness * w);
-      if (last < 0) for (const e of edge) b.joinFin(e.rod, rod, slot, e.across / ((h + w) / 2));
+      if (last < 0) for (const e of edge) b.joinFin(e.rod, rod, slot, e.full / ((h + w) / 2), e.across / ((h + w) / 2));
       else b.join(last, rod, 1, thickness / ((lastWide + w) / 2));
       b.expose(rod, 2 * w);
       out.push(rod);
@@ -228,8 +238,8 @@ function layFins(joint: JointOptions, h: number, n: number, b: RodBuilder, get: 
     else for (const e of edge) b.sinks.push(e.rod);
     return out;
   };
-  const columnOf = (i: number, heights: number[]): { rod: number; across: number }[] =>
-    heights.map((across, r) => ({ rod: get(i, -1 - r), across }));
+  const columnOf = (i: number, heights: number[]): Edge[] =>
+    heights.map((across, r) => ({ rod: get(i, -1 - r), across, full: across }));
   const w = joint.plateWidth_mm;
   const rowsA = rows(joint.plateA_mm, h);
   const rowsB = rows(joint.plateB_mm, h);
@@ -244,7 +254,7 @@ function layFins(joint: JointOptions, h: number, n: number, b: RodBuilder, get: 
       -behind - d,
       -joint.plateA_mm / 2,
     ]);
-    const top = rowsB.map((across, r) => ({ rod: get(-1 - r, n - 1), across }));
+    const top = rowsB.map((across, r) => ({ rod: get(-1 - r, n - 1), across, full: across }));
     arm(PART.B, joint.plateB_mm, w - joint.gap_mm - n * h, 3, top, (d) => [-joint.plateB_mm / 2, n * h + d]);
   } else if (joint.kind === 'lap') {
     const overlap = Math.min(LAP_OVERLAP_MM, w / 2);
@@ -253,6 +263,7 @@ function layFins(joint: JointOptions, h: number, n: number, b: RodBuilder, get: 
     const edgeB = Array.from({ length: topB }, (_, r) => ({
       rod: get(-n, g + r),
       across: h * Math.min(1, joint.plateB_mm / h - r),
+      full: h,
     }));
     arm(PART.A, joint.plateA_mm, w - overlap - n * h, 1, columnOf(n - 1, rowsA), (d) => [
       n * h + d,
@@ -268,10 +279,11 @@ function layFins(joint: JointOptions, h: number, n: number, b: RodBuilder, get: 
       b.gaps.push({ p: under[0]!, q: over[0]!, shape: wide / h, width_mm: wide });
     }
   } else {
-    const end = (t: number, rodAt: (r: number) => number): { rod: number; across: number }[] =>
+    const end = (t: number, rodAt: (r: number) => number): Edge[] =>
       Array.from({ length: Math.ceil(t / h - 1e-9) }, (_, r) => ({
         rod: rodAt(r),
         across: h * Math.min(1, t / h - r),
+        full: h,
       }));
     arm(
       PART.A,
@@ -318,7 +330,7 @@ function finish(
     if ((sum + k) & 1) sum -= 1;
     const plateCell = (s: number): boolean => {
       const rod = get((s + k) / 2, (s - k) / 2);
-      return rod >= 0 && rods.part[rod] !== PART.WELD;
+      return rod >= 0 && rods.part[rod] !== PART.WELD && Math.abs(rods.area_mm2[rod]! - h * h) < 1e-9;
     };
     while (plateCell(sum - 2)) sum -= 2;
     if (!plateCell(sum)) sum += 2;

@@ -19,7 +19,7 @@ const EDGE_FROZEN = 1;
 export function liquidShare(s: State, h: number): number {
   const { solidus_JPG, liquidus_JPG } = s.heat.table;
   const f = (h - solidus_JPG) / (liquidus_JPG - solidus_JPG);
-  return f < 0 ? 0 : f > 1 ? 1 : f;
+  return f < 0 ? 0 : Math.min(f, 1);
 }
 
 /** Liquid share of the top metal of column c at slice j. */
@@ -53,7 +53,7 @@ function liquidBottom(s: State, c: number, j: number): number {
   }
   const bottom = w - depth;
   const floor = plan.base[c]! + long;
-  return bottom > floor ? bottom : floor < w ? floor : w;
+  return bottom > floor ? bottom : Math.min(floor, w);
 }
 
 /** Updates the liquid set inside slices [from, to): hysteresis, wetted films, stamps, contact lines of changed columns. */

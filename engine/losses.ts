@@ -17,7 +17,7 @@ function flux(table: MaterialTable, h: number, ambient_C: number, emissivity: nu
 
 export function lose(s: State): void {
   const { plan, heat, cal } = s;
-  const { H, layout, table } = heat;
+  const { H, fill, layout, table } = heat;
   const { ny, dy, nu, du } = plan;
   const time = s.dt * LOSS_INTERVAL;
   const ambient = s.options.joint.ambient_C;
@@ -27,12 +27,13 @@ export function lose(s: State): void {
     const wide = exposed_mm[r]!;
     if (wide === 0) continue;
     const base = r * layout.stride + PAD;
-    const mass = area_mm2[r]! * dy * DENSITY_GPMM3;
-    const perMass = (time * wide * dy) / mass;
+    const full = area_mm2[r]! * dy * DENSITY_GPMM3;
     for (let j = 0; j < ny; j++) {
-      const dh = perMass * flux(table, H[base + j]!, ambient, cal.emissivity, cal.convection);
-      H[base + j]! -= dh;
-      lost += dh * mass;
+      const mass = full * fill[base + j]!;
+      if (mass <= 0) continue;
+      const power = wide * dy * flux(table, H[base + j]!, ambient, cal.emissivity, cal.convection);
+      H[base + j]! -= (time * power) / mass;
+      lost += time * power;
     }
   }
   lost += loseFromFace(s, time, nu, ny, du, dy);
@@ -43,11 +44,13 @@ export function lose(s: State): void {
     let taken = 0;
     for (const r of sinks) {
       const base = r * layout.stride + PAD;
-      const mass = area_mm2[r]! * dy * DENSITY_GPMM3;
+      const full = area_mm2[r]! * dy * DENSITY_GPMM3;
       for (let j = 0; j < ny; j++) {
-        const dh = (time * sink * dy * (lookup(table.temperature, H[base + j]!) - ambient)) / mass;
-        H[base + j]! -= dh;
-        taken += dh * mass;
+        const mass = full * fill[base + j]!;
+        if (mass <= 0) continue;
+        const joules = time * sink * dy * (lookup(table.temperature, H[base + j]!) - ambient);
+        H[base + j]! -= joules / mass;
+        taken += joules;
       }
     }
     s.ledger.sink_J += taken;

@@ -20,12 +20,12 @@ export const BOILING_C = 2860;
 /** Thermal conductivity in W/(m K), EN 1993-1-2 3.4.1.3; constant outside 20 to 1200 °C. */
 export function conductivity(temp_C: number): number {
   if (temp_C >= 800) return 27.3;
-  return 54 - 3.33e-2 * (temp_C < 20 ? 20 : temp_C);
+  return 54 - 3.33e-2 * Math.max(temp_C, 20);
 }
 
 /** Specific heat in J/(kg K), EN 1993-1-2 3.4.1.2; constant outside 20 to 1200 °C. */
 export function specificHeat(temp_C: number): number {
-  const t = temp_C < 20 ? 20 : temp_C;
+  const t = Math.max(temp_C, 20);
   if (t < 600) return 425 + 7.73e-1 * t - 1.69e-3 * t * t + 2.22e-6 * t * t * t;
   if (t < 735) return 666 + 13002 / (738 - t);
   if (t < 900) return 545 + 17820 / (t - 731);

@@ -5,7 +5,7 @@
 
 const LN2_HI = 0.6931471803691238;
 const LN2_LO = 1.9082149292705877e-10;
-const INV_LN2 = 1.4426950408889634;
+const INV_LN2 = Math.LOG2E;
 
 /** 2^n for whole n in [-1022, 1023]. */
 function powerOfTwo(n: number): number {
@@ -32,7 +32,7 @@ export function exp(x: number): number {
   return sum * powerOfTwo(n);
 }
 
-export const PI = 3.141592653589793;
+export const PI = Math.PI;
 
 /** sin of an angle in radians; absolute error below 1e-14 for |x| < 1000. */
 export function sin(x: number): number {
@@ -55,7 +55,7 @@ export function tan(x: number): number {
 }
 
 export function clamp(x: number, low: number, high: number): number {
-  return x < low ? low : x > high ? high : x;
+  return x < low ? low : Math.min(x, high);
 }
 
 export const DEGREE = PI / 180;

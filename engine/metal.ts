@@ -19,7 +19,7 @@ export function topCell(s: State, c: number, w: number): number {
   const long = 2 * plan.du;
   const m = Math.floor((w - plan.base[c]!) / long - SLIVER);
   const last = plan.stackStart[c + 1]! - plan.stackStart[c]! - 1;
-  return m < 0 ? 0 : m > last ? last : m;
+  return m < 0 ? 0 : Math.min(m, last);
 }
 
 function setFill(s: State, rod: number, cell: number, value: number): void {

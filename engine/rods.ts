@@ -78,10 +78,13 @@ export class RodBuilder {
     this.shape[4 * q + s - 1] = shape;
   }
 
-  /** Joins a fine rod's slot to a fin, and the fin's list to the fine rod. */
-  joinFin(fine: number, fin: number, s: 0 | 1 | 2 | 3, shape: number): void {
+  /**
+   * Joins a fine rod's slot to a fin, and the fin's list to the fine rod. `shapeFine` is for the full cell: the kernel weighs it with
+   * the fine cell's fill; `shape` is the face as it is.
+   */
+  joinFin(fine: number, fin: number, s: 0 | 1 | 2 | 3, shapeFine: number, shape: number): void {
     this.slot[4 * fine + s] = fin;
-    this.shape[4 * fine + s] = shape;
+    this.shape[4 * fine + s] = shapeFine;
     let list = this.lists.get(fin);
     if (!list) {
       list = { rod: fin, neighbours: [], shapes: [] };
@@ -89,6 +92,11 @@ export class RodBuilder {
     }
     list.neighbours.push(fine);
     list.shapes.push(shape);
+  }
+
+  /** Plate metal, not room for weld metal. */
+  isPlate(rod: number): boolean {
+    return this.part[rod] !== 3;
   }
 
   expose(rod: number, width_mm: number): void {

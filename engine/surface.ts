@@ -138,10 +138,10 @@ function correct(n: Nodes, volume: number, lambda: number): number {
     sr += n.response[i]!;
   }
   let d = sr > 1e-12 ? (volume - sw) / sr : 0;
-  d = d > LAMBDA_STEP ? LAMBDA_STEP : d < -LAMBDA_STEP ? -LAMBDA_STEP : d;
+  d = d > LAMBDA_STEP ? LAMBDA_STEP : Math.max(d, -LAMBDA_STEP);
   for (let i = 0; i < n.count; i++) {
     const next = n.w[i]! + d * n.response[i]!;
-    n.w[i] = next > n.bottom[i]! ? next : n.bottom[i]!;
+    n.w[i] = Math.max(next, n.bottom[i]!);
   }
   return lambda + d;
 }

@@ -231,7 +231,7 @@ export interface HandFaults {
   lag_s: number;
   /** Relative spread of cycle durations and pauses. */
   timing: number;
-  /** Constant offset of the aim up the joint (negative: rides back in the puddle), mm. */
+  /** Offset of the aim up the joint at the root crossings (negative: crosses back in the puddle), mm. */
   lead_mm: number;
 }
 

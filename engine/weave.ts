@@ -35,6 +35,8 @@ export interface WeavePoint {
   u_mm: number;
   /** Above the climbing mid-line. */
   ahead_mm: number;
+  /** 0 at the root, 1 at the toes. */
+  away: number;
 }
 
 /** Shares of a cycle: pauses as asked, at most 80 % of the cycle together; the rest is crossing, half each way. */
@@ -48,7 +50,7 @@ export function cycleShares(w: WeaveOptions): { pauseA: number; pauseB: number; 
 
 /** Where the weave stands at `phase` of a cycle that starts with the pause at the first toe. */
 export function weaveAt(w: WeaveOptions, phase: number): WeavePoint {
-  if (w.pattern === 'straight') return { u_mm: 0, ahead_mm: 0 };
+  if (w.pattern === 'straight') return { u_mm: 0, ahead_mm: 0, away: 0 };
   const { pauseA, pauseB, cross } = cycleShares(w);
   const firstIsA = w.firstToe === 'A';
   const first = firstIsA ? pauseA : pauseB;
@@ -74,13 +76,13 @@ export function weaveAt(w: WeaveOptions, phase: number): WeavePoint {
   const away = Math.abs(x);
   switch (w.pattern) {
     case 'inverted-v':
-      return { u_mm: u, ahead_mm: w.apex_mm * (1 - away) };
+      return { u_mm: u, ahead_mm: w.apex_mm * (1 - away), away };
     case 'triangle':
       // Low across on the way out, over the apex on the way back.
-      return { u_mm: u, ahead_mm: out ? 0 : w.apex_mm * (1 - away) };
+      return { u_mm: u, ahead_mm: out ? 0 : w.apex_mm * (1 - away), away };
     case 'crescent':
-      return { u_mm: u, ahead_mm: w.apex_mm * (1 - away * away) };
+      return { u_mm: u, ahead_mm: w.apex_mm * (1 - away * away), away };
     default:
-      return { u_mm: u, ahead_mm: 0 };
+      return { u_mm: u, ahead_mm: 0, away };
   }
 }

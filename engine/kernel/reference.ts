@@ -83,7 +83,7 @@ export function createReferenceKernel(layout: KernelLayout): HeatKernel {
             const below = f(Math.min(p, P[c - 1]!) * f(T[c - 1]! - t));
             const above = f(Math.min(p, P[c + 1]!) * f(T[c + 1]! - t));
             sum = f(f(f(f0 + f1) + f(f2 + f3)) + f(cy * f(below + above)));
-            sum = f(sum / (p > LEAST ? p : LEAST));
+            sum = f(sum / Math.max(p, LEAST));
           } else {
             const f0 = f(c0 * f(T[n0 + j]! - t));
             const f1 = f(c1 * f(T[n1 + j]! - t));
