@@ -1,0 +1,38 @@
+/**
+ * How far each reading may be off, at the working cell of 0.75 mm. Starting values, from the mesh comparison of 0.75 to 0.5 mm cells
+ * behind the model's design (legs ±0.3, convexity 0.2, root fusion 0.2, undercut 0.04) and from what a hand macro can be read to
+ * (±0.25 legs, ±0.2 convexity, ±0.3 fusion; common practice). A coarser or finer cell scales them in proportion.
+ */
+export const WORKING_CELL_MM = 0.75;
+
+export interface PlusMinus {
+  value: number;
+  why: string;
+}
+
+export const plusMinus = {
+  leg: { value: 0.3, why: 'mesh 0.75 to 0.5 mm: legs move by 0.1 to 0.4' },
+  throat: { value: 0.25, why: 'legs ±0.3 across 45°, and the face between columns' },
+  convexity: { value: 0.2, why: 'mesh 0.75 to 0.5 mm: convexity moves by 0.03 to 0.22' },
+  'toe angle': {
+    value: 8,
+    why: 'slope of a least-squares quadratic over the last 2 mm of face; ripples move it by about so much',
+  },
+  undercut: {
+    value: 0.15,
+    why: 'column heights are means over 0.75 mm; a 0.2 mm groove 1.5 mm wide is found within 0.1',
+  },
+  overlap: { value: 0.3, why: 'toe ±0.1 and fused edge ±0.2 on different grids' },
+  'unequal legs': { value: 0.4, why: 'two legs of ±0.3, partly moving together' },
+  fusion: { value: 0.2, why: 'mesh 0.75 to 0.5 mm; the locator itself is within 0.02' },
+  'root fusion': { value: 0.2, why: 'mesh 0.75 to 0.5 mm: root fusion moves by up to 0.2' },
+  gap: { value: 0.05, why: 'as set on the bench' },
+} as const satisfies Record<string, PlusMinus>;
+
+export type PlusMinusName = keyof typeof plusMinus;
+
+/** Plus-minus of a reading at a cell size. Legs and fusion scale with the cell; the gap does not. */
+export function plusMinusAt(name: PlusMinusName, cell_mm: number): number {
+  const value = plusMinus[name].value;
+  return name === 'gap' ? value : Math.round(value * (cell_mm / WORKING_CELL_MM) * 100) / 100;
+}
