@@ -72,8 +72,7 @@ export function plateHeight(j: JointOptions, gap: number, u: number): number {
   if (u < 0) {
     if (gap > 0 && away <= gap * (1 + 1e-9)) return u;
     if (j.kind === 'lap' && away > gap + j.plateB_mm) return u + SQRT2 * (gap + j.plateB_mm);
-    if (j.kind === 'corner' && away > j.plateB_mm) return u + SQRT2 * j.plateB_mm;
-  } else if (j.kind === 'corner' && away > j.plateA_mm) return SQRT2 * j.plateA_mm - u;
+  }
   return Math.abs(u);
 }
 
@@ -110,11 +109,17 @@ function layPlates(joint: JointOptions, h: number, n: number, gapCells: number, 
   const backA = rows(joint.plateA_mm, h);
   const backB = rows(joint.plateB_mm, h);
   if (joint.kind === 'corner') {
-    const tops = (t: number): number => Math.ceil(t / h - 1e-9);
-    for (let i = 0; i < tops(joint.plateA_mm); i++)
-      for (let j = -n; j < 0; j++) put(i, j, PART.A, h, h, Math.min(1, joint.plateA_mm / h - i));
-    for (let j = 0; j < tops(joint.plateB_mm); j++)
-      for (let i = -n; i < 0; i++) put(i, j, PART.B, h, h, Math.min(1, joint.plateB_mm / h - j));
+    // Two plates mitred into an L: the square at the corner is split along its diagonal, so the joint is its own mirror image.
+    const deepA = backA.length;
+    const deepB = backB.length;
+    for (let j = -deepA; j < n; j++) {
+      for (let i = -deepB; i < n; i++) {
+        if (i >= 0 && j >= 0) continue;
+        const wide = i === -deepB ? backB[deepB - 1]! : h;
+        const tall = j === -deepA ? backA[deepA - 1]! : h;
+        put(i, j, i >= j ? PART.A : PART.B, wide, tall, 1);
+      }
+    }
     return;
   }
   const left = joint.kind === 'tee' ? backB.length + Math.round(FINE_BEHIND_MM / h) : n;
@@ -160,7 +165,7 @@ function joinCells(
   const backA = rows(joint.plateA_mm, h);
   const backB = rows(joint.plateB_mm, h);
   const wideAt = (i: number, j: number): number =>
-    joint.kind === 'tee' && i === -backB.length && j >= 0 ? backB[backB.length - 1]! : h;
+    i === -backB.length && (joint.kind === 'corner' || (joint.kind === 'tee' && j >= 0)) ? backB[backB.length - 1]! : h;
   const tallAt = (j: number): number => (joint.kind !== 'corner' && j === -backA.length ? backA[backA.length - 1]! : h);
   for (const [code, p] of at) {
     const i = Math.floor(code / 2048) - 512;
@@ -279,28 +284,9 @@ function layFins(joint: JointOptions, h: number, n: number, b: RodBuilder, get: 
       b.gaps.push({ p: under[0]!, q: over[0]!, shape: wide / h, width_mm: wide });
     }
   } else {
-    const end = (t: number, rodAt: (r: number) => number): Edge[] =>
-      Array.from({ length: Math.ceil(t / h - 1e-9) }, (_, r) => ({
-        rod: rodAt(r),
-        across: h * Math.min(1, t / h - r),
-        full: h,
-      }));
-    arm(
-      PART.A,
-      joint.plateA_mm,
-      w - n * h,
-      2,
-      end(joint.plateA_mm, (r) => get(r, -n)),
-      (d) => [joint.plateA_mm / 2, -n * h - d],
-    );
-    arm(
-      PART.B,
-      joint.plateB_mm,
-      w - n * h,
-      0,
-      end(joint.plateB_mm, (r) => get(-n, r)),
-      (d) => [-n * h - d, joint.plateB_mm / 2],
-    );
+    const top = rowsB.map((across, r) => ({ rod: get(-1 - r, n - 1), across, full: across }));
+    arm(PART.A, joint.plateA_mm, w - n * h, 1, columnOf(n - 1, rowsA), (d) => [n * h + d, -joint.plateA_mm / 2]);
+    arm(PART.B, joint.plateB_mm, w - n * h, 3, top, (d) => [-joint.plateB_mm / 2, n * h + d]);
   }
 }
 
