@@ -1,0 +1,121 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import {
+  createRecorder,
+  createSimulation,
+  defaultWeave,
+  ENGINE_VERSION,
+  noFaults,
+  type Recording,
+  recordPoses,
+  replay,
+  weaveHand,
+} from '../../engine/index.ts';
+// @ts-expect-error: a build script without types
+import { compile, moduleText } from '../../engine/kernel/simd/build.mjs';
+import { optionsOf, weld } from '../support/weld.ts';
+
+const short = { joint: { length_mm: 30 }, weave: { length_mm: 20 } };
+
+function recorded(seed: number): Recording {
+  const simulation = optionsOf(short);
+  const weave = { ...defaultWeave(), length_mm: 14 };
+  const faults = { ...noFaults(seed), tremor_mm: 0.4, timing: 0.2 };
+  return recordPoses(
+    {
+      simulation,
+      origin: { kind: 'robot', weave, faults },
+      device: { kind: 'robot', measures: { tipToWork: true, workAngle: true, travelAngle: true }, scale: null },
+      aids: { ghost: false, beat: false, toeMarks: false, plainView: false, handRig: null },
+      seed,
+      exercise: null,
+    },
+    weaveHand(weave, faults),
+  );
+}
+
+describe('kernels', () => {
+  it.each([
+    ['tee', {}],
+    ['lap', { kind: 'lap' as const, plateA_mm: 5, plateB_mm: 4.4 }],
+  ])('the SIMD twin gives the reference kernel’s bits: %s', (_name, joint) => {
+    const c = { joint: { length_mm: 22, ...joint }, weave: { length_mm: 8 }, cell_mm: 1 };
+    expect(weld({ ...c, kernel: 'simd' }).hash()).toBe(weld({ ...c, kernel: 'reference' }).hash());
+  });
+
+  it('the committed WebAssembly is what its source compiles to', () => {
+    const committed = readFileSync(new URL('../../engine/kernel/simd-module.ts', import.meta.url), 'utf8');
+    const base64 = (text: string): string => /'([A-Za-z0-9+/=]+)'/.exec(text)?.[1] ?? 'none';
+    expect(base64(committed)).toBe(base64(moduleText(compile())));
+  });
+});
+
+describe('recording', () => {
+  it('replays to the hash it was welded with', () => {
+    const recording = recorded(3);
+    const again: Recording = JSON.parse(JSON.stringify(recording));
+    expect(replay(again).hash()).toBe(recording.stateHash);
+    expect(recording.engine).toBe(ENGINE_VERSION);
+  });
+
+  it('another seed welds another bead', () => {
+    expect(recorded(4).stateHash).not.toBe(recorded(3).stateHash);
+  });
+
+  it('quantises what is stepped, so nothing is lost between welding and file', () => {
+    const recorder = createRecorder({
+      simulation: optionsOf(short),
+      origin: { kind: 'hand' },
+      device: { kind: 'mouse', measures: { tipToWork: false, workAngle: false, travelAngle: false }, scale: null },
+      aids: { ghost: false, beat: false, toeMarks: false, plainView: false, handRig: null },
+      seed: 1,
+      exercise: null,
+    });
+    const stepped = recorder.add({
+      u_mm: 1.23456,
+      y_mm: 9.87654,
+      tipToWork_mm: 12.3456,
+      workAngle_deg: 44.96,
+      travelAngle_deg: -7.777,
+      trigger: true,
+    });
+    expect(stepped).toEqual({
+      u_mm: 1.23,
+      y_mm: 9.88,
+      tipToWork_mm: 12.35,
+      workAngle_deg: 45,
+      travelAngle_deg: -7.8,
+      trigger: true,
+    });
+  });
+});
+
+describe('snapshot', () => {
+  it('restores to the same future, bit for bit', () => {
+    const options = optionsOf(short);
+    const poses = [...weaveHand({ ...defaultWeave(), length_mm: 16 })];
+    const half = poses.length >> 1;
+    const a = createSimulation(options);
+    for (const p of poses.slice(0, half)) a.step(p);
+    const saved = a.snapshot();
+    const b = createSimulation(options);
+    b.restore(saved);
+    expect(b.hash()).toBe(a.hash());
+    for (const p of poses.slice(half)) {
+      a.step(p);
+      b.step(p);
+    }
+    expect(b.hash()).toBe(a.hash());
+    expect(b.accounts()).toEqual(a.accounts());
+    a.restore(saved);
+    for (const p of poses.slice(half)) a.step(p);
+    expect(a.hash()).toBe(b.hash());
+  });
+
+  it('refuses bytes of another layout', () => {
+    const a = createSimulation(optionsOf(short));
+    const b = createSimulation(optionsOf({ joint: { length_mm: 31 } }));
+    expect(() => b.restore(a.snapshot())).toThrow('the layout of these options');
+    expect(() => b.restore(new ArrayBuffer(8))).toThrow('snapshot');
+  });
+});
