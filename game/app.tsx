@@ -1,0 +1,67 @@
+import { useSignalEffect } from '@preact/signals';
+import { useEffect, useState } from 'preact/hooks';
+import { AboutDialog } from './panels/about.tsx';
+import { AidsDialog } from './panels/aids.tsx';
+import { BeatSheet } from './panels/beatSheet.tsx';
+import { Cautions } from './panels/cautions.tsx';
+import { CutPanel } from './panels/cut.tsx';
+import { Findings } from './panels/findings.tsx';
+import { JointPane } from './panels/jointPane.tsx';
+import { ProblemNote } from './panels/problem.tsx';
+import { Sentence } from './panels/sentence.tsx';
+import { ShelfDialog } from './panels/shelf.tsx';
+import { TopBar } from './panels/topBar.tsx';
+import type { Session } from './session.ts';
+import { announcement, dark } from './state.ts';
+
+export type DialogName = 'attempts' | 'aids' | 'about' | null;
+
+/** One screen, three zones: the joint, the cut, and below it what the attempt says. */
+export function App({ session }: { session: Session }) {
+  const [dialog, setDialog] = useState<DialogName>(null);
+  const close = () => setDialog(null);
+
+  useSignalEffect(() => {
+    document.documentElement.dataset.room = dark.value ? 'dark' : 'light';
+  });
+
+  useEffect(() => {
+    const over = (event: DragEvent) => event.preventDefault();
+    const drop = (event: DragEvent) => {
+      event.preventDefault();
+      const file = event.dataTransfer?.files[0];
+      if (file) void session.openFile(file);
+    };
+    window.addEventListener('dragover', over);
+    window.addEventListener('drop', drop);
+    return () => {
+      window.removeEventListener('dragover', over);
+      window.removeEventListener('drop', drop);
+    };
+  }, [session]);
+
+  return (
+    <div class="sheet">
+      <header class="head quiet">
+        <TopBar session={session} openDialog={setDialog} />
+        <Sentence session={session} />
+      </header>
+      <main class="zones">
+        <JointPane session={session} />
+        <div class="reading quiet">
+          <CutPanel session={session} />
+          <Findings session={session} />
+          <BeatSheet session={session} />
+        </div>
+      </main>
+      <ProblemNote />
+      {dialog === 'attempts' && <ShelfDialog session={session} close={close} />}
+      {dialog === 'aids' && <AidsDialog close={close} />}
+      {dialog === 'about' && <AboutDialog close={close} />}
+      <Cautions />
+      <div class="spoken" aria-live="polite">
+        {announcement}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,31 @@
+import { words } from '../locale/index.ts';
+import { Dialog } from './dialog.tsx';
+
+const a = words.about;
+
+export function AboutDialog({ close }: { close: () => void }) {
+  return (
+    <Dialog title={a.title} close={close}>
+      <h3>{a.how}</h3>
+      <ol>
+        {a.steps.map((step) => (
+          <li key={step}>{step}</li>
+        ))}
+      </ol>
+      <h3>{a.cannot}</h3>
+      <p>{a.cannotText}</p>
+      <h3>{a.model}</h3>
+      <p>{a.modelText}</p>
+      <h3>{words.findings.cautions}</h3>
+      {words.cautions.text.map((text) => (
+        <p key={text}>{text}</p>
+      ))}
+      <p class="unit">{a.scenario}</p>
+      <p class="buttons">
+        <button type="button" class="strong" onClick={close}>
+          {a.close}
+        </button>
+      </p>
+    </Dialog>
+  );
+}

@@ -1,0 +1,114 @@
+import { useState } from 'preact/hooks';
+import { DEFAULT_RIG } from '../input/handRig.ts';
+import { words } from '../locale/index.ts';
+import { preferences, setPreference } from '../state.ts';
+import { CalibrationForm } from './calibration.tsx';
+import { Dialog } from './dialog.tsx';
+import { PenCheckForm } from './penCheck.tsx';
+
+const a = words.aids;
+
+type Flag = 'ghost' | 'beatSeen' | 'beatHeard' | 'toeMarks' | 'plainView' | 'latchTrigger' | 'oneToOne';
+
+function Switch({ name, text, disabled }: { name: Flag; text: string; disabled?: boolean }) {
+  return (
+    <label class="switch">
+      <input
+        type="checkbox"
+        checked={preferences.value[name]}
+        disabled={disabled}
+        onChange={(event) => setPreference(name, event.currentTarget.checked)}
+      />
+      {text}
+    </label>
+  );
+}
+
+/** Guides that can be switched off, and what is known about screen and pen. */
+export function AidsDialog({ close }: { close: () => void }) {
+  const [inside, setInside] = useState<'calibration' | 'pen' | null>(null);
+  const p = preferences.value;
+  const back = () => setInside(null);
+  if (inside === 'calibration') return <CalibrationForm close={back} />;
+  if (inside === 'pen') return <PenCheckForm close={back} />;
+  return (
+    <Dialog title={a.title} close={close}>
+      <Switch name="ghost" text={a.ghost} />
+      <Switch name="beatSeen" text={a.beatSeen} />
+      <Switch name="beatHeard" text={a.beatHeard} />
+      <label class="switch">
+        {a.sound}
+        <input
+          type="range"
+          min={0}
+          max={1}
+          step={0.05}
+          value={p.sound}
+          onInput={(event) => setPreference('sound', Number(event.currentTarget.value))}
+        />
+      </label>
+      <Switch name="toeMarks" text={a.toeMarks} />
+      <Switch name="plainView" text={a.plainView} />
+      <label class="switch">
+        <input
+          type="checkbox"
+          checked={p.handRig !== null}
+          onChange={(event) => setPreference('handRig', event.currentTarget.checked ? DEFAULT_RIG : null)}
+        />
+        {a.handRig}
+      </label>
+      {p.handRig && <RigSliders rig={p.handRig} />}
+      <Switch name="latchTrigger" text={a.latch} />
+      <hr />
+      <p>
+        <button type="button" onClick={() => setInside('calibration')}>
+          {a.calibrate}
+        </button>{' '}
+        {p.devicePxPerMm !== null && a.calibrated(p.devicePxPerMm / window.devicePixelRatio)}
+      </p>
+      <Switch name="oneToOne" text={a.oneToOne} disabled={p.devicePxPerMm === null} />
+      <p>
+        <button type="button" onClick={() => setInside('pen')}>
+          {a.penCheck}
+        </button>{' '}
+        {p.penTilts && a.penTilts}
+      </p>
+      <p class="unit">{a.note}</p>
+      <p class="buttons">
+        <button type="button" class="strong" onClick={close}>
+          {words.about.close}
+        </button>
+      </p>
+    </Dialog>
+  );
+}
+
+function RigSliders({ rig }: { rig: { gun_g: number; hose: number } }) {
+  return (
+    <div class="rig">
+      <label class="switch">
+        {a.gun}
+        <input
+          type="range"
+          min={200}
+          max={1500}
+          step={50}
+          value={rig.gun_g}
+          onInput={(event) => setPreference('handRig', { ...rig, gun_g: Number(event.currentTarget.value) })}
+        />
+        {rig.gun_g} g
+      </label>
+      <label class="switch">
+        {a.hose}
+        <input
+          type="range"
+          min={0}
+          max={1}
+          step={0.1}
+          value={rig.hose}
+          onInput={(event) => setPreference('handRig', { ...rig, hose: Number(event.currentTarget.value) })}
+        />
+      </label>
+    </div>
+  );
+}

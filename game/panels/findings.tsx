@@ -1,0 +1,175 @@
+import type { Advice, Line, Result } from '../../scoring/index.ts';
+import { words } from '../locale/index.ts';
+import { oneDecimal, trimmed, whole } from '../locale/numbers.ts';
+import type { Session } from '../session.ts';
+import { busy, exercise, finished, result } from '../state.ts';
+import { type Flag, flagNumber, flagsOf } from './flags.ts';
+import { HandTable } from './handTable.tsx';
+import { VerdictMark } from './verdictMark.tsx';
+
+const w = words.findings;
+
+/** What the attempt came to: verdict, the one thing to change first, then the lines it rests on. */
+export function Findings({ session }: { session: Session }) {
+  const found = result.value;
+  const doing = busy.value;
+  if (doing)
+    return (
+      <section class="findings">
+        <p class="teach" role="status">
+          {doing.what === 'measuring' ? w.measuring : w.weldingAgain}{' '}
+          {doing.share > 0 && `${whole(doing.share * 100)} %`}
+          <progress value={doing.share > 0 ? doing.share : undefined} max={1} />
+        </p>
+      </section>
+    );
+  if (!found)
+    return (
+      <section class="findings">
+        <p class="story">{exercise.value.story}</p>
+        <p class="teaches">{exercise.value.teaches}</p>
+      </section>
+    );
+  const flags = flagsOf(found);
+  return (
+    <section class="findings" data-testid="findings">
+      <First session={session} found={found} />
+      <Lines session={session} lines={found.lines} flags={flags} />
+      <HandTable found={found} />
+      <Footing found={found} />
+    </section>
+  );
+}
+
+function First({ session, found }: { session: Session; found: Result }) {
+  const [first, ...rest] = found.advice;
+  const slow = finished.value?.recording.ended === 'too-slow';
+  return (
+    <div class="first">
+      <p class="ruling" data-testid="verdict">
+        <VerdictMark verdict={found.verdict} />
+        {found.profile && <span class="against">{found.profile.title}</span>}
+      </p>
+      {slow && finished.value && <p class="reason">{words.joint.slow(finished.value.lag_s)}</p>}
+      {found.reasons.map((reason) => (
+        <p key={reason.code} class="reason">
+          {reason.text}
+        </p>
+      ))}
+      {first && (
+        <p class="say" data-testid="first">
+          {first.text} <ShowMe session={session} advice={first} />
+        </p>
+      )}
+      {rest.length > 0 && (
+        <ul class="rest">
+          {rest.map((advice) => (
+            <li key={`${advice.code}${advice.y_mm}`}>
+              {advice.text} <ShowMe session={session} advice={advice} />
+            </li>
+          ))}
+        </ul>
+      )}
+    </div>
+  );
+}
+
+function ShowMe({ session, advice }: { session: Session; advice: Advice }) {
+  if (advice.y_mm === null && advice.t_s === null) return null;
+  return (
+    <button type="button" class="link" onClick={() => session.goTo(advice.y_mm, advice.t_s)}>
+      {w.show}
+      {advice.y_mm !== null && <span class="unit"> {w.place({ y_mm: advice.y_mm } as Line)}</span>}
+    </button>
+  );
+}
+
+function Lines({ session, lines, flags }: { session: Session; lines: readonly Line[]; flags: readonly Flag[] }) {
+  if (lines.length === 0) return null;
+  const kind = exercise.value.joint.kind;
+  return (
+    <table class="lines">
+      <thead>
+        <tr>
+          <th scope="col">{w.head.measure}</th>
+          <th scope="col" class="number">
+            {w.head.reading}
+          </th>
+          <th scope="col" class="number">
+            {w.head.limit}
+          </th>
+          <th scope="col">{w.head.verdict}</th>
+          <th scope="col" class="number">
+            {w.head.place}
+          </th>
+          <th scope="col">{w.head.rule}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {lines.map((line) => {
+          const flag = line.verdict === 'within' ? null : flagNumber(flags, line.side, line.y_mm);
+          return (
+            <tr key={`${line.measure}${line.side}${line.rule}`} class={line.verdict === 'within' ? '' : 'notwithin'}>
+              <th scope="row">
+                {line.measure} <span class="side">{w.side(kind, line.side)}</span>
+              </th>
+              <td class="number">
+                {reading(line.reading, line.unit)} <span class="unit">± {reading(line.plusMinus, line.unit)}</span>
+              </td>
+              <td class="number">
+                <span class="unit">{line.sense === 'at most' ? '≤' : '≥'} </span>
+                {reading(line.limit, line.unit)} <span class="unit">{line.unit === 'deg' ? '°' : line.unit}</span>
+              </td>
+              <td>
+                <VerdictMark verdict={line.verdict} />
+              </td>
+              <td class="number">
+                <button type="button" class="link" onClick={() => session.goTo(line.y_mm, null)}>
+                  {flag !== null && <span class="flagnumber">{flag}</span>}
+                  {oneDecimal(line.y_mm)}
+                </button>
+              </td>
+              <td class="rule">{line.rule}</td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}
+
+function reading(x: number, unit: Line['unit']): string {
+  return trimmed(x, unit === 'in' ? 3 : unit === 'mm' ? 2 : 0);
+}
+
+function Footing({ found }: { found: Result }) {
+  const done = finished.value;
+  const carried = done?.recording.stateHash ?? null;
+  return (
+    <details class="footing">
+      <summary>{w.details}</summary>
+      <dl>
+        {found.notes.map((note) => (
+          <dd key={note.code}>{note.text}</dd>
+        ))}
+        {found.notMeasured.length > 0 && <dt>{w.notMeasured}</dt>}
+        {found.notMeasured.map((gap) => (
+          <dd key={gap.what}>
+            {gap.what}: {gap.why}
+          </dd>
+        ))}
+        <dt>{w.notModelled}</dt>
+        <dd>{found.notModelled.join(', ')}</dd>
+        <dt>{w.cautions}</dt>
+        {found.cautions.map((caution) => (
+          <dd key={caution}>{caution}</dd>
+        ))}
+        {found.score !== null && <dd>{w.score(found.score)}</dd>}
+        <dd>
+          {w.engine} {found.engine}, {w.check} {found.stateHash}.{' '}
+          {done && carried !== null && (carried === done.hash ? w.sameHash : w.otherHash)}
+        </dd>
+      </dl>
+    </details>
+  );
+}

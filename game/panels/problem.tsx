@@ -1,0 +1,21 @@
+import { words } from '../locale/index.ts';
+import { problem } from '../state.ts';
+
+/** What went wrong, in a bar that takes nothing away: the attempt on the bench stays. */
+export function ProblemNote() {
+  if (problem.value === null) return null;
+  return (
+    <div class="problem" role="alert">
+      <b>{words.problems.title}</b>
+      <p>{problem.value}</p>
+      <button
+        type="button"
+        onClick={() => {
+          problem.value = null;
+        }}
+      >
+        {words.problems.close}
+      </button>
+    </div>
+  );
+}

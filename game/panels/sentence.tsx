@@ -1,0 +1,281 @@
+import type { GasName, JointKind, ProcessOptions } from '../../engine/index.ts';
+import { words } from '../locale/index.ts';
+import { oneDecimal, trimmed, whole } from '../locale/numbers.ts';
+import type { Session } from '../session.ts';
+import { legOf } from '../setup.ts';
+import { balance, exercise, robotWelding, torchState } from '../state.ts';
+import { ChoiceValue, NumberValue } from './value.tsx';
+
+const s = words.setting;
+const f = s.fields;
+const WIRES = ['0.8', '0.9', '1', '1.2'] as const;
+const KINDS: readonly JointKind[] = ['tee', 'lap'];
+const GASES: readonly GasName[] = ['M21-ArC-18', 'M21-ArC-25', 'C1'];
+/** Laid against held counts as even within this share: travel by hand is no better. */
+const EVEN_SHARE = 0.12;
+
+/** Joint, size and settings as one sentence in which every value can be edited, and what follows from them. */
+export function Sentence({ session }: { session: Session }) {
+  const e = exercise.value;
+  const { joint, process, hold } = e;
+  const busy = torchState.value === 'welding' || torchState.value === 'out' || robotWelding.value;
+  const common = { disabled: busy };
+  return (
+    <div class="sentence" data-testid="sentence">
+      <p>
+        <ChoiceValue
+          {...common}
+          label={f.kind}
+          value={joint.kind}
+          options={KINDS.map((value) => ({ value, text: s.kind[value] }))}
+          set={(kind) => session.edit({ joint: { kind } })}
+        />
+        {', '}
+        <NumberValue
+          {...common}
+          label={f.plateB[joint.kind]}
+          value={joint.plateB_mm}
+          from={2}
+          to={20}
+          step={0.5}
+          decimals={1}
+          set={(plateB_mm) => session.edit({ joint: { plateB_mm } })}
+        />
+        {' on '}
+        <NumberValue
+          {...common}
+          label={f.plateA[joint.kind]}
+          value={joint.plateA_mm}
+          from={2}
+          to={20}
+          step={0.5}
+          decimals={1}
+          unit="mm"
+          set={(plateA_mm) => session.edit({ joint: { plateA_mm } })}
+        />
+        {' plate, '}
+        <NumberValue
+          {...common}
+          label={f.plateWidth}
+          value={joint.plateWidth_mm}
+          from={30}
+          to={300}
+          step={5}
+          decimals={0}
+          set={(plateWidth_mm) => session.edit({ joint: { plateWidth_mm } })}
+        />
+        {' wide, '}
+        <NumberValue
+          {...common}
+          label={f.length}
+          value={joint.length_mm}
+          from={30}
+          to={300}
+          step={5}
+          decimals={0}
+          set={(length_mm) => session.edit({ joint: { length_mm } })}
+        />
+        {' long, '}
+        <NumberValue
+          {...common}
+          label={f.gap}
+          value={joint.gap_mm}
+          from={0}
+          to={3}
+          step={0.25}
+          decimals={2}
+          say={(x) => (x === 0 ? 'no gap' : `gap ${trimmed(x, 2)}`)}
+          set={(gap_mm) => session.edit({ joint: { gap_mm } })}
+        />
+        {', '}
+        <ChoiceValue
+          {...common}
+          label={f.tabs}
+          value={joint.tabs ? 'yes' : 'no'}
+          options={[
+            { value: 'no', text: s.tabs.no },
+            { value: 'yes', text: s.tabs.yes },
+          ]}
+          set={(tabs) => session.edit({ joint: { tabs: tabs === 'yes' } })}
+        />
+        {', at '}
+        <NumberValue
+          {...common}
+          label={f.startTemp}
+          value={joint.startTemp_C}
+          from={-20}
+          to={350}
+          step={10}
+          decimals={0}
+          unit="°C"
+          set={(startTemp_C) => session.edit({ joint: { startTemp_C } })}
+        />
+        {', '}
+        {s.asks.leg}{' '}
+        <NumberValue
+          {...common}
+          label={f.size}
+          value={legOf(e)}
+          from={2}
+          to={15}
+          step={0.5}
+          decimals={1}
+          unit="mm"
+          set={(size_mm) => session.edit({ size_mm })}
+        />
+        <span class="dash"> — </span>
+        <ProcessValues session={session} process={process} disabled={busy} />
+        <span class="dash"> — </span>
+        <NumberValue
+          {...common}
+          label={f.tipToWork}
+          value={hold.tipToWork_mm}
+          from={5}
+          to={25}
+          step={1}
+          decimals={0}
+          set={(tipToWork_mm) => session.edit({ hold: { tipToWork_mm } })}
+        />
+        {' tip-to-work, held at '}
+        <NumberValue
+          {...common}
+          label={f.workAngle}
+          value={hold.workAngle_deg}
+          from={20}
+          to={70}
+          step={5}
+          decimals={0}
+          unit="°"
+          set={(workAngle_deg) => session.edit({ hold: { workAngle_deg } })}
+        />
+        {' and '}
+        <NumberValue
+          {...common}
+          label={f.travelAngle}
+          value={hold.travelAngle_deg}
+          from={-20}
+          to={30}
+          step={5}
+          decimals={0}
+          unit="°"
+          set={(travelAngle_deg) => session.edit({ hold: { travelAngle_deg } })}
+        />
+        {' push, climbing '}
+        <NumberValue
+          {...common}
+          label={f.travel}
+          value={e.demonstration.travel_mmps}
+          from={0.8}
+          to={6}
+          step={0.2}
+          decimals={1}
+          unit="mm/s"
+          set={(travel_mmps) => session.edit({ travel_mmps })}
+        />
+        {'. '}
+        <Balance />
+      </p>
+    </div>
+  );
+}
+
+function ProcessValues({
+  session,
+  process,
+  disabled,
+}: {
+  session: Session;
+  process: ProcessOptions;
+  disabled: boolean;
+}) {
+  return (
+    <>
+      <ChoiceValue
+        disabled={disabled}
+        label={f.wire}
+        value={WIRES.find((w) => Number(w) === process.wire_mm) ?? '0.9'}
+        options={WIRES.map((value) => ({ value, text: Number(value).toFixed(1) }))}
+        set={(wire) => session.edit({ process: { wire_mm: Number(wire) as ProcessOptions['wire_mm'] } })}
+      />
+      {' wire, '}
+      <NumberValue
+        disabled={disabled}
+        label={f.feed}
+        value={process.feed_mpmin}
+        from={1}
+        to={12}
+        step={0.1}
+        decimals={1}
+        unit="m/min"
+        set={(feed_mpmin) => session.edit({ process: { feed_mpmin } })}
+      />
+      {', '}
+      <NumberValue
+        disabled={disabled}
+        label={f.volts}
+        value={process.volts_V}
+        from={12}
+        to={30}
+        step={0.5}
+        decimals={1}
+        unit="V"
+        set={(volts_V) => session.edit({ process: { volts_V } })}
+      />
+      {', '}
+      <ChoiceValue
+        disabled={disabled}
+        label={f.gas}
+        value={process.gas}
+        options={GASES.map((value) => ({ value, text: s.gas[value] }))}
+        set={(gas) => session.edit({ process: { gas } })}
+      />
+      {', tip '}
+      <NumberValue
+        disabled={disabled}
+        label={f.tip}
+        value={process.tip_mm}
+        from={-6}
+        to={6}
+        step={1}
+        decimals={0}
+        say={(x) => (x === 0 ? 'flush' : x > 0 ? `${trimmed(x, 0)} out` : `${trimmed(-x, 0)} in`)}
+        set={(tip_mm) => session.edit({ process: { tip_mm } })}
+      />
+      {' in a '}
+      <NumberValue
+        disabled={disabled}
+        label={f.nozzle}
+        value={process.nozzle_mm}
+        from={10}
+        to={26}
+        step={1}
+        decimals={0}
+        set={(nozzle_mm) => session.edit({ process: { nozzle_mm } })}
+      />
+      {' nozzle'}
+    </>
+  );
+}
+
+/** Metal laid against metal held, said before the arc is struck. */
+function Balance() {
+  const { laid_mm2, holds_mm2, current_A } = balance.value;
+  const over = laid_mm2 - holds_mm2;
+  const even = Math.abs(over) <= EVEN_SHARE * holds_mm2;
+  const thick = legOf(exercise.value) > 6;
+  return (
+    <span class="balance" data-testid="balance">
+      {whole(current_A)}
+      <span class="unit"> A</span>
+      {', laying '}
+      <b>{oneDecimal(laid_mm2)}</b>
+      <span class="unit"> mm²</span>
+      {'; the joint holds '}
+      <b>{oneDecimal(holds_mm2)}</b>
+      {': '}
+      {even ? s.even : over > 0 ? s.over(over) : s.under(-over)}
+      {'. '}
+      {thick && s.thick}
+    </span>
+  );
+}

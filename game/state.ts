@@ -1,0 +1,81 @@
+import { computed, effect, signal } from '@preact/signals';
+import type { DeviceInfo, Recording, RootStrip } from '../engine/index.ts';
+import { type Exercise, exerciseNamed, exercises, type Result } from '../scoring/index.ts';
+import type { TorchState } from './input/torchTool.ts';
+import { metalBalance } from './setup.ts';
+import type { AttemptEntry } from './storage/attempts.ts';
+import { loadPreferences, savePreferences } from './storage/preferences.ts';
+
+/** The finished attempt on the bench. */
+export interface Finished {
+  id: string;
+  made_ms: number;
+  recording: Recording;
+  strip: RootStrip;
+  /** State hash of the weld as made in this browser; compare with recording.stateHash. */
+  hash: string;
+  /** How far behind real time it was when it ended as too slow, s. */
+  lag_s: number;
+  /** Name of the file it was opened from, or null if welded or kept here. */
+  file: string | null;
+}
+
+export interface Cut {
+  y_mm: number;
+  svg: string;
+}
+
+export interface Busy {
+  what: 'welding again' | 'measuring';
+  share: number;
+}
+
+export const preferences = signal(loadPreferences());
+effect(() => savePreferences(preferences.value));
+
+const FIRST = 'tee-inverted-v';
+
+export const exercise = signal<Exercise>(
+  exerciseNamed(preferences.value.exercise ?? FIRST) ?? exerciseNamed(FIRST) ?? exercises[0],
+);
+export const balance = computed(() => metalBalance(exercise.value));
+
+export const torchState = signal<TorchState>('idle');
+export const deviceKind = signal<DeviceInfo['kind'] | null>(null);
+/** A demonstration by the robot hand is running. */
+export const robotWelding = signal(false);
+/** The room is dark: the page's own colours follow the lens. */
+export const dark = signal(false);
+
+export const finished = signal<Finished | null>(null);
+export const result = signal<Result | null>(null);
+export const busy = signal<Busy | null>(null);
+
+/** Where the joint is cut, mm. */
+export const cutAt = signal(exercise.value.cuts_mm[1] ?? exercise.value.joint.length_mm / 2);
+export const cut = signal<Cut | null>(null);
+/** Time of the attempt on show; null shows the finished piece. */
+export const shownTime = signal<number | null>(null);
+export const playing = signal(false);
+
+/** A second attempt laid beside the first for comparison. */
+export const other = signal<{ title: string; id: string } | null>(null);
+export const otherCut = signal<Cut | null>(null);
+export const otherBusy = signal<Busy | null>(null);
+
+export const shelf = signal<AttemptEntry[]>([]);
+/** Something went wrong and the user should know; null when all is well. */
+export const problem = signal<string | null>(null);
+/** Spoken by screen readers. */
+export const announcement = signal('');
+
+export const duration_s = computed(() =>
+  finished.value ? finished.value.recording.poses.u.length / finished.value.recording.rate_Hz : 0,
+);
+
+export function setPreference<K extends keyof typeof preferences.value>(
+  key: K,
+  value: (typeof preferences.value)[K],
+): void {
+  preferences.value = { ...preferences.value, [key]: value };
+}

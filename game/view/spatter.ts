@@ -1,0 +1,108 @@
+import Matter from 'matter-js';
+import { Graphics } from 'pixi.js';
+import type { Camera } from './camera.ts';
+import { toPane } from './camera.ts';
+
+/** Grams one drawn ball stands for; spatter balls of 0.5 to 1 mm weigh 0.5 to 4 mg (steel, 7.85 mg/mm3). */
+const BALL_G = 0.0025;
+const DRIP_G = 0.12;
+const MOST_BODIES = 60;
+const LIFE_S = 1.6;
+/** matter-js multiplies gravity.y by gravity.scale per ms^2; positions here are mm, so 9810 mm/s2 is 0.00981 mm/ms2. */
+const GRAVITY_MM_PER_MS2 = 0.00981;
+const STEP_MS = 1000 / 60;
+
+interface Ball {
+  body: Matter.Body;
+  age_s: number;
+  drip: boolean;
+}
+
+/**
+ * Spatter and falling drips, for the eye only: masses come from the engine's accounts, flight paths from matter-js. Nothing here is
+ * ever read back by the engine.
+ */
+export class SpatterView {
+  readonly graphics = new Graphics();
+  private readonly world = Matter.Engine.create({ gravity: { x: 0, y: 1, scale: GRAVITY_MM_PER_MS2 } });
+  private readonly balls: Ball[] = [];
+  private owedSpatter_g = 0;
+  private owedDrip_g = 0;
+  private seed = 1;
+
+  /** Mass that left the puddle since the last call, at a place. */
+  add(spatter_g: number, dripped_g: number, u_mm: number, y_mm: number): void {
+    this.owedSpatter_g += spatter_g;
+    this.owedDrip_g += dripped_g;
+    while (this.owedSpatter_g >= BALL_G) {
+      this.owedSpatter_g -= BALL_G;
+      const angle = this.random() * Math.PI * 2;
+      const speed = 0.12 + 0.4 * this.random();
+      this.spawn(
+        u_mm,
+        y_mm,
+        0.28 + 0.2 * this.random(),
+        Math.cos(angle) * speed,
+        -Math.abs(Math.sin(angle)) * speed,
+        false,
+      );
+    }
+    while (this.owedDrip_g >= DRIP_G) {
+      this.owedDrip_g -= DRIP_G;
+      this.spawn(u_mm + (this.random() - 0.5) * 2, y_mm - 2, 1.5, 0, 0.02, true);
+    }
+  }
+
+  get flying(): boolean {
+    return this.balls.length > 0;
+  }
+
+  step(dt_s: number): void {
+    let left_ms = Math.min(dt_s * 1000, 100);
+    while (left_ms > 0 && this.balls.length > 0) {
+      Matter.Engine.update(this.world, Math.min(STEP_MS, left_ms));
+      left_ms -= STEP_MS;
+    }
+    for (let i = this.balls.length - 1; i >= 0; i--) {
+      const ball = this.balls[i];
+      ball.age_s += dt_s;
+      if (ball.age_s < LIFE_S) continue;
+      Matter.Composite.remove(this.world.world, ball.body);
+      this.balls.splice(i, 1);
+    }
+  }
+
+  draw(camera: Camera): void {
+    const g = this.graphics;
+    g.clear();
+    for (const { body, age_s, drip } of this.balls) {
+      const at = toPane(camera, body.position.x, -body.position.y);
+      const heat = 1 - age_s / LIFE_S;
+      const color = heat > 0.75 ? 0xfff1d6 : heat > 0.45 ? 0xf2a33c : 0xb5380f;
+      const radius = Math.max(drip ? 2 : 0.8, (body.circleRadius ?? 0.3) * camera.scale * 0.7);
+      g.circle(at.x_px, at.y_px, radius).fill({ color, alpha: Math.min(1, heat * 1.6) });
+    }
+  }
+
+  clear(): void {
+    Matter.Composite.clear(this.world.world, false);
+    this.balls.length = 0;
+    this.owedSpatter_g = 0;
+    this.owedDrip_g = 0;
+    this.graphics.clear();
+  }
+
+  private spawn(u_mm: number, y_mm: number, radius_mm: number, vx: number, vy: number, drip: boolean): void {
+    if (this.balls.length >= MOST_BODIES) return;
+    // matter-js has y downwards; the joint has it upwards. No collisions: balls of this size pass each other.
+    const body = Matter.Bodies.circle(u_mm, -y_mm, radius_mm, { frictionAir: 0.004, collisionFilter: { mask: 0 } });
+    Matter.Body.setVelocity(body, { x: vx * STEP_MS, y: vy * STEP_MS });
+    Matter.Composite.add(this.world.world, body);
+    this.balls.push({ body, age_s: 0, drip });
+  }
+
+  private random(): number {
+    this.seed = (Math.imul(this.seed, 1664525) + 1013904223) >>> 0;
+    return this.seed / 4294967296;
+  }
+}

@@ -1,0 +1,129 @@
+import { Application } from 'pixi.js';
+import type { JointOptions } from '../../engine/index.ts';
+import { ArcLightFilter } from './arcLight.ts';
+import { type Camera, fitCamera } from './camera.ts';
+import { JointView } from './jointView.ts';
+import { metalEnds } from './metal.ts';
+import { SpatterView } from './spatter.ts';
+import type { SurfaceFrame } from './surfaceFrame.ts';
+import { type TorchPose, TorchView } from './torchView.ts';
+
+/** What the stage shows in one frame. */
+export interface Scene {
+  torch: TorchPose | null;
+  arcOn: boolean;
+  nozzle_mm: number;
+  tip_mm: number;
+  plain: boolean;
+  still: boolean;
+}
+
+/** Plates run this close to the pane's edge before the break line. */
+const BREAK_INSET_PX = 58;
+const FULL_HALF_WIDTH_MM = 53;
+/** Frames slower than this make the picture coarser, faster ones sharpen it again. */
+const SLOW_FRAME_S = 1 / 32;
+const FAST_FRAME_S = 1 / 52;
+const COARSEST = 0.35;
+const COARSEN_AFTER_S = 0.4;
+const SHARPEN_AFTER_S = 8;
+
+/**
+ * Layers, size and resolution of the canvas. It renders only when told to, so an idle page costs nothing, and lowers its own
+ * resolution before the picture stutters: the Worker needs the processor more than the eye needs pixels.
+ */
+export class Stage {
+  camera: Camera = fitCamera({ width_px: 1, height_px: 1, low_mm: 0, high_mm: 1, fixedScale: null });
+  readonly spatter = new SpatterView();
+  private readonly joint = new JointView();
+  private readonly torch = new TorchView();
+  private readonly filter = new ArcLightFilter();
+  private arcAt = { u_mm: 0, y_mm: 0 };
+  private sharpness = 1;
+  private slow_s = 0;
+  private fast_s = 0;
+
+  private constructor(private readonly app: Application) {
+    app.stage.addChild(this.joint.mesh, this.spatter.graphics, this.torch.graphics);
+  }
+
+  /** Throws if the browser has no WebGL 2. */
+  static async create(host: HTMLElement): Promise<Stage> {
+    const app = new Application();
+    await app.init({
+      preference: 'webgl',
+      autoStart: false,
+      sharedTicker: false,
+      antialias: true,
+      autoDensity: true,
+      resolution: Math.min(window.devicePixelRatio, 2),
+      width: Math.max(1, host.clientWidth),
+      height: Math.max(1, host.clientHeight),
+      backgroundAlpha: 1,
+      eventMode: 'none',
+    });
+    app.canvas.setAttribute('aria-hidden', 'true');
+    host.prepend(app.canvas);
+    return new Stage(app);
+  }
+
+  get wantsDark(): boolean {
+    return this.filter.wantsDark;
+  }
+
+  /** Light still fading or spatter still flying: the next frame differs from this one. */
+  get restless(): boolean {
+    return this.filter.fading || this.spatter.flying;
+  }
+
+  layOut(width_px: number, height_px: number, joint: JointOptions, fixedScale: number | null): Camera {
+    this.camera = fitCamera({ width_px, height_px, ...metalEnds(joint), fixedScale });
+    this.resize();
+    const half = Math.min(FULL_HALF_WIDTH_MM, (width_px / 2 - BREAK_INSET_PX) / this.camera.scale);
+    this.joint.setCamera(this.camera, joint, half);
+    return this.camera;
+  }
+
+  setSurface(frame: SurfaceFrame): void {
+    this.joint.setSurface(frame);
+  }
+
+  render(scene: Scene, dt_s: number): void {
+    const { light, dark } = this.filter.step(scene.arcOn, dt_s, scene.still);
+    if (scene.torch && scene.arcOn) this.arcAt = { u_mm: scene.torch.u_mm, y_mm: scene.torch.y_mm };
+    const height = this.joint.heightAt(this.arcAt.u_mm, this.arcAt.y_mm);
+    this.joint.setLight(this.arcAt.u_mm, this.arcAt.y_mm, height, light, dark, scene.plain);
+    this.torch.draw(this.camera, scene.torch, scene.nozzle_mm, scene.tip_mm, dark);
+    if (scene.still) this.spatter.graphics.clear();
+    else {
+      this.spatter.step(dt_s);
+      this.spatter.draw(this.camera);
+    }
+    // Before drawing: a new size empties the canvas.
+    this.judgeSpeed(dt_s);
+    this.app.render();
+  }
+
+  destroy(): void {
+    this.app.destroy({ removeView: true }, { children: true });
+  }
+
+  private resize(): void {
+    const resolution = Math.min(window.devicePixelRatio, 2) * this.sharpness;
+    this.app.renderer.resize(Math.max(1, this.camera.width_px), Math.max(1, this.camera.height_px), resolution);
+  }
+
+  private judgeSpeed(dt_s: number): void {
+    this.slow_s = dt_s > SLOW_FRAME_S ? this.slow_s + dt_s : 0;
+    this.fast_s = dt_s < FAST_FRAME_S ? this.fast_s + dt_s : 0;
+    if (this.slow_s > COARSEN_AFTER_S && this.sharpness > COARSEST) this.setSharpness(this.sharpness * 0.75);
+    else if (this.fast_s > SHARPEN_AFTER_S && this.sharpness < 1) this.setSharpness(Math.min(1, this.sharpness * 1.3));
+  }
+
+  private setSharpness(sharpness: number): void {
+    this.sharpness = Math.max(COARSEST, sharpness);
+    this.slow_s = 0;
+    this.fast_s = 0;
+    this.resize();
+  }
+}

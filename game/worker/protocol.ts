@@ -1,0 +1,69 @@
+import type {
+  AidsInUse,
+  DeviceInfo,
+  HandFaults,
+  Origin,
+  Recording,
+  RootStrip,
+  SimulationOptions,
+  WeaveOptions,
+} from '../../engine/index.ts';
+import type { Exercise, Result } from '../../scoring/index.ts';
+import type { TorchSample } from '../input/sample.ts';
+
+/** What an attempt is besides its poses. */
+export interface AttemptMeta {
+  origin: Origin;
+  device: DeviceInfo;
+  aids: AidsInUse;
+  seed: number;
+  exercise: Exercise | null;
+}
+
+/** From the page to the bench. `job` counts attempts and openings; answers carry it, and the page drops answers to an old one. */
+export type BenchRequest =
+  | { type: 'prepare'; job: number; simulation: SimulationOptions }
+  | { type: 'strike'; job: number; meta: AttemptMeta; samples: TorchSample[] }
+  | { type: 'samples'; samples: TorchSample[] }
+  | { type: 'finish' }
+  | { type: 'demonstrate'; job: number; meta: AttemptMeta; weave: WeaveOptions; faults: HandFaults }
+  | { type: 'open'; job: number; recording: Recording }
+  | { type: 'seek'; t_s: number | null }
+  | { type: 'cut'; y_mm: number; label: string; pixels: number }
+  | { type: 'score'; job: number; recording: Recording }
+  | { type: 'surfaceBack'; buffer: ArrayBuffer };
+
+export interface SurfaceMessage {
+  type: 'surface';
+  job: number;
+  /** Time in the attempt the picture shows. */
+  t_s: number;
+  nu: number;
+  ny: number;
+  u0_mm: number;
+  du_mm: number;
+  y0_mm: number;
+  dy_mm: number;
+  /** See SurfaceFrame.texels; goes back with `surfaceBack` to be filled again. */
+  texels: ArrayBuffer;
+  /** Trace rows since the last message (TraceLog columns). */
+  trace: ArrayBuffer;
+}
+
+export type EndReason = Recording['ended'];
+
+export type BenchAnswer =
+  | { type: 'ready'; engine: string }
+  | SurfaceMessage
+  | {
+      type: 'ended';
+      job: number;
+      recording: Recording;
+      strip: RootStrip /** State hash of the weld as made here. */;
+      hash: string;
+      lag_s: number;
+    }
+  | { type: 'progress'; job: number; what: 'welding again' | 'measuring'; share: number }
+  | { type: 'cut'; job: number; y_mm: number; svg: string }
+  | { type: 'scored'; job: number; result: Result }
+  | { type: 'failed'; job: number; doing: BenchRequest['type']; message: string };
