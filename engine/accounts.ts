@@ -1,4 +1,5 @@
 /** Mass and energy: what went in, where it is, and what does not add up. */
+import type { Heated } from './heated.ts';
 import { PAD } from './kernel/layout.ts';
 import { DENSITY_GPMM3 } from './material.ts';
 import { columnArea } from './metal.ts';
@@ -6,7 +7,7 @@ import type { State } from './state.ts';
 import type { Accounts } from './types.ts';
 
 /** Heat in the work above 20 °C, J. */
-export function storedEnergy(s: State): number {
+export function storedEnergy(s: Pick<Heated, 'plan' | 'heat'>): number {
   const { plan, heat } = s;
   const { area_mm2, count } = plan.rods;
   let sum = 0;

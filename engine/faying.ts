@@ -1,9 +1,9 @@
 /** Heat across the faying face: gap conductance until both plates there have melted together, then like solid metal. */
+import type { Heated } from './heated.ts';
 import { LEAST_FILL, PAD } from './kernel/layout.ts';
 import { DENSITY_GPMM3, lookup } from './material.ts';
-import type { State } from './state.ts';
 
-export function conductFaying(s: State): void {
+export function conductFaying(s: Heated): void {
   const { plan, heat, cal, dt } = s;
   const { H, fill, peak, potential, layout, table } = heat;
   const { gaps, area_mm2 } = plan.rods;

@@ -1,8 +1,8 @@
 /** Heat leaving the work: convection and radiation from every free face, conduction into clamps and bench. */
+import type { Heated } from './heated.ts';
 import { PAD } from './kernel/layout.ts';
 import { DENSITY_GPMM3, lookup, type MaterialTable } from './material.ts';
 import { columnArea, topCell } from './metal.ts';
-import type { State } from './state.ts';
 
 /** Losses are slow beside conduction: taken every this many ticks, for as many ticks' time. */
 export const LOSS_INTERVAL = 4;
@@ -15,7 +15,7 @@ function flux(table: MaterialTable, h: number, ambient_C: number, emissivity: nu
   return convection * (t - ambient_C) + emissivity * STEFAN_BOLTZMANN_WPMM2K4 * (k * k * k * k - k0 * k0 * k0 * k0);
 }
 
-export function lose(s: State): void {
+export function lose(s: Heated): void {
   const { plan, heat, cal } = s;
   const { H, fill, layout, table } = heat;
   const { ny, dy, nu, du } = plan;
@@ -58,7 +58,7 @@ export function lose(s: State): void {
 }
 
 /** The welded face loses over its true area du dy sqrt(1 + |∇w|²), not over stair-steps. */
-function loseFromFace(s: State, time: number, nu: number, ny: number, du: number, dy: number): number {
+function loseFromFace(s: Heated, time: number, nu: number, ny: number, du: number, dy: number): number {
   const { plan, heat, cal, w } = s;
   const area = columnArea(s);
   const long = 2 * plan.du;

@@ -2,6 +2,7 @@
  * Metal in and out of a column's top, with its enthalpy. The height w is the master (f64); the cells' fills follow from it, so the
  * mass balance is exact by construction.
  */
+import type { Heated } from './heated.ts';
 import { PAD } from './kernel/layout.ts';
 import type { State } from './state.ts';
 import { PART } from './types.ts';
@@ -9,12 +10,12 @@ import { PART } from './types.ts';
 /** Fills below this share are treated as none when looking for the top cell. */
 const SLIVER = 1e-6;
 
-export function columnArea(s: State): number {
+export function columnArea(s: Pick<Heated, 'plan'>): number {
   return s.plan.du * s.plan.dy;
 }
 
 /** Index in the column's stack of the cell that holds the surface. */
-export function topCell(s: State, c: number, w: number): number {
+export function topCell(s: Pick<Heated, 'plan'>, c: number, w: number): number {
   const { plan } = s;
   const long = 2 * plan.du;
   const m = Math.floor((w - plan.base[c]!) / long - SLIVER);

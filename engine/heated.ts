@@ -1,0 +1,21 @@
+/** What heat needs to know of the metal it runs through: a weld's whole `State`, or a piece with heat alone (alone/). */
+import type { Calibration } from './calibration.ts';
+import type { JointPlan } from './joint.ts';
+import type { HeatState, Ledger } from './state.ts';
+import type { JointOptions } from './types.ts';
+
+/** Rods, and the columns of a welded face over them (none: `nu` 0). */
+export type HeatPlan = Pick<JointPlan, 'rods' | 'ny' | 'dy' | 'nu' | 'du' | 'base' | 'stackStart' | 'stack'>;
+
+export interface Heated {
+  plan: HeatPlan;
+  heat: HeatState;
+  cal: Pick<Calibration, 'emissivity' | 'convection' | 'gapConductance'>;
+  /** Length of a tick, s, and ticks done. */
+  dt: number;
+  tick: number;
+  /** Height of the welded face over columns, mm. */
+  w: Float64Array;
+  ledger: Pick<Ledger, 'lost_J' | 'sink_J'>;
+  options: { joint: Pick<JointOptions, 'ambient_C' | 'sink_WpmmK'> };
+}
