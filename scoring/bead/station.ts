@@ -31,7 +31,7 @@ export function readSection(sec: Section): Reading | null {
   if (o === null) return null;
   const { legA_mm, legB_mm } = legs(o);
   const shape = faceShape(o);
-  const throat = throats(o, sec.joint, shape.convexity_mm);
+  const throat = throats(o, sec.joint);
   const fusedA = fusedFace(sec, 'A', legA_mm);
   const fusedB = fusedFace(sec, 'B', legB_mm);
   const root = rootFusion(sec);

@@ -8,26 +8,24 @@ export interface Throats {
   theoreticalThroat_mm: number;
   /** Shortest distance from root to face. mm */
   actualThroat_mm: number;
-  /** Shortest distance from root to face less convexity (AWS A3.0:2010, verified in REFERENCE 7.1). mm */
+  /** Effective throat: actual throat less convexity (AWS A3.0:2010, verified in REFERENCE 7.1). mm */
   throat_mm: number;
 }
 
 /**
- * **Throat**: theoretical, actual and effective. A gap g is taken off both legs, hence g/√2 off every throat. Depth of fusion past
- * the root is not counted in.
+ * **Throat**: theoretical, actual and effective. Taking the convexity off a convex face brings it back to the toe line, so the effective
+ * throat is the smaller of the actual throat and the height of the legs' triangle; said that way it also holds for a face that bulges
+ * past its own legs, where the shortest distance runs to a toe. A gap g is taken off both legs, hence g/√2 off every throat. Depth of
+ * fusion past the root is not counted in.
  */
-export function throats(o: Outline, joint: JointOptions, convexity_mm: number): Throats {
+export function throats(o: Outline, joint: JointOptions): Throats {
   const { legA_mm, legB_mm } = legs(o);
   const a = Math.max(0, legA_mm - joint.gap_mm);
   const b = Math.max(0, legB_mm - joint.gap_mm);
-  const gap = joint.gap_mm / SQRT2;
   const hypotenuse = Math.sqrt(a * a + b * b);
-  const nearest = nearestToRoot(o) - gap;
-  return {
-    theoreticalThroat_mm: hypotenuse > 0 ? (a * b) / hypotenuse : 0,
-    actualThroat_mm: nearest,
-    throat_mm: nearest - convexity_mm,
-  };
+  const theoretical = hypotenuse > 0 ? (a * b) / hypotenuse : 0;
+  const actual = nearestToRoot(o) - joint.gap_mm / SQRT2;
+  return { theoreticalThroat_mm: theoretical, actualThroat_mm: actual, throat_mm: Math.min(actual, theoretical) };
 }
 
 /** Least distance from the root (u = w = 0) to the face. mm */

@@ -9,7 +9,7 @@ export const straightRun = exercise({
     'Offcuts from the walkway brackets at Tern Dock. Hold at the bottom until the puddle has made a shelf the full width of the bead, then climb on it without weaving.',
   teaches: 'Wait for the shelf, then keep the arc on the front of the puddle and climb steadily.',
   weave: { pattern: 'straight', travel_mmps: 2.6, width_mm: 0, pauseA_s: 0, pauseB_s: 0, apex_mm: 0 },
-  asked: { kind: 'leg', size_mm: 4, atMost_mm: 7 },
+  asked: { kind: 'leg', size_mm: 4, atMost_mm: 7, edgeBack_mm: null },
   profile: 'tern-dock-first-runs',
   aids: { ghost: true },
 });
@@ -21,7 +21,7 @@ export const twoToePause = exercise({
     'Same offcuts, now from toe to toe. Cross the middle quickly and wait at each side until the metal has wetted in; count one, cross, count one.',
   teaches: 'Pause at the toes, not in the middle, and leave a toe when it has filled.',
   weave: { pattern: 'zigzag', width_mm: 5, travel_mmps: 2.2, pauseA_s: 0.3, pauseB_s: 0.3, apex_mm: 0 },
-  asked: { kind: 'leg', size_mm: 5, atMost_mm: 8 },
+  asked: { kind: 'leg', size_mm: 5, atMost_mm: 8, edgeBack_mm: null },
   profile: 'aws-d11-static-si',
   aids: { ghost: true },
 });
@@ -34,6 +34,6 @@ export const settingsByEar = exercise({
   teaches: 'A flat bead from a cold setting is not a good one: look at the root before you praise the face.',
   process: { feed_mpmin: 3.2, volts_V: 16 },
   settings: 'own process',
-  asked: { kind: 'leg', size_mm: 5, atMost_mm: 8 },
+  asked: { kind: 'leg', size_mm: 5, atMost_mm: 8, edgeBack_mm: null },
   profile: 'aws-d11-static-si',
 });

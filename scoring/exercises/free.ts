@@ -25,7 +25,12 @@ export function freeExercise(choice: FreeChoice): Exercise {
     process: choice.process,
     weave: choice.weave,
     settings: 'fixed',
-    asked: { kind: 'leg', size_mm: choice.leg_mm, atMost_mm: Math.round(choice.leg_mm * 1.4 * 10) / 10 },
+    asked: {
+      kind: 'leg',
+      size_mm: choice.leg_mm,
+      atMost_mm: Math.round(choice.leg_mm * 1.4 * 10) / 10,
+      edgeBack_mm: null,
+    },
     profile: choice.profile,
     aids: { ghost: true },
   });

@@ -11,6 +11,6 @@ export const lap = exercise({
   joint: { kind: 'lap', plateA_mm: 5, plateB_mm: 5 },
   process: { feed_mpmin: 4.4, volts_V: 18 },
   weave: { width_mm: 4, travel_mmps: 2.4, pauseA_s: 0.3, pauseB_s: 0.1, apex_mm: 1.5, workAngle_deg: 50 },
-  asked: { kind: 'leg', size_mm: 4.5, atMost_mm: 8 },
+  asked: { kind: 'leg', size_mm: 4.5, atMost_mm: 8, edgeBack_mm: 1.5 },
   profile: 'aws-d11-static-si',
 });

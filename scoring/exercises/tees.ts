@@ -8,7 +8,7 @@ export const invertedVee = exercise({
   story:
     'Walkway bracket, web to flange, 6 mm on 6 mm. Toe, up over the root, toe; the arc meets the front of the puddle at every crossing.',
   teaches: 'Reach ahead over the root at each crossing, then wait at each toe.',
-  asked: { kind: 'leg', size_mm: 6, atMost_mm: 9 },
+  asked: { kind: 'leg', size_mm: 6, atMost_mm: 9, edgeBack_mm: null },
   profile: 'aws-d11-static-si',
 });
 
@@ -19,7 +19,7 @@ export const triangle = exercise({
     'The same bracket with a looping triangle: across the shelf from toe to toe, up into the root, and down to the first toe, always the same way round.',
   teaches: 'Keep going one way round, and let the point of the triangle reach the root.',
   weave: { pattern: 'triangle', travel_mmps: 2, pauseA_s: 0.25, pauseB_s: 0.25, apex_mm: 2.5, cyclesPerSecond: 0.8 },
-  asked: { kind: 'leg', size_mm: 6, atMost_mm: 9 },
+  asked: { kind: 'leg', size_mm: 6, atMost_mm: 9, edgeBack_mm: null },
   profile: 'aws-d11-static-si',
 });
 
@@ -30,7 +30,7 @@ export const crescent = exercise({
     'A bracket that will be seen from the walkway. A shallow crescent from toe to toe, judged to ISO 5817 level C.',
   teaches: 'Even steps and equal pauses: the face takes the shape of your timing.',
   weave: { pattern: 'crescent', apex_mm: 1.2, travel_mmps: 2.4, pauseA_s: 0.2, pauseB_s: 0.2, cyclesPerSecond: 1 },
-  asked: { kind: 'leg', size_mm: 5.5, atMost_mm: null },
+  asked: { kind: 'leg', size_mm: 5.5, atMost_mm: null, edgeBack_mm: null },
   profile: 'iso-5817-c',
 });
 
@@ -42,7 +42,7 @@ export const gapTee = exercise({
   teaches: 'A gap takes metal and throat: slow down enough to make it up, and keep the root.',
   joint: { gap_mm: 1.5 },
   weave: { travel_mmps: 2 },
-  asked: { kind: 'leg', size_mm: 5, atMost_mm: 9 },
+  asked: { kind: 'leg', size_mm: 5, atMost_mm: 9, edgeBack_mm: null },
   profile: 'aws-d11-static-si',
 });
 
@@ -54,7 +54,7 @@ export const thinTee = exercise({
   joint: { plateA_mm: 4, plateB_mm: 4 },
   process: { feed_mpmin: 4, volts_V: 17.5 },
   weave: { width_mm: 4, travel_mmps: 2.6, cyclesPerSecond: 1.1, pauseA_s: 0.2, pauseB_s: 0.2, apex_mm: 1.5 },
-  asked: { kind: 'leg', size_mm: 4, atMost_mm: 7 },
+  asked: { kind: 'leg', size_mm: 4, atMost_mm: 7, edgeBack_mm: null },
   profile: 'iso-5817-d',
 });
 
@@ -66,6 +66,6 @@ export const warmTee = exercise({
   teaches: 'Read the puddle and not the beat: a hot plate wants more travel.',
   joint: { plateWidth_mm: 50, startTemp_C: 120, length_mm: 120 },
   weave: { travel_mmps: 2.4 },
-  asked: { kind: 'leg', size_mm: 5, atMost_mm: 9 },
+  asked: { kind: 'leg', size_mm: 5, atMost_mm: 9, edgeBack_mm: null },
   profile: 'aws-d11-static-si',
 });

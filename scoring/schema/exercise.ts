@@ -16,11 +16,13 @@ const band = z
  * The weld size asked for. `leg` is the leg of the largest right-angled isosceles triangle the weld holds, `throat` its height from
  * the root; both per AWS A3.0 / ISO 17659 (REFERENCE 7.1).
  */
-const askedSchema = z.strictObject({
+export const askedSchema = z.strictObject({
   kind: z.enum(['leg', 'throat']),
   size_mm: z.number().min(2).max(15),
   /** The exercise's own upper limit, for profiles that set none; null leaves oversize to the profile. */
   atMost_mm: z.number().min(2).max(25).nullable(),
+  /** Lap: most the edge plate's corner may be melted back along its upper face; null where it does not matter. */
+  edgeBack_mm: z.number().min(0).max(20).nullable(),
 });
 
 /** What the hand is asked to do: bands the coaching speaks of. They explain the bead and never decide the verdict. */

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { aidsInUseSchema, deviceSchema, originSchema } from './bench.ts';
+import { askedSchema } from './exercise.ts';
 import { motionSchema } from './motion.ts';
 import { stationSchema } from './station.ts';
 
@@ -93,6 +94,7 @@ export const reasonCodes = [
   'second-pass',
   'machine-too-slow',
   'settings-edited',
+  'recording-edited',
   'exercise-edited',
   'too-long',
 ] as const;
@@ -132,7 +134,7 @@ export const resultSchema = z.strictObject({
       name: z.string(),
       title: z.string(),
       ready: z.boolean(),
-      asked: z.strictObject({ kind: z.enum(['leg', 'throat']), size_mm: z.number(), atMost_mm: z.number().nullable() }),
+      asked: askedSchema,
       judged: stretch,
       cuts_mm: z.array(z.number()),
     })
@@ -152,6 +154,9 @@ export const resultSchema = z.strictObject({
     worstAt_mm: z.record(z.string(), z.number()),
     mean: stationSchema.nullable(),
     rootFusedShare: z.number().nullable(),
+    /** Length of the judged joint surely under and surely over the size asked, plus-minus taken off; mm. */
+    undersize_mm: z.number(),
+    oversize_mm: z.number(),
   }),
   process: z.strictObject({
     current_A: z.number().nullable(),

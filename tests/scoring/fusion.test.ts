@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { fusedFace } from '../../scoring/bead/fusion.ts';
-import { rootFusion } from '../../scoring/bead/root-fusion.ts';
+import { READ_AT_MM, rootFusion } from '../../scoring/bead/root-fusion.ts';
 import { readSection } from '../../scoring/bead/station.ts';
 import { lineOfHeat, makeSection, SOLIDUS_C, START_C, segmentFace } from './sections.ts';
 
@@ -29,21 +29,16 @@ describe.each([0.75, 0.5])('fusion located at %s mm cells', (cell_mm) => {
     expect(Math.abs(a.haz_mm - (ac1 - melted))).toBeLessThan(0.06);
   });
 
-  // Fusion boundary under the root line: the circle cut by a = 0 and by b = 0; short of it where the circle misses the corner.
+  // The circle cut by a line square to the face, 0.375 mm in front of the root line; short of the face where it misses it.
   it.each([
     { a0: 1.5, b0: 1.5, melted: 2.6 },
     { a0: 2, b0: 1.6, melted: 2.9 },
-    { a0: 1.6, b0: 1.6, melted: 2.1 },
-    { a0: 2, b0: 2, melted: 2.6 },
+    { a0: 1.6, b0: 1.6, melted: 2 },
+    { a0: 2, b0: 2, melted: 2.4 },
   ])('root fusion from ($a0, $b0), melted to $melted mm', ({ a0, b0, melted }) => {
     const r = rootFusion(makeSection({ cell_mm, face: segmentFace(6, 0), peak: lineOfHeat(a0, b0, melted) }));
-    const under = (across: number, above: number): number => {
-      if (melted > across) {
-        const depth = Math.sqrt(melted * melted - across * across) - above;
-        if (depth > -0.5) return depth;
-      }
-      return Number.NaN;
-    };
+    const under = (across: number, above: number): number =>
+      Math.sqrt(melted * melted - (across - READ_AT_MM) * (across - READ_AT_MM)) - above;
     const wantA = under(a0, b0);
     const wantB = under(b0, a0);
     // Past the line within 0.1; short of it s is no longer straight square to the face, and 0.2 is what can be had.
@@ -64,7 +59,7 @@ describe('fusion readings', () => {
   });
 
   it('call a cold root short and unfused, a cold plate fused nowhere', () => {
-    const r = readSection(makeSection({ face: segmentFace(6, 1), peak: lineOfHeat(3, 3, 3.2) }))!.station;
+    const r = readSection(makeSection({ face: segmentFace(6, 1), peak: lineOfHeat(3, 3, 3.4) }))!.station;
     expect(r.rootFusion_mm).toBeLessThan(-0.3);
     expect(r.rootFused).toBe(false);
     const cold = readSection(makeSection({ face: segmentFace(6, 1), peak: () => 400 }))!.station;

@@ -28,7 +28,8 @@ describe.each([0.75, 0.5])('circular-segment faces at %s mm cells', (cell_mm) =>
     expect(r.concavity_mm).toBeLessThan(0.05);
     // Nearest point of a convex face to the root: its summit, or a toe where the face bulges past the leg.
     expect(Math.abs(r.actualThroat_mm - Math.min(z / Math.SQRT2 + c, z))).toBeLessThan(0.08);
-    expect(Math.abs(r.throat_mm - (r.actualThroat_mm - r.convexity_mm))).toBeLessThan(0.002);
+    // Actual throat less convexity (AWS A3.0), which for these faces is the leg over root two.
+    expect(Math.abs(r.throat_mm - z / Math.SQRT2)).toBeLessThan(0.08);
     expect(Math.abs(r.toeAngleA_deg - alpha)).toBeLessThan(8);
     expect(Math.abs(r.toeAngleB_deg - alpha)).toBeLessThan(8);
   });
