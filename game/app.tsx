@@ -11,7 +11,7 @@ import { ProblemNote } from './panels/problem.tsx';
 import { Sentence } from './panels/sentence.tsx';
 import { ShelfDialog } from './panels/shelf.tsx';
 import { TopBar } from './panels/topBar.tsx';
-import type { Session } from './session.ts';
+import type { Session } from './session/session.ts';
 import { announcement, dark } from './state.ts';
 
 export type DialogName = 'attempts' | 'aids' | 'about' | null;

@@ -1,9 +1,12 @@
+import { effect } from '@preact/signals';
+import { wireState } from '../engine/index.ts';
+import { Sound } from './audio/sound.ts';
 import { GamepadTrigger } from './input/gamepad.ts';
 import { HandRig } from './input/handRig.ts';
 import { KeyboardTorch } from './input/keyboard.ts';
 import { listenPointer, type PointerKind } from './input/pointer.ts';
 import type { TorchSample } from './input/sample.ts';
-import type { Session } from './session.ts';
+import type { Session } from './session/session.ts';
 import * as state from './state.ts';
 import { GhostHand } from './view/ghost.ts';
 import type { Scene, Stage } from './view/stage.ts';
@@ -22,6 +25,8 @@ export class BenchLoop {
   private readonly keyboard: KeyboardTorch;
   private readonly gamepad = new GamepadTrigger((down) => this.padTrigger(down));
   private readonly ghost = new GhostHand();
+  private readonly sound = new Sound();
+  private struck_ms = 0;
   private rig: HandRig | null = null;
   private handAt: TorchSample | null = null;
   private frame = 0;
@@ -42,6 +47,13 @@ export class BenchLoop {
       nudge: (du, dy) => this.nudge(du, dy),
     });
     this.stops.push(this.keyboard.attach(pane), this.listen(pane));
+    this.stops.push(
+      effect(() => {
+        const welding = state.torchState.value === 'welding' || state.robotWelding.value;
+        if (welding && this.struck_ms === 0) this.strike();
+        if (!welding && state.torchState.value !== 'out') this.rest();
+      }),
+    );
     session.onSurface = (surface) => {
       this.stage.setSurface(surface);
       this.changed = true;
@@ -52,6 +64,19 @@ export class BenchLoop {
   destroy(): void {
     cancelAnimationFrame(this.frame);
     for (const stop of this.stops) stop();
+    this.sound.stop();
+  }
+
+  private strike(): void {
+    this.struck_ms = now_ms();
+    const { sound, beatHeard } = state.preferences.peek();
+    const { process, hold, demonstration } = state.exercise.peek();
+    this.sound.strike(sound, wireState(process, hold.tipToWork_mm), beatHeard ? demonstration : null, this.struck_ms);
+  }
+
+  private rest(): void {
+    this.struck_ms = 0;
+    this.sound.stop();
   }
 
   /** Something outside the loop (size, preference) changed the picture. */
@@ -169,6 +194,7 @@ export class BenchLoop {
     tool.tick(now_ms());
     if (state.playing.value) this.advanceReplay(dt_s);
     const scene = this.scene();
+    this.sound.arcOn(scene.arcOn && this.struck_ms > 0);
     const active = scene.arcOn || this.stage.wantsDark || this.stage.restless || this.ghost.running;
     if (!active && !this.changed) return;
     this.changed = false;
@@ -215,6 +241,10 @@ export class BenchLoop {
       tip_mm: process.tip_mm,
       plain: p.plainView,
       still: this.still.matches,
+      beat:
+        this.struck_ms > 0 && p.beatSeen
+          ? { weave: state.exercise.value.demonstration, since_s: (now_ms() - this.struck_ms) / 1000 }
+          : null,
     };
   }
 

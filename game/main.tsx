@@ -5,9 +5,10 @@ import './style/layout.css';
 import './style/sentence.css';
 import './style/joint.css';
 import './style/panels.css';
+import './style/dialogs.css';
 import { render } from 'preact';
 import { App } from './app.tsx';
-import { Session } from './session.ts';
+import { Session } from './session/session.ts';
 
 const host = document.getElementById('bench');
 if (host) render(<App session={new Session()} />, host);

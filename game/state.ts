@@ -73,6 +73,11 @@ export const duration_s = computed(() =>
   finished.value ? finished.value.recording.poses.u.length / finished.value.recording.rate_Hz : 0,
 );
 
+/** The exercise a recording carries. readRecording has checked it, or it was written here. */
+export function exerciseOf(recording: Recording): Exercise | null {
+  return recording.exercise as Exercise | null;
+}
+
 export function setPreference<K extends keyof typeof preferences.value>(
   key: K,
   value: (typeof preferences.value)[K],

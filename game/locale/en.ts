@@ -217,6 +217,7 @@ export const en = {
     title: 'Attempts kept in this browser',
     empty: 'None yet. Every attempt is kept here when it ends.',
     untitled: 'Attempt without an exercise',
+    fileName: 'attempt',
     open: 'Open',
     remove: 'Remove',
     drop: 'Or drop a recording file anywhere on the page.',

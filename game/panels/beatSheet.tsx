@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Motion } from '../../scoring/index.ts';
 import { words } from '../locale/index.ts';
-import type { Session } from '../session.ts';
+import type { Session } from '../session/session.ts';
 import { duration_s, exercise, finished, playing, result, shownTime } from '../state.ts';
 
 const HEIGHT = 92;
@@ -109,6 +109,7 @@ function Transport({ session, end }: { session: Session; end: number }) {
     <div class="transport">
       <button
         type="button"
+        class="play"
         onClick={() => {
           if (!playing.value && shown === null) session.seek(0);
           playing.value = !playing.value;

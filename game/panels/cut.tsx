@@ -1,6 +1,6 @@
 import { words } from '../locale/index.ts';
 import { oneDecimal, whole } from '../locale/numbers.ts';
-import type { Session } from '../session.ts';
+import type { Session } from '../session/session.ts';
 import { cut, cutAt, exercise, finished, other, otherBusy, otherCut, shelf } from '../state.ts';
 
 /** The section at the cutting line, and beside it the section of another attempt at the same height. */

@@ -1,7 +1,7 @@
 import type { Advice, Line, Result } from '../../scoring/index.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal, trimmed, whole } from '../locale/numbers.ts';
-import type { Session } from '../session.ts';
+import type { Session } from '../session/session.ts';
 import { busy, exercise, finished, result } from '../state.ts';
 import { type Flag, flagNumber, flagsOf } from './flags.ts';
 import { HandTable } from './handTable.tsx';

@@ -1,6 +1,6 @@
 import { words } from '../locale/index.ts';
 import { oneDecimal } from '../locale/numbers.ts';
-import type { Session } from '../session.ts';
+import type { Session } from '../session/session.ts';
 import { legOf } from '../setup.ts';
 import { cutAt, exercise, finished, preferences, result, torchState } from '../state.ts';
 import { type Camera, toPane } from '../view/camera.ts';

@@ -2,7 +2,7 @@ import { useSignalEffect } from '@preact/signals';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { words } from '../locale/index.ts';
 import { BenchLoop } from '../loop.ts';
-import type { Session } from '../session.ts';
+import type { Session } from '../session/session.ts';
 import { exercise, preferences, problem, torchState } from '../state.ts';
 import { type Camera, fitCamera } from '../view/camera.ts';
 import { Stage } from '../view/stage.ts';

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { words } from '../locale/index.ts';
 import { oneDecimal, whole } from '../locale/numbers.ts';
-import type { Session } from '../session.ts';
+import type { Session } from '../session/session.ts';
 import { busy, deviceKind, exercise, finished, result, robotWelding, torchState } from '../state.ts';
 import { now_ms } from '../worker/realTime.ts';
 

@@ -7,7 +7,7 @@ export function ProblemNote() {
   return (
     <div class="problem" role="alert">
       <b>{words.problems.title}</b>
-      <p>{problem.value}</p>
+      <p class="why">{problem.value}</p>
       <button
         type="button"
         onClick={() => {

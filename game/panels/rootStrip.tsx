@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { words } from '../locale/index.ts';
-import type { Session } from '../session.ts';
+import type { Session } from '../session/session.ts';
 import { exercise, finished } from '../state.ts';
 import { type Camera, toPane } from '../view/camera.ts';
 

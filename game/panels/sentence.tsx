@@ -1,7 +1,7 @@
 import type { GasName, JointKind, ProcessOptions } from '../../engine/index.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal, trimmed, whole } from '../locale/numbers.ts';
-import type { Session } from '../session.ts';
+import type { Session } from '../session/session.ts';
 import { legOf } from '../setup.ts';
 import { balance, exercise, robotWelding, torchState } from '../state.ts';
 import { ChoiceValue, NumberValue } from './value.tsx';

@@ -1,5 +1,5 @@
 import { words } from '../locale/index.ts';
-import type { Session } from '../session.ts';
+import type { Session } from '../session/session.ts';
 import { shelf } from '../state.ts';
 import { Dialog } from './dialog.tsx';
 import { VerdictMark } from './verdictMark.tsx';

@@ -2,7 +2,7 @@ import { useRef } from 'preact/hooks';
 import { exercises } from '../../scoring/index.ts';
 import type { DialogName } from '../app.tsx';
 import { words } from '../locale/index.ts';
-import type { Session } from '../session.ts';
+import type { Session } from '../session/session.ts';
 import { exercise, finished, robotWelding, torchState } from '../state.ts';
 
 const t = words.top;

@@ -125,7 +125,7 @@ vec4 temper(float peak) {
 
 // Light of the metal's own heat in black-body order: deep red, orange, straw, white.
 vec3 glow(float t) {
-  float x = clamp((t - 560.0) / 1100.0, 0.0, 1.4);
+  float x = clamp((t - 560.0) / 1100.0, 0.0, 0.98);
   vec3 c = mix(vec3(0.55, 0.015, 0.0), vec3(1.0, 0.12, 0.01), smoothstep(0.05, 0.35, x));
   c = mix(c, vec3(1.0, 0.42, 0.07), smoothstep(0.3, 0.65, x));
   c = mix(c, vec3(1.0, 0.78, 0.42), smoothstep(0.6, 1.0, x));
@@ -191,7 +191,7 @@ void main() {
     float root = (1.0 - weld) * 0.42 * exp(-hollow / 1.1);
     vec3 lit = albedo * (0.40 + 1.55 * key * key + 0.35 * key) * (1.0 - root);
     lit += shine * mix(0.03, mix(0.10, 0.4, liquid), max(weld, liquid));
-    lit *= 1.0 - 0.985 * dark;
+    lit *= 1.0 - 0.978 * dark;
 
     // Arc: a small bright sphere just off the surface.
     vec3 toArc = vec3(uArc.xy - place, uArc.z + 3.0 - s.x);

@@ -1,6 +1,7 @@
 import { Application } from 'pixi.js';
-import type { JointOptions } from '../../engine/index.ts';
+import type { JointOptions, WeaveOptions } from '../../engine/index.ts';
 import { ArcLightFilter } from './arcLight.ts';
+import { BeatView } from './beatView.ts';
 import { type Camera, fitCamera } from './camera.ts';
 import { JointView } from './jointView.ts';
 import { metalEnds } from './metal.ts';
@@ -16,6 +17,8 @@ export interface Scene {
   tip_mm: number;
   plain: boolean;
   still: boolean;
+  /** The weave whose beat is to be seen, and seconds since the strike; null shows none. */
+  beat: { weave: WeaveOptions; since_s: number } | null;
 }
 
 /** Plates run this close to the pane's edge before the break line. */
@@ -37,6 +40,7 @@ export class Stage {
   readonly spatter = new SpatterView();
   private readonly joint = new JointView();
   private readonly torch = new TorchView();
+  private readonly beat = new BeatView();
   private readonly filter = new ArcLightFilter();
   private arcAt = { u_mm: 0, y_mm: 0 };
   private sharpness = 1;
@@ -44,7 +48,7 @@ export class Stage {
   private fast_s = 0;
 
   private constructor(private readonly app: Application) {
-    app.stage.addChild(this.joint.mesh, this.spatter.graphics, this.torch.graphics);
+    app.stage.addChild(this.joint.mesh, this.spatter.graphics, this.torch.graphics, this.beat.graphics);
   }
 
   /** Throws if the browser has no WebGL 2. */
@@ -94,6 +98,7 @@ export class Stage {
     const height = this.joint.heightAt(this.arcAt.u_mm, this.arcAt.y_mm);
     this.joint.setLight(this.arcAt.u_mm, this.arcAt.y_mm, height, light, dark, scene.plain);
     this.torch.draw(this.camera, scene.torch, scene.nozzle_mm, scene.tip_mm, dark);
+    this.beat.draw(this.camera, scene.beat?.weave ?? null, scene.beat?.since_s ?? -1, dark, scene.still);
     if (scene.still) this.spatter.graphics.clear();
     else {
       this.spatter.step(dt_s);

@@ -141,9 +141,10 @@ export class Bench {
 
   /** Welds a recording again, in slices, so that the page hears how far it is and can open something else meanwhile. */
   private open(recording: Recording, job: number): void {
-    this.reset(job);
     const { origin, device, aids, seed } = recording;
+    // Made before the bench is cleared: settings the engine refuses must not cost the piece that lies there.
     const attempt = new Attempt(recording.simulation, { origin, device, aids, seed, exercise: null });
+    this.reset(job);
     this.attempt = attempt;
     const all = [...poses(recording)];
     let next = 0;

@@ -2,6 +2,7 @@
 import { ENGINE_VERSION } from '../../engine/index.ts';
 import { Bench } from './bench.ts';
 import type { BenchAnswer, BenchRequest } from './protocol.ts';
+import { warmUp } from './warmUp.ts';
 
 const scope = self as unknown as DedicatedWorkerGlobalScope;
 
@@ -18,4 +19,5 @@ scope.onmessage = (event: MessageEvent<BenchRequest>) => {
   }
 };
 
+warmUp();
 scope.postMessage({ type: 'ready', engine: ENGINE_VERSION } satisfies BenchAnswer);

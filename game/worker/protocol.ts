@@ -20,6 +20,9 @@ export interface AttemptMeta {
   exercise: Exercise | null;
 }
 
+/** Cuts are drawn this wide, CSS pixels; the SVG scales to its place. */
+export const CUT_PIXELS = 560;
+
 /** From the page to the bench. `job` counts attempts and openings; answers carry it, and the page drops answers to an old one. */
 export type BenchRequest =
   | { type: 'prepare'; job: number; simulation: SimulationOptions }

@@ -1,0 +1,46 @@
+import type { WeaveOptions, WireState } from '../../engine/index.ts';
+import { arcNoise } from './arcNoise.ts';
+import { BeatPlayer } from './beatPlayer.ts';
+
+/** Arc sound and beat. Made at the first press (browsers allow sound only after one); silent at volume 0. */
+export class Sound {
+  private context: AudioContext | null = null;
+  private master: GainNode | null = null;
+  private arc: { source: AudioBufferSourceNode; level: GainNode } | null = null;
+  private beat: BeatPlayer | null = null;
+
+  /** Starts arc noise (muted until `arcOn`) and, if asked, the beat. */
+  strike(volume: number, wire: WireState, weave: WeaveOptions | null, strike_ms: number): void {
+    this.stop();
+    if (volume <= 0 || typeof AudioContext === 'undefined') return;
+    this.context ??= new AudioContext({ latencyHint: 'interactive' });
+    const { context } = this;
+    void context.resume();
+    this.master ??= new GainNode(context);
+    this.master.connect(context.destination);
+    this.master.gain.value = volume * volume;
+    const samples = arcNoise(context.sampleRate, wire);
+    const buffer = new AudioBuffer({ length: samples.length, sampleRate: context.sampleRate });
+    buffer.copyToChannel(samples, 0);
+    const source = new AudioBufferSourceNode(context, { buffer, loop: true });
+    const level = new GainNode(context, { gain: 0 });
+    const dull = new BiquadFilterNode(context, { type: 'lowpass', frequency: 5200 });
+    source.connect(dull).connect(level).connect(this.master);
+    source.start();
+    this.arc = { source, level };
+    this.beat ??= new BeatPlayer(context, this.master);
+    if (weave) this.beat.start(weave, strike_ms);
+  }
+
+  /** Follows the arc without clicks; called every frame. */
+  arcOn(on: boolean): void {
+    if (!this.arc || !this.context) return;
+    this.arc.level.gain.setTargetAtTime(on ? 0.5 : 0, this.context.currentTime, on ? 0.02 : 0.04);
+  }
+
+  stop(): void {
+    this.beat?.stop();
+    this.arc?.source.stop();
+    this.arc = null;
+  }
+}
