@@ -1,4 +1,6 @@
 /** Mass and energy: what went in, where it is, and what does not add up. */
+
+import { calmEnergy } from './calm.ts';
 import type { Heated } from './heated.ts';
 import { PAD } from './kernel/layout.ts';
 import { DENSITY_GPMM3 } from './material.ts';
@@ -6,8 +8,8 @@ import { columnArea } from './metal.ts';
 import type { State } from './state.ts';
 import type { Accounts } from './types.ts';
 
-/** Heat in the work above 20 °C, J. */
-export function storedEnergy(s: Pick<Heated, 'plan' | 'heat'>): number {
+/** Heat in the fine cells above 20 °C, J. */
+export function storedEnergy(s: Pick<Heated, 'plan' | 'heat' | 'fine'>): number {
   const { plan, heat } = s;
   const { area_mm2, count } = plan.rods;
   let sum = 0;
@@ -15,10 +17,15 @@ export function storedEnergy(s: Pick<Heated, 'plan' | 'heat'>): number {
     if (heat.holding[r] === 0) continue;
     const base = r * heat.layout.stride + PAD;
     let rod = 0;
-    for (let j = 0; j < plan.ny; j++) rod += heat.H[base + j]! * heat.fill[base + j]!;
+    for (let j = s.fine.from; j < s.fine.to; j++) rod += heat.H[base + j]! * heat.fill[base + j]!;
     sum += rod * area_mm2[r]!;
   }
   return sum * plan.dy * DENSITY_GPMM3;
+}
+
+/** Heat in the whole work above 20 °C, J. */
+export function workEnergy(s: State): number {
+  return storedEnergy(s) + calmEnergy(s);
 }
 
 /** Volume under the height field, mm³ (only differences mean anything). */
@@ -31,7 +38,7 @@ export function surfaceVolume(s: State): number {
 export function accounts(s: State): Accounts {
   const l = s.ledger;
   const deposited = (surfaceVolume(s) - l.start_mm3) * DENSITY_GPMM3;
-  const stored = storedEnergy(s) - l.start_J;
+  const stored = workEnergy(s) - l.start_J;
   const into = l.arc_J + l.wire_J;
   const out = l.lost_J + l.sink_J + l.evaporated_J + l.dripped_J;
   // Cold wire enters at 20 °C, the zero of enthalpy, so fed metal brings only the heat booked as wire.

@@ -13,7 +13,7 @@ export function conductFaying(s: Heated): void {
     const q = gap.q * layout.stride + PAD;
     const massP = area_mm2[gap.p]! * DENSITY_GPMM3;
     const massQ = area_mm2[gap.q]! * DENSITY_GPMM3;
-    for (let j = 0; j < plan.ny; j++) {
+    for (let j = s.fine.from; j < s.fine.to; j++) {
       const solid = gap.shape * (potential[q + j]! - potential[p + j]!);
       let flow = solid;
       if (!(peak[p + j]! > solidus && peak[q + j]! > solidus)) {

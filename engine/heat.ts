@@ -1,14 +1,17 @@
-/** One tick of heat after the arc has had its turn: potential, conduction, faying face, losses. */
+/** One tick of heat in the fine window after the arc has had its turn: potential, conduction, faying face, losses. */
 import { conductFaying } from './faying.ts';
 import type { Heated } from './heated.ts';
 import { LOSS_INTERVAL, lose } from './losses.ts';
 import { refreshFlags } from './state.ts';
 
-export function tickHeat(s: Heated): void {
-  const { heat, plan } = s;
+/** @param joinEnds sets the guards at the window's ends between potential and conduction; null where the window is the whole piece. */
+export function tickHeat<S extends Heated>(s: S, joinEnds: ((s: S) => void) | null = null): void {
+  const { heat, fine } = s;
+  if (fine.from === fine.to) return;
   if (heat.flagsStale) refreshFlags(heat);
-  heat.kernel.potential(0, plan.ny);
-  heat.kernel.conduct(0, plan.ny);
+  heat.kernel.potential(fine.from, fine.to);
+  joinEnds?.(s);
+  heat.kernel.conduct(fine.from, fine.to);
   conductFaying(s);
   if (s.tick % LOSS_INTERVAL === 0) lose(s);
 }

@@ -3,6 +3,7 @@ import type { Calibration } from './calibration.ts';
 import type { JointPlan } from './joint.ts';
 import type { HeatState, Ledger } from './state.ts';
 import type { JointOptions } from './types.ts';
+import type { FineWindow } from './window.ts';
 
 /** Rods, and the columns of a welded face over them (none: `nu` 0). */
 export type HeatPlan = Pick<JointPlan, 'rods' | 'ny' | 'dy' | 'nu' | 'du' | 'base' | 'stackStart' | 'stack'>;
@@ -11,6 +12,8 @@ export interface Heated {
   plan: HeatPlan;
   heat: HeatState;
   cal: Pick<Calibration, 'emissivity' | 'convection' | 'gapConductance'>;
+  /** Slices computed in fine cells, [from, to). */
+  fine: FineWindow;
   /** Length of a tick, s, and ticks done. */
   dt: number;
   tick: number;

@@ -176,7 +176,8 @@ function joinCells(
     const tall = tallAt(j);
     if (right >= 0) b.join(p, right, 1, tall / ((wide + wideAt(i + 1, j)) / 2));
     if (up >= 0) {
-      const faying = joint.kind !== 'corner' && i < 0 && j === -1;
+      // Under a gap the cell above may be room for weld metal: that is no faying face.
+      const faying = joint.kind !== 'corner' && i < 0 && j === -1 && b.isPlate(up);
       if (faying) b.gaps.push({ p, q: up, shape: wide / h, width_mm: wide });
       else b.join(p, up, 3, wide / ((tall + tallAt(j + 1)) / 2));
     }

@@ -5,8 +5,13 @@ import { DENSITY_GPMM3, lookup, type MaterialTable } from './material.ts';
 import { columnArea, topCell } from './metal.ts';
 
 /** Losses are slow beside conduction: taken every this many ticks, for as many ticks' time. */
-export const LOSS_INTERVAL = 4;
+export const LOSS_INTERVAL = 10;
 const STEFAN_BOLTZMANN_WPMM2K4 = 5.670374e-14;
+
+/** Heat flux off a face at enthalpy h, W/mm². */
+export function lossFlux(s: Pick<Heated, 'heat' | 'options' | 'cal'>, h: number): number {
+  return flux(s.heat.table, h, s.options.joint.ambient_C, s.cal.emissivity, s.cal.convection);
+}
 
 function flux(table: MaterialTable, h: number, ambient_C: number, emissivity: number, convection: number): number {
   const t = lookup(table.temperature, h);
@@ -18,7 +23,8 @@ function flux(table: MaterialTable, h: number, ambient_C: number, emissivity: nu
 export function lose(s: Heated): void {
   const { plan, heat, cal } = s;
   const { H, fill, layout, table } = heat;
-  const { ny, dy, nu, du } = plan;
+  const { dy } = plan;
+  const { from, to } = s.fine;
   const time = s.dt * LOSS_INTERVAL;
   const ambient = s.options.joint.ambient_C;
   let lost = 0;
@@ -28,7 +34,7 @@ export function lose(s: Heated): void {
     if (wide === 0) continue;
     const base = r * layout.stride + PAD;
     const full = area_mm2[r]! * dy * DENSITY_GPMM3;
-    for (let j = 0; j < ny; j++) {
+    for (let j = from; j < to; j++) {
       const mass = full * fill[base + j]!;
       if (mass <= 0) continue;
       const power = wide * dy * flux(table, H[base + j]!, ambient, cal.emissivity, cal.convection);
@@ -36,7 +42,7 @@ export function lose(s: Heated): void {
       lost += time * power;
     }
   }
-  lost += loseFromFace(s, time, nu, ny, du, dy);
+  lost += loseFromFace(s, time);
   s.ledger.lost_J += lost;
 
   const sink = s.options.joint.sink_WpmmK;
@@ -45,7 +51,7 @@ export function lose(s: Heated): void {
     for (const r of sinks) {
       const base = r * layout.stride + PAD;
       const full = area_mm2[r]! * dy * DENSITY_GPMM3;
-      for (let j = 0; j < ny; j++) {
+      for (let j = from; j < to; j++) {
         const mass = full * fill[base + j]!;
         if (mass <= 0) continue;
         const joules = time * sink * dy * (lookup(table.temperature, H[base + j]!) - ambient);
@@ -58,8 +64,10 @@ export function lose(s: Heated): void {
 }
 
 /** The welded face loses over its true area du dy sqrt(1 + |∇w|²), not over stair-steps. */
-function loseFromFace(s: Heated, time: number, nu: number, ny: number, du: number, dy: number): number {
+function loseFromFace(s: Heated, time: number): number {
   const { plan, heat, cal, w } = s;
+  const { nu, ny, du, dy } = plan;
+  const { from, to } = s.fine;
   const area = columnArea(s);
   const long = 2 * plan.du;
   const ambient = s.options.joint.ambient_C;
@@ -68,7 +76,7 @@ function loseFromFace(s: Heated, time: number, nu: number, ny: number, du: numbe
     const left = c > 0 ? c - 1 : c;
     const right = c < nu - 1 ? c + 1 : c;
     const invU = 1 / ((right - left) * du);
-    for (let j = 0; j < ny; j++) {
+    for (let j = from; j < to; j++) {
       const i = c * ny + j;
       const m = topCell(s, c, w[i]!);
       const bottom = plan.base[c]! + m * long;

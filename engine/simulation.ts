@@ -3,8 +3,9 @@
  *
  *     torch -> (footprint -> arc -> heat) x ticks -> puddle -> trace
  */
-import { accounts, storedEnergy, surfaceVolume } from './accounts.ts';
+import { accounts, surfaceVolume, workEnergy } from './accounts.ts';
 import { burn, createArcTick } from './arc.ts';
+import { BLOCK, joinEnds } from './calm.ts';
 import { createFootprint } from './footprint.ts';
 import { hashState } from './hash.ts';
 import { tickHeat } from './heat.ts';
@@ -20,6 +21,7 @@ import { allocate, POSE_RATE_HZ, type State, type StateChoices } from './state.t
 import { createAxis, POSE_LIMITS, placeTorch } from './torch.ts';
 import { createTrace, surfaceLiquid, tracePuddle } from './trace.ts';
 import type { Accounts, Pose, RootStrip, Section, SimulationOptions, SurfaceView, TraceSample } from './types.ts';
+import { closeWindow, openWindow } from './window.ts';
 
 export interface Simulation {
   readonly options: SimulationOptions;
@@ -63,7 +65,7 @@ function checkPose(pose: Pose): void {
 /** @throws EngineError when an option is out of range. */
 export function createSimulation(options: SimulationOptions, choices: StateChoices = {}): Simulation {
   const s = allocate(structuredCloneOptions(options), choices);
-  s.ledger.start_J = storedEnergy(s);
+  s.ledger.start_J = workEnergy(s);
   s.ledger.start_mm3 = surfaceVolume(s);
   const axis = createAxis();
   const foot = createFootprint();
@@ -79,6 +81,7 @@ export function createSimulation(options: SimulationOptions, choices: StateChoic
     const from = last ?? pose;
     trace.dripped_g = 0;
     trace.spatter_g = 0;
+    openWindow(s, pose.trigger ? pose.y_mm : null);
     let power = 0;
     let burning = 0;
     for (let t = 1; t <= s.ticksPerPose; t++) {
@@ -99,13 +102,14 @@ export function createSimulation(options: SimulationOptions, choices: StateChoic
         s.arcOn = false;
         s.current = 0;
       }
-      tickHeat(s);
+      tickHeat(s, joinEnds);
     }
     s.steps++;
     const near = arc.on ? s.footY : at.y_mm;
     const j0 = Math.floor((near - RECENT_COLUMNS_MM - s.plan.y0) / s.plan.dy);
     const j1 = Math.ceil((near + RECENT_COLUMNS_MM - s.plan.y0) / s.plan.dy);
     settle(s, work, clamp(j0, 0, s.plan.ny), clamp(j1, 0, s.plan.ny), 1 / POSE_RATE_HZ);
+    closeWindow(s, pose.trigger ? pose.y_mm : null);
     trace.dripped_g += work.dripped_g;
     last = { ...pose };
 
@@ -178,6 +182,14 @@ function createView(s: State): SurfaceView {
   };
 }
 
+/** Enthalpy of a cell, from its tile where the block is coarse. */
+function surfaceEnthalpy(s: State, cell: number, j: number): number {
+  const block = Math.floor(j / BLOCK);
+  if (!s.calm.coarse[block]) return s.heat.H[cell]!;
+  const rod = Math.floor(cell / s.heat.layout.stride);
+  return s.calm.H[block * s.calm.tiles.count + s.calm.tiles.of[rod]!]!;
+}
+
 function fillView(view: SurfaceView, s: State): void {
   const { plan, heat } = s;
   for (let c = 0; c < plan.nu; c++) {
@@ -186,9 +198,10 @@ function fillView(view: SurfaceView, s: State): void {
       const m = topCell(s, c, s.w[i]!);
       const cell = plan.stack[plan.stackStart[c]! + m]! * heat.layout.stride + PAD + j;
       view.height_mm[i] = s.w[i]!;
-      view.temp_C[i] = lookup(heat.table.temperature, heat.H[cell]!);
+      const h = surfaceEnthalpy(s, cell, j);
+      view.temp_C[i] = lookup(heat.table.temperature, h);
       view.peak_C[i] = lookup(heat.table.temperature, heat.peak[cell]!);
-      view.liquid[i] = surfaceLiquid(s, i, heat.H[cell]!);
+      view.liquid[i] = surfaceLiquid(s, i, h);
       view.frozen_s[i] = s.frozenTick[i]! < 0 ? Number.NaN : s.frozenTick[i]! * s.dt;
     }
   }

@@ -28,6 +28,16 @@ function arrays(s: State, pressure: Float64Array): ArrayBufferView[] {
     s.frozenTick,
     s.puddle,
     s.liquid,
+    s.calm.H,
+    s.calm.mass,
+    s.calm.area,
+    s.calm.face,
+    s.calm.conduct,
+    s.calm.gapOpen,
+    s.calm.gapMelted,
+    s.calm.crossing,
+    s.calm.potential,
+    s.calm.coarse,
   ];
 }
 
@@ -45,8 +55,8 @@ function scalars(s: State, last: Pose | null): number[] {
     s.window.from,
     s.window.to,
     last ? 1 : 0,
-    0,
-    0,
+    s.fine.from,
+    s.fine.to,
     ...(last
       ? [last.u_mm, last.y_mm, last.tipToWork_mm, last.workAngle_deg, last.travelAngle_deg, last.trigger ? 1 : 0]
       : [0, 0, 0, 0, 0, 0]),
@@ -108,6 +118,8 @@ export function restoreState(s: State, pressure: Float64Array, bytes: ArrayBuffe
   s.arcRadius = n[6]!;
   s.window.from = n[7]!;
   s.window.to = n[8]!;
+  s.fine.from = n[10]!;
+  s.fine.to = n[11]!;
   const keys = Object.keys(s.ledger) as (keyof State['ledger'])[];
   keys.forEach((key, i) => {
     s.ledger[key] = n[SCALARS + 6 + i]!;

@@ -1,5 +1,7 @@
 /** Allocates every array of an attempt, once. Field names, units and orders are here and nowhere else. */
+
 import { type Calibration, calibration } from './calibration.ts';
+import { allocateCalm, type CalmState, refine } from './calm.ts';
 import { buildJoint, type JointPlan } from './joint.ts';
 import {
   COEFFICIENT_WORDS,
@@ -16,6 +18,7 @@ import { buildTable, DENSITY_GPMM3, enthalpyAt, type MaterialTable, steelCurves 
 import { requireOptions } from './options.ts';
 import type { RodPlan } from './rods.ts';
 import type { SimulationOptions } from './types.ts';
+import type { FineWindow } from './window.ts';
 
 /** Poses a second; everything recorded is in these steps. */
 export const POSE_RATE_HZ = 100;
@@ -143,6 +146,11 @@ export interface State {
   cal: Calibration;
   plan: JointPlan;
   heat: HeatState;
+  /** f32 kernel coefficients, for the window's ends. */
+  coefficients: Float32Array;
+  calm: CalmState;
+  fine: FineWindow;
+  fineEverywhere: boolean;
   /** Ticks per pose and their length. */
   ticksPerPose: number;
   dt: number;
@@ -197,6 +205,8 @@ export interface Ledger {
 }
 
 export interface StateChoices {
+  /** Compute the whole joint in fine cells, for studies of what the coarse blocks cost in accuracy. */
+  fineEverywhere?: boolean;
   kernel?: KernelChoice;
   calibration?: Partial<Calibration>;
 }
@@ -219,6 +229,10 @@ export function allocate(options: SimulationOptions, choices: StateChoices = {})
     cal,
     plan,
     heat,
+    coefficients: new Float32Array(heat.kernel.memory, heat.layout.coefficient, heat.layout.count * COEFFICIENT_WORDS),
+    calm: undefined as unknown as CalmState,
+    fine: { from: 0, to: 0 },
+    fineEverywhere: false,
     ticksPerPose,
     dt,
     steps: 0,
@@ -260,6 +274,12 @@ export function allocate(options: SimulationOptions, choices: StateChoices = {})
   for (let c = 0; c < plan.nu; c++) {
     state.w.fill(plan.plate[c]!, c * plan.ny, (c + 1) * plan.ny);
     state.wEq.fill(plan.plate[c]!, c * plan.ny, (c + 1) * plan.ny);
+  }
+  state.calm = allocateCalm(state);
+  if (choices.fineEverywhere) {
+    for (let block = 0; block < state.calm.blocks; block++) refine(state, block);
+    state.fine = { from: 0, to: plan.ny };
+    state.fineEverywhere = true;
   }
   return state;
 }

@@ -23,6 +23,7 @@ export interface WeldCase {
   faults?: Partial<HandFaults>;
   cell_mm?: number;
   kernel?: KernelChoice;
+  fineEverywhere?: boolean;
   calibration?: Partial<Calibration>;
 }
 
@@ -38,7 +39,11 @@ export function optionsOf(c: WeldCase): SimulationOptions {
 /** Welds from 4 mm up to 4 mm below the top unless the case says otherwise. */
 export function weld(c: WeldCase, onStep?: (t: TraceSample, sim: Simulation) => void): Simulation {
   const options = optionsOf(c);
-  const sim = createSimulation(options, { kernel: c.kernel ?? 'auto', calibration: c.calibration ?? {} });
+  const sim = createSimulation(options, {
+    kernel: c.kernel ?? 'auto',
+    calibration: c.calibration ?? {},
+    fineEverywhere: c.fineEverywhere ?? false,
+  });
   const weave = { ...defaultWeave(), length_mm: options.joint.length_mm - 8, ...c.weave };
   for (const pose of weaveHand(weave, { ...noFaults(), ...c.faults })) {
     const trace = sim.step(pose);

@@ -1,0 +1,313 @@
+/**
+ * Calm lengths of the joint in coarse cells. Far from the arc the section has levelled out: there each block of four slices is a row
+ * of tiles, stepped every 50 ms, and only a window round the arc and the liquid is computed in fine cells every tick. So a second of
+ * welding costs the same on a long coupon as on a short one.
+ *
+ *      coarse  coarse | fine fine fine (arc) fine | coarse  coarse      y ->
+ *
+ * Both sides of the window's ends are given the same flux, counted once, so the energy account stays closed. Fills, heights and peaks
+ * stay fine everywhere; a coarse block cannot melt or pass Ac1, so peaks lose nothing.
+ */
+import { COEFFICIENT_WORDS, LEAST_FILL, PAD, PROGRAM_WORDS, ROD } from './kernel/layout.ts';
+import { lossFlux } from './losses.ts';
+import { DENSITY_GPMM3, lookup } from './material.ts';
+import { columnArea, topCell } from './metal.ts';
+import { POSE_RATE_HZ, type State } from './state.ts';
+import { planTiles, type TilePair, type TilePlan } from './tiles.ts';
+
+/** Slices in a block: one SIMD vector. */
+export const BLOCK = 4;
+/** Poses between coarse steps. */
+export const CALM_INTERVAL = 5;
+/** No face may move more than this share of what would level it in one step (explicit stability, with eight faces a tile). */
+const FACE_SHARE = 0.11;
+
+export interface CalmState {
+  tiles: TilePlan;
+  blocks: number;
+  /** 1 where the block is coarse. Fine blocks form one run. */
+  coarse: Uint8Array;
+  /** Per block and tile, index block * tiles.count + tile: enthalpy J/g, mass g, metal area mm², outer face mm². */
+  H: Float64Array;
+  mass: Float64Array;
+  area: Float64Array;
+  face: Float64Array;
+  /** Per block and pair: conductance mm (times potential difference gives W); then faying pairs, W/K and mm. */
+  conduct: Float64Array;
+  gapOpen: Float64Array;
+  gapMelted: Float64Array;
+  /** Heat that crossed the window's ends since the last coarse step, J, and the coarse potential seen there, W/mm. */
+  crossing: Float64Array;
+  potential: Float64Array;
+}
+
+export function allocateCalm(s: State): CalmState {
+  const tiles = planTiles(s.plan);
+  const blocks = Math.ceil(s.plan.ny / BLOCK);
+  const n = blocks * tiles.count;
+  const calm: CalmState = {
+    tiles,
+    blocks,
+    coarse: new Uint8Array(blocks).fill(1),
+    H: new Float64Array(n).fill(s.startH),
+    mass: new Float64Array(n),
+    area: new Float64Array(n),
+    face: new Float64Array(n),
+    conduct: new Float64Array(blocks * tiles.pairs.length),
+    gapOpen: new Float64Array(blocks * tiles.gaps.length),
+    gapMelted: new Float64Array(blocks * tiles.gaps.length),
+    crossing: new Float64Array(n),
+    potential: new Float64Array(n),
+  };
+  for (let block = 0; block < blocks; block++) measureBlock(s, calm, block);
+  return calm;
+}
+
+export function slicesOf(s: State, block: number): { from: number; to: number } {
+  return { from: block * BLOCK, to: Math.min(s.plan.ny, (block + 1) * BLOCK) };
+}
+
+/** Masses, areas and conductances of a block's tiles from the fine fills. */
+function measureBlock(s: State, calm: CalmState, block: number): void {
+  const { plan, heat } = s;
+  const { tiles } = calm;
+  const { from, to } = slicesOf(s, block);
+  const base = block * tiles.count;
+  const first = (rod: number): number => rod * heat.layout.stride + PAD;
+  for (let tile = 0; tile < tiles.count; tile++) {
+    let volume = 0;
+    for (const rod of tiles.rods[tile]!)
+      for (let j = from; j < to; j++) volume += heat.fill[first(rod) + j]! * plan.rods.area_mm2[rod]!;
+    calm.area[base + tile] = volume / (to - from);
+    calm.mass[base + tile] = volume * plan.dy * DENSITY_GPMM3;
+    calm.face[base + tile] = tiles.exposed_mm[tile]! * (to - from) * plan.dy;
+  }
+  const touching = (pair: TilePair, melted: number): number => {
+    let width = 0;
+    for (const f of pair.faces) {
+      for (let j = from; j < to; j++) {
+        const p = first(f.rodP) + j;
+        const q = first(f.rodQ) + j;
+        if (melted >= 0) {
+          const both = heat.peak[p]! > heat.table.solidus_JPG && heat.peak[q]! > heat.table.solidus_JPG;
+          if (both !== (melted === 1)) continue;
+        }
+        width += f.width_mm * Math.min(heat.fill[p]!, heat.fill[q]!);
+      }
+    }
+    return width * plan.dy;
+  };
+  const limit = FACE_SHARE / (heat.table.steepest * (CALM_INTERVAL / POSE_RATE_HZ));
+  const stable = (wanted: number, p: number, q: number): number =>
+    Math.min(wanted, limit * Math.min(calm.mass[base + p]!, calm.mass[base + q]!));
+  tiles.pairs.forEach((pair, n) => {
+    calm.conduct[block * tiles.pairs.length + n] = stable(touching(pair, -1) / pair.distance_mm, pair.p, pair.q);
+  });
+  tiles.gaps.forEach((pair, n) => {
+    const at = block * tiles.gaps.length + n;
+    calm.gapOpen[at] = touching(pair, 0) * s.cal.gapConductance;
+    calm.gapMelted[at] = stable(touching(pair, 1) / pair.distance_mm, pair.p, pair.q);
+  });
+  measureFace(s, calm, block, from, to);
+}
+
+/** The welded face belongs to the tiles that hold the surface. */
+function measureFace(s: State, calm: CalmState, block: number, from: number, to: number): void {
+  const { plan, w } = s;
+  const { nu, ny, du, dy } = plan;
+  const area = columnArea(s);
+  for (let c = 0; c < nu; c++) {
+    const left = c > 0 ? c - 1 : c;
+    const right = c < nu - 1 ? c + 1 : c;
+    for (let j = from; j < to; j++) {
+      const i = c * ny + j;
+      const rod = plan.stack[plan.stackStart[c]! + topCell(s, c, w[i]!)]!;
+      const wu = (w[right * ny + j]! - w[left * ny + j]!) / ((right - left) * du);
+      const up = j < ny - 1 ? i + 1 : i;
+      const down = j > 0 ? i - 1 : i;
+      const wy = (w[up]! - w[down]!) / ((up - down) * dy);
+      calm.face[block * calm.tiles.count + calm.tiles.of[rod]!]! += area * Math.sqrt(1 + wu * wu + wy * wy);
+    }
+  }
+}
+
+/** Fine to coarse: every tile takes the mean enthalpy of its metal. */
+export function coarsen(s: State, block: number): void {
+  const { calm, heat, plan } = s;
+  const { tiles } = calm;
+  const { from, to } = slicesOf(s, block);
+  measureBlock(s, calm, block);
+  for (let tile = 0; tile < tiles.count; tile++) {
+    const at = block * tiles.count + tile;
+    let sum = 0;
+    for (const rod of tiles.rods[tile]!) {
+      const cell = rod * heat.layout.stride + PAD;
+      for (let j = from; j < to; j++) sum += heat.H[cell + j]! * heat.fill[cell + j]! * plan.rods.area_mm2[rod]!;
+    }
+    calm.H[at] = calm.mass[at]! > 0 ? (sum * plan.dy * DENSITY_GPMM3) / calm.mass[at]! : s.startH;
+    calm.crossing[at] = 0;
+    calm.potential[at] = lookup(heat.table.potential, calm.H[at]!);
+  }
+  calm.coarse[block] = 1;
+}
+
+/** Coarse to fine: every cell takes its tile's enthalpy, and what has crossed the window's end since the last coarse step. */
+export function refine(s: State, block: number): void {
+  const { calm, heat } = s;
+  const { tiles } = calm;
+  const { from, to } = slicesOf(s, block);
+  for (let tile = 0; tile < tiles.count; tile++) {
+    const at = block * tiles.count + tile;
+    if (calm.mass[at]! > 0) calm.H[at]! += calm.crossing[at]! / calm.mass[at]!;
+    calm.crossing[at] = 0;
+    for (const rod of tiles.rods[tile]!) {
+      const cell = rod * heat.layout.stride + PAD;
+      for (let j = from; j < to; j++) {
+        heat.H[cell + j] = calm.H[at]!;
+        heat.residual[cell + j] = 0;
+      }
+    }
+  }
+  // f32 rounding of the copies is not lost: what they hold differs from the tile by less than one part in 10^7.
+  calm.coarse[block] = 0;
+}
+
+/** Largest spread of enthalpy inside any tile of the block, and the hottest cell, J/g. */
+export function unrest(s: State, block: number): { spread: number; hottest: number } {
+  const { calm, heat } = s;
+  const { from, to } = slicesOf(s, block);
+  let spread = 0;
+  let hottest = Number.NEGATIVE_INFINITY;
+  for (const list of calm.tiles.rods) {
+    let low = Number.POSITIVE_INFINITY;
+    let high = Number.NEGATIVE_INFINITY;
+    for (const rod of list) {
+      if (heat.holding[rod] === 0) continue;
+      const cell = rod * heat.layout.stride + PAD;
+      for (let j = from; j < to; j++) {
+        if (heat.fill[cell + j]! < LEAST_FILL) continue;
+        const h = heat.H[cell + j]!;
+        if (h < low) low = h;
+        if (h > high) high = h;
+      }
+    }
+    if (high - low > spread) spread = high - low;
+    if (high > hottest) hottest = high;
+  }
+  return { spread, hottest };
+}
+
+/** Joins the fine window to the coarse blocks at its ends, once a tick. */
+export function joinEnds(s: State): void {
+  const { fine } = s;
+  if (fine.from > 0) joinWindow(s, fine.from / BLOCK - 1, fine.from, fine.from - 1);
+  if (fine.to < s.plan.ny) joinWindow(s, fine.to / BLOCK, fine.to - 1, fine.to);
+}
+
+/** Ghost potentials at one end of the fine window and the heat that crosses there this tick. `j` fine slice, `out` its outer guard. */
+function joinWindow(s: State, block: number, j: number, out: number): void {
+  const { calm, heat, plan } = s;
+  const { program, potential, fill, layout } = heat;
+  const coefficient = s.coefficients;
+  const slices = slicesOf(s, block);
+  // Centre of the fine slice to centre of the block, in slices: half a slice and half the block.
+  const share = 2 / (1 + slices.to - slices.from);
+  for (let rod = 0; rod < plan.rods.count; rod++) {
+    if (program[rod * PROGRAM_WORDS] === ROD.SKIP) continue;
+    const cell = rod * layout.stride + PAD;
+    const at = block * calm.tiles.count + calm.tiles.of[rod]!;
+    const here = potential[cell + j]!;
+    const ghost = Math.fround(here + share * (calm.potential[at]! - here));
+    potential[cell + out] = ghost;
+    const through = Math.min(fill[cell + j]!, fill[cell + out]!);
+    const gain = coefficient[rod * COEFFICIENT_WORDS + 4]! * through * (ghost - here);
+    calm.crossing[at]! -= gain * plan.rods.area_mm2[rod]! * plan.dy * DENSITY_GPMM3;
+  }
+}
+
+/** One coarse step of 50 ms: conduction between tiles and blocks, losses, and what crossed the window's ends. */
+export function stepCalm(s: State): void {
+  const { calm, heat, plan } = s;
+  const { tiles, H, mass, area, potential } = calm;
+  const n = tiles.count;
+  const time = CALM_INTERVAL / POSE_RATE_HZ;
+  for (let block = 0; block < calm.blocks; block++) {
+    if (!calm.coarse[block]) continue;
+    for (let at = block * n; at < block * n + n; at++) potential[at] = lookup(heat.table.potential, H[at]!);
+  }
+  const give = (at: number, joules: number): void => {
+    if (joules !== 0) H[at]! += joules / mass[at]!;
+  };
+  const joint = s.options.joint;
+  let lost = 0;
+  let sunk = 0;
+  for (let block = 0; block < calm.blocks; block++) {
+    if (!calm.coarse[block]) continue;
+    const base = block * n;
+    const { from, to } = slicesOf(s, block);
+    for (let k = 0; k < tiles.pairs.length; k++) {
+      const c = calm.conduct[block * tiles.pairs.length + k]!;
+      if (c === 0) continue;
+      const p = base + tiles.pairs[k]!.p;
+      const q = base + tiles.pairs[k]!.q;
+      const joules = time * c * (potential[q]! - potential[p]!);
+      give(p, joules);
+      give(q, -joules);
+    }
+    for (let k = 0; k < tiles.gaps.length; k++) {
+      const at = block * tiles.gaps.length + k;
+      const p = base + tiles.gaps[k]!.p;
+      const q = base + tiles.gaps[k]!.q;
+      const open = calm.gapOpen[at]! * (temperature(s, H[q]!) - temperature(s, H[p]!));
+      const joules = time * (open + calm.gapMelted[at]! * (potential[q]! - potential[p]!));
+      give(p, joules);
+      give(q, -joules);
+    }
+    if (block + 1 < calm.blocks && calm.coarse[block + 1]) {
+      const next = slicesOf(s, block + 1);
+      const distance = ((to - from + next.to - next.from) / 2) * plan.dy;
+      for (let tile = 0; tile < n; tile++) {
+        const through = Math.min(area[base + tile]!, area[base + n + tile]!);
+        if (through === 0) continue;
+        const joules = (time * through * (potential[base + n + tile]! - potential[base + tile]!)) / distance;
+        give(base + tile, joules);
+        give(base + n + tile, -joules);
+      }
+    }
+    for (let tile = 0; tile < n; tile++) {
+      const at = base + tile;
+      if (mass[at] === 0) continue;
+      give(at, calm.crossing[at]!);
+      calm.crossing[at] = 0;
+      if (calm.face[at]! > 0) {
+        const joules = time * calm.face[at]! * lossFlux(s, H[at]!);
+        give(at, -joules);
+        lost += joules;
+      }
+    }
+    for (const tile of tiles.sinks) {
+      const joules =
+        time * joint.sink_WpmmK * (to - from) * plan.dy * (temperature(s, H[base + tile]!) - joint.ambient_C);
+      give(base + tile, -joules);
+      sunk += joules;
+    }
+  }
+  s.ledger.lost_J += lost;
+  s.ledger.sink_J += sunk;
+}
+
+function temperature(s: State, h: number): number {
+  return lookup(s.heat.table.temperature, h);
+}
+
+/** Heat above 20 °C in the coarse blocks, J. */
+export function calmEnergy(s: State): number {
+  const { calm } = s;
+  let sum = 0;
+  for (let block = 0; block < calm.blocks; block++) {
+    if (!calm.coarse[block]) continue;
+    for (let at = block * calm.tiles.count; at < (block + 1) * calm.tiles.count; at++)
+      sum += calm.H[at]! * calm.mass[at]! + calm.crossing[at]!;
+  }
+  return sum;
+}
