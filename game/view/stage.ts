@@ -43,7 +43,9 @@ export class Stage {
   private readonly beat = new BeatView();
   private readonly filter = new ArcLightFilter();
   private arcAt = { u_mm: 0, y_mm: 0 };
+  /** Share of full resolution the moving picture is drawn at; a still one is always drawn in full. */
   private sharpness = 1;
+  private drawnAt = 1;
   private slow_s = 0;
   private fast_s = 0;
 
@@ -105,7 +107,8 @@ export class Stage {
       this.spatter.draw(this.camera);
     }
     // Before drawing: a new size empties the canvas.
-    this.judgeSpeed(dt_s);
+    if (this.moving(scene)) this.judgeSpeed(dt_s);
+    this.setDrawn(this.moving(scene) ? this.sharpness : 1);
     this.app.render();
   }
 
@@ -113,8 +116,18 @@ export class Stage {
     this.app.destroy({ removeView: true }, { children: true });
   }
 
+  private moving(scene: Scene): boolean {
+    return scene.arcOn || this.restless;
+  }
+
+  private setDrawn(share: number): void {
+    if (share === this.drawnAt) return;
+    this.drawnAt = share;
+    this.resize();
+  }
+
   private resize(): void {
-    const resolution = Math.min(window.devicePixelRatio, 2) * this.sharpness;
+    const resolution = Math.min(window.devicePixelRatio, 2) * this.drawnAt;
     this.app.renderer.resize(Math.max(1, this.camera.width_px), Math.max(1, this.camera.height_px), resolution);
   }
 
@@ -129,6 +142,5 @@ export class Stage {
     this.sharpness = Math.max(COARSEST, sharpness);
     this.slow_s = 0;
     this.fast_s = 0;
-    this.resize();
   }
 }
