@@ -9,8 +9,14 @@
 import { RodBuilder, type RodPlan } from './rods.ts';
 import { type JointOptions, PART } from './types.ts';
 
-/** The fine region reaches this far along each plate's face; a whole number of cells at 1.0, 0.75 and 0.5 mm. */
-export const FINE_ARM_MM = 15;
+/**
+ * The fine region reaches this far along each plate's face, farther on thick plate, where heat takes longer to level out through the
+ * thickness; whole numbers of cells at 1.0, 0.75 and 0.5 mm.
+ */
+function fineArm(joint: JointOptions): number {
+  const thick = Math.max(joint.plateA_mm, joint.plateB_mm);
+  return thick <= 8 ? 12 : thick <= 12 ? 15 : 21;
+}
 /** Fine cells behind the standing plate of a tee, so that heat turns the corner in fine cells. */
 const FINE_BEHIND_MM = 3;
 /** Metal may stand this high out of the root; more is booked as dropped out. */
@@ -77,7 +83,7 @@ export function plateHeight(j: JointOptions, gap: number, u: number): number {
 }
 
 export function buildJoint(joint: JointOptions, h: number): JointPlan {
-  const n = Math.round(FINE_ARM_MM / h);
+  const n = Math.round(fineArm(joint) / h);
   const gapCells = joint.kind === 'corner' ? 0 : Math.round(joint.gap_mm / h);
   const gap = gapCells * h;
   const b = new RodBuilder();

@@ -22,6 +22,18 @@ export function liquidShare(s: State, h: number): number {
   return f < 0 ? 0 : Math.min(f, 1);
 }
 
+/** Neither of the two cells below the surface has begun to melt: the column cannot be liquid. */
+function coldTop(s: State, c: number, j: number): boolean {
+  const { plan, heat } = s;
+  const start = plan.stackStart[c]!;
+  const m = topCell(s, c, s.w[c * plan.ny + j]!);
+  const offset = PAD + j;
+  const { stride } = heat.layout;
+  const solidus = heat.table.solidus_JPG;
+  if (heat.H[plan.stack[start + m]! * stride + offset]! > solidus) return false;
+  return m === 0 || heat.H[plan.stack[start + m - 1]! * stride + offset]! <= solidus;
+}
+
 /** Liquid share of the top metal of column c at slice j. */
 function topShare(s: State, c: number, j: number): number {
   const { plan, heat } = s;
@@ -67,6 +79,7 @@ export function updateLiquid(s: State, from: number, to: number): void {
     for (let j = from; j < to; j++) {
       const i = c * ny + j;
       const was = liquid[i]!;
+      if (!was && coldTop(s, c, j)) continue;
       const film = !Number.isNaN(s.wetLevel[i]!) && s.w[i]! - s.wetLevel[i]! < FILM_SHARE * long;
       const share = topShare(s, c, j);
       let now = was ? share > OFF : share > ON;
