@@ -46,7 +46,7 @@ export class Comparer {
         this.client?.ask({ type: 'surfaceBack', buffer: answer.texels }, [answer.texels]);
         return;
       case 'progress':
-        otherBusy.value = { what: answer.what, share: answer.share };
+        otherBusy.value = { what: 'welding again', share: answer.share };
         return;
       case 'ended':
         otherBusy.value = null;

@@ -14,7 +14,6 @@ import { type AttemptMeta, type BenchAnswer, CUT_PIXELS, type SurfaceMessage } f
 import { TraceLog } from '../worker/traceLog.ts';
 import { Comparer } from './comparer.ts';
 import { forget, keep, refreshShelf } from './keeper.ts';
-import { Measurer } from './measurer.ts';
 
 /** An opening under way; it becomes the attempt on the bench only once it has been welded again. */
 interface Opening {
@@ -36,18 +35,6 @@ export class Session {
   private before: Opening | null = null;
   private readonly bench: BenchClient;
   private readonly comparer = new Comparer((message) => this.broken(message));
-  private readonly measurer = new Measurer({
-    progress: (share) => {
-      state.busy.value = { what: 'measuring', share };
-    },
-    done: (result) => {
-      state.busy.value = null;
-      state.result.value = result;
-      state.announcement.value = words.announce.verdict(result);
-      if (state.finished.value) void keep(state.finished.value, result);
-    },
-    failed: (message) => this.broken(message),
-  });
   private readonly cuts = new Latest<number>((y_mm) =>
     this.bench.ask({ type: 'cut', y_mm, label: words.cut.letter, pixels: CUT_PIXELS }),
   );
@@ -185,7 +172,6 @@ export class Session {
   private clear(): void {
     this.opening = null;
     this.trace.clear();
-    this.measurer.forget();
     this.cuts.reset();
     this.seeks.reset();
     state.robotWelding.value = false;
@@ -250,8 +236,14 @@ export class Session {
       case 'ended':
         this.hearEnded(answer);
         return;
+      case 'scored':
+        state.busy.value = null;
+        state.result.value = answer.result;
+        state.announcement.value = words.announce.verdict(answer.result);
+        if (state.finished.value) void keep(state.finished.value, answer.result);
+        return;
       case 'progress':
-        state.busy.value = { what: answer.what, share: answer.share };
+        state.busy.value = { what: 'welding again', share: answer.share };
         return;
       case 'cut':
         state.cut.value = { y_mm: answer.y_mm, svg: answer.svg };
@@ -295,7 +287,6 @@ export class Session {
     this.cuts.ask(state.cutAt.value);
     void keep(state.finished.value, null);
     state.busy.value = { what: 'measuring', share: 0 };
-    this.measurer.measure(recording);
   }
 
   /** When the arc first came to a height, s; null if it never did. */

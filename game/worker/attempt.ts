@@ -8,6 +8,7 @@ import {
   type Simulation,
   type SimulationOptions,
 } from '../../engine/index.ts';
+import { type AttemptRecording, judgeAttempt, type Result, Trace } from '../../scoring/index.ts';
 import type { AttemptMeta, EndReason } from './protocol.ts';
 import { TraceLog } from './traceLog.ts';
 
@@ -29,6 +30,8 @@ interface Snapshot {
 export class Attempt {
   readonly simulation: Simulation;
   readonly trace = new TraceLog();
+  /** The same samples in the form scoring reads, at full precision. */
+  private readonly scored = new Trace();
   recording: Recording | null = null;
   private readonly recorder;
   private snapshots: Snapshot[] = [];
@@ -47,7 +50,9 @@ export class Attempt {
   weld(pose: Pose): void {
     this.last = pose;
     this.keepSnapshot();
-    this.trace.push(this.simulation.step(this.recorder.add(pose)));
+    const sample = this.simulation.step(this.recorder.add(pose));
+    this.trace.push(sample);
+    this.scored.add(sample);
   }
 
   /**
@@ -69,6 +74,18 @@ export class Attempt {
     this.recording = recording;
     this.replayPoses = [...poses(recording)];
     return this.simulation.hash();
+  }
+
+  /** Judges the finished piece as it lies here; scoring a saved recording welds it again and comes to the same digits. */
+  judge(recording: AttemptRecording): Result {
+    const { simulation } = this;
+    return judgeAttempt(recording, {
+      simulation: simulation.options,
+      trace: this.scored,
+      section: (y_mm) => simulation.section(y_mm),
+      accounts: simulation.accounts(),
+      stateHash: simulation.hash(),
+    });
   }
 
   get duration_s(): number {

@@ -1,8 +1,9 @@
 import { createSimulation, type Pose, poses, type Recording, type Simulation } from '../../engine/index.ts';
+import type { AttemptRecording } from '../../scoring/index.ts';
 import type { TorchSample } from '../input/sample.ts';
 import { metalEnds } from '../view/metal.ts';
 import { Attempt } from './attempt.ts';
-import { scoreAttempt, sectionSvg } from './measure.ts';
+import { sectionSvg } from './measure.ts';
 import { PoseClock } from './poseClock.ts';
 import type { AttemptMeta, BenchAnswer, BenchRequest, EndReason } from './protocol.ts';
 import { now_ms, type PoseSource, runRealTime } from './realTime.ts';
@@ -63,9 +64,6 @@ export class Bench {
         return;
       case 'cut':
         this.cut(request.y_mm, request.label, request.pixels);
-        return;
-      case 'score':
-        this.post({ type: 'scored', job: request.job, result: scoreAttempt(request.recording) });
         return;
       case 'surfaceBack':
         this.surfaces.takeBack(request.buffer);
@@ -137,6 +135,7 @@ export class Bench {
     const hash = recording.stateHash ?? '';
     this.show(attempt.simulation, attempt.duration_s, true);
     this.post({ type: 'ended', job: this.job, recording, strip: attempt.simulation.rootStrip(), hash, lag_s });
+    this.judge(attempt, recording);
   }
 
   /** Welds a recording again, in slices, so that the page hears how far it is and can open something else meanwhile. */
@@ -152,7 +151,7 @@ export class Bench {
       const until = now_ms() + PROGRESS_MS;
       while (next < all.length && now_ms() < until) attempt.weld(all[next++]);
       this.show(attempt.simulation, attempt.duration_s);
-      this.post({ type: 'progress', job, what: 'welding again', share: all.length === 0 ? 1 : next / all.length });
+      this.post({ type: 'progress', job, share: all.length === 0 ? 1 : next / all.length });
       if (next < all.length) {
         const timer = setTimeout(slice, 0);
         this.halt = () => clearTimeout(timer);
@@ -162,8 +161,24 @@ export class Bench {
       const hash = attempt.endOpened(recording);
       this.show(attempt.simulation, attempt.duration_s, true);
       this.post({ type: 'ended', job, recording, strip: attempt.simulation.rootStrip(), hash, lag_s: 0 });
+      this.judge(attempt, recording);
     };
     slice();
+  }
+
+  /** After the messages that show the piece, so that it lies on the bench while it is measured. */
+  private judge(attempt: Attempt, recording: Recording): void {
+    const job = this.job;
+    setTimeout(() => {
+      if (job !== this.job) return;
+      try {
+        // Written by this bench or read by scoring's own reader: the exercise in it has scoring's shape.
+        this.post({ type: 'scored', job, result: attempt.judge(recording as AttemptRecording) });
+      } catch (error) {
+        const message = error instanceof Error ? error.message : String(error);
+        this.post({ type: 'failed', job, doing: 'finish', message });
+      }
+    }, 0);
   }
 
   private seek(t_s: number | null): void {

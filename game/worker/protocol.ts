@@ -33,7 +33,6 @@ export type BenchRequest =
   | { type: 'open'; job: number; recording: Recording }
   | { type: 'seek'; t_s: number | null }
   | { type: 'cut'; y_mm: number; label: string; pixels: number }
-  | { type: 'score'; job: number; recording: Recording }
   | { type: 'surfaceBack'; buffer: ArrayBuffer };
 
 export interface SurfaceMessage {
@@ -66,7 +65,7 @@ export type BenchAnswer =
       hash: string;
       lag_s: number;
     }
-  | { type: 'progress'; job: number; what: 'welding again' | 'measuring'; share: number }
+  | { type: 'progress'; job: number; share: number }
   | { type: 'cut'; job: number; y_mm: number; svg: string }
   | { type: 'scored'; job: number; result: Result }
   | { type: 'failed'; job: number; doing: BenchRequest['type']; message: string };

@@ -1,0 +1,131 @@
+import { readFileSync } from 'node:fs';
+import type { Browser, BrowserContextOptions, CDPSession, Page } from 'playwright-core';
+import type { Recording } from '../../../engine/index.ts';
+
+export interface Place {
+  u_mm: number;
+  y_mm: number;
+}
+
+/** Where a hand is at a time after the strike, s; null when it lets go. */
+export type HandPath = (t_s: number) => Place | null;
+
+export interface BenchOptions extends BrowserContextOptions {
+  exercise?: string;
+  plain?: boolean;
+}
+
+/** Longest wait for the bench to weld a recording again and measure it. */
+const MEASURE_MS = 90_000;
+
+/** Drives the game the way a user does, in verbs; places are joint millimetres. */
+export class BenchDriver {
+  readonly complaints: string[] = [];
+
+  private constructor(
+    readonly page: Page,
+    readonly cdp: CDPSession,
+  ) {
+    page.on('pageerror', (error) => this.complaints.push(error.message));
+    page.on('console', (message) => {
+      if (message.type() === 'error') this.complaints.push(message.text());
+    });
+  }
+
+  /** Opens the game in a fresh browser profile, reads the cautions and puts a cold piece on the bench. */
+  static async open(browser: Browser, address: string, options: BenchOptions = {}): Promise<BenchDriver> {
+    const { exercise, plain, ...context } = options;
+    const page = await (await browser.newContext({ viewport: { width: 1100, height: 760 }, ...context })).newPage();
+    const bench = new BenchDriver(page, await page.context().newCDPSession(page));
+    await page.goto(address);
+    await page.getByRole('button', { name: plain ? 'Start in the plain view' : 'Understood' }).click();
+    await page.locator('.pane canvas').waitFor();
+    if (exercise) await page.locator('.exercise select').selectOption(exercise);
+    await page.locator('.pane[data-state="idle"]').waitFor();
+    // The engine compiles while the page settles; a person reads the sentence meanwhile.
+    await page.waitForTimeout(700);
+    return bench;
+  }
+
+  async close(): Promise<void> {
+    await this.page.context().close();
+  }
+
+  /** Changes a number in the settings sentence by its label. */
+  async setNumber(label: string, value: number): Promise<void> {
+    const field = this.page.getByRole('spinbutton', { name: label, exact: true });
+    await field.focus();
+    await this.page.keyboard.press('Enter');
+    await this.page.getByRole('textbox', { name: label, exact: true }).fill(String(value));
+    await this.page.keyboard.press('Enter');
+  }
+
+  /** A function from joint millimetres to page pixels. */
+  async aim(): Promise<(place: Place) => { x: number; y: number }> {
+    const pane = this.page.locator('.pane');
+    const box = await pane.boundingBox();
+    const scale = Number(await pane.getAttribute('data-scale'));
+    const [originX, originY] = ((await pane.getAttribute('data-origin')) ?? '').split(' ').map(Number);
+    if (!box) throw new Error('The joint is not on the page.');
+    return ({ u_mm, y_mm }) => ({ x: box.x + originX + u_mm * scale, y: box.y + originY - y_mm * scale });
+  }
+
+  /** Presses, follows the path in real time with trusted mouse events, and lets go. Returns how long it held, s. */
+  async weld(path: HandPath, stepMs = 12): Promise<number> {
+    const to = await this.aim();
+    const first = path(0);
+    if (!first) throw new Error('The path has no beginning.');
+    const send = (type: 'mouseMoved' | 'mousePressed' | 'mouseReleased', place: Place) =>
+      this.cdp.send('Input.dispatchMouseEvent', {
+        type,
+        ...to(place),
+        button: 'left',
+        buttons: type === 'mouseReleased' ? 0 : 1,
+        clickCount: type === 'mouseMoved' ? 0 : 1,
+      });
+    const start = to(first);
+    await this.page.mouse.move(start.x, start.y);
+    await send('mousePressed', first);
+    const began = performance.now();
+    let last = first;
+    for (;;) {
+      const place = path((performance.now() - began) / 1000);
+      if (!place) break;
+      last = place;
+      await send('mouseMoved', place);
+      await new Promise((resolve) => setTimeout(resolve, stepMs));
+    }
+    await send('mouseReleased', last);
+    return (performance.now() - began) / 1000;
+  }
+
+  /** Ends the attempt instead of waiting for another strike. */
+  async finish(): Promise<void> {
+    await this.page.getByRole('button', { name: 'finish here' }).click();
+    await this.page.locator('.pane[data-state="stopped"]').waitFor();
+  }
+
+  /** Waits for the verdict and returns its word. */
+  async verdict(): Promise<string> {
+    const verdict = this.page.getByTestId('verdict');
+    await verdict.waitFor({ timeout: MEASURE_MS });
+    return (await verdict.locator('.verdict').textContent())?.trim() ?? '';
+  }
+
+  /** Saves the attempt as a user does and reads the file. */
+  async save(): Promise<{ path: string; recording: Recording }> {
+    const download = this.page.waitForEvent('download');
+    await this.page.getByRole('button', { name: 'Save' }).click();
+    const path = await (await download).path();
+    return { path, recording: JSON.parse(readFileSync(path, 'utf8')) as Recording };
+  }
+
+  async openFile(path: string): Promise<void> {
+    await this.page.getByTestId('open-file').setInputFiles(path);
+  }
+
+  /** The lines table as text, row by row. */
+  lines(): Promise<string[]> {
+    return this.page.locator('.lines tbody tr').allInnerTexts();
+  }
+}
