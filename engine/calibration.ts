@@ -55,7 +55,7 @@ export const PARAMETERS = {
     'nearly nothing',
   ),
   arcShade: parameter(
-    4,
+    3.5,
     'mm',
     [3, 8],
     'no source; prototype: at 1 mm the arc sticks to a wall',
@@ -69,13 +69,13 @@ export const PARAMETERS = {
     'wall melting; isotropic, so it grows no finger',
   ),
   advanceHot: parameter(
-    44,
+    40,
     'degree',
     [40, 70],
     'no source; prototype: first free parameter of the root',
     'whether the puddle runs ahead over the root, toe spread',
   ),
-  advanceCold: parameter(54, 'degree', [50, 110], 'no source; prototype', 'toe spread on cold plate, overlap'),
+  advanceCold: parameter(50, 'degree', [50, 110], 'no source; prototype', 'toe spread on cold plate, overlap'),
   relaxation: parameter(
     0.04,
     's',
