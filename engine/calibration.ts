@@ -34,7 +34,7 @@ export const PARAMETERS = {
     'share of the power that comes with the metal',
   ),
   arcRadius: parameter(
-    1.17,
+    1.13,
     'mm',
     [0.8, 1.3],
     'no source; calibrated so that 15 V with 3.5 m/min leaves the root short and 18 V with 4.6 m/min ties it in',
