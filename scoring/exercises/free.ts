@@ -3,10 +3,11 @@ import { exercise } from './workshop.ts';
 
 export const FREE_NAME = 'free-attempt';
 
+/** What is chosen; anything left out is as in the workshop's exercises. */
 export interface FreeChoice {
-  joint: Exercise['joint'];
-  process: Exercise['process'];
-  weave: Exercise['demonstration'];
+  joint: Partial<Exercise['joint']>;
+  process: Partial<Exercise['process']>;
+  weave: Partial<Exercise['demonstration']>;
   leg_mm: number;
   profile: string;
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { checkOptions } from '../../engine/index.ts';
 import { aidsInUseSchema, deviceSchema, originSchema, simulationSchema } from './bench.ts';
 import { exerciseSchema } from './exercise.ts';
 import { describeFound, InputError, parseWith } from './problem.ts';
@@ -35,7 +36,7 @@ const COLUMNS = ['u', 'y', 'tip', 'work', 'travel', 'trigger'] as const;
 
 /**
  * Checks a parsed recording. The long columns are checked first and by hand, so that a spoilt file gives one sentence instead of a
- * hundred thousand.
+ * hundred thousand. The engine's own check then decides whether joint and settings can be welded.
  * @throws InputError
  */
 export function checkRecording(input: unknown, file: string): AttemptRecording {
@@ -64,7 +65,15 @@ export function checkRecording(input: unknown, file: string): AttemptRecording {
     ]);
   }
   checkColumns(head.poses, file);
-  return parseWith(recordingSchema, input, file);
+  const recording = parseWith(recordingSchema, input, file);
+  const problems = checkOptions(recording.simulation);
+  if (problems.length > 0) {
+    throw new InputError(
+      file,
+      problems.map((p) => ({ path: `simulation.${p.path}`, found: describeFound(p.found), allowed: p.allowed })),
+    );
+  }
+  return recording;
 }
 
 function checkColumns(poses: unknown, file: string): void {

@@ -1,0 +1,64 @@
+import type { Advice } from '../schema/index.ts';
+import { causeOf } from './cause.ts';
+import { broken, type Facts, isWeave, stationAt } from './facts.ts';
+import { sentences } from './sentences.ts';
+import { leftEarly } from './toes.ts';
+
+/** A crowned face: cold, too slow, too narrow, or toes left too early, in this order. */
+export function crowned(f: Facts): Advice | null {
+  const line = broken(f, 'convexity') ?? broken(f, 'toe angle');
+  if (line === null || line.verdict !== 'outside') return null;
+  const at = stationAt(f, line.y_mm);
+  if (at === null) return null;
+  const cause = causeOf(f, line.y_mm, 'root');
+  const root = broken(f, 'root fusion');
+  if (root !== null) {
+    return {
+      code: 'crowned-cold',
+      text: sentences.crownedCold({ convexity_mm: at.convexity_mm, root_mm: root.reading }),
+      ...cause,
+      side: null,
+      change: { what: 'volts_V', by: 0.5 },
+    };
+  }
+  if (!isWeave(f)) {
+    return {
+      code: 'crowned-narrow',
+      text: sentences.crownedStraight({
+        convexity_mm: at.convexity_mm,
+        limit_mm: line.measure === 'convexity' ? limitInMm(line) : at.convexity_mm,
+      }),
+      ...cause,
+      side: null,
+      change: { what: 'width_mm', by: 3 },
+    };
+  }
+  const early = leftEarly(f, line.y_mm, 'A') ?? leftEarly(f, line.y_mm, 'B');
+  if (early !== null) return early;
+  const { travel_mmps } = f.motion;
+  const band = f.exercise.target.travel_mmps;
+  if (travel_mmps !== null && travel_mmps < band.from) {
+    return {
+      code: 'crowned-slow',
+      text: sentences.crownedSlow({
+        convexity_mm: at.convexity_mm,
+        travel_mmps,
+        asked_mmps: (band.from + band.to) / 2,
+      }),
+      ...cause,
+      side: null,
+      change: { what: 'travel_mmps', by: 0.2 },
+    };
+  }
+  return {
+    code: 'crowned-narrow',
+    text: sentences.crownedNarrow({ convexity_mm: at.convexity_mm, y_mm: line.y_mm }),
+    ...cause,
+    side: null,
+    change: { what: 'width_mm', by: 1 },
+  };
+}
+
+function limitInMm(line: { unit: string; limit: number }): number {
+  return line.unit === 'in' ? line.limit * 25.4 : line.limit;
+}

@@ -1,0 +1,50 @@
+import type { JointOptions, ProcessOptions } from '../../engine/index.ts';
+import type { FreezeStamps } from '../bead/station.ts';
+import type { Exercise, Line, Motion, Result, Station, Verdict } from '../schema/index.ts';
+
+/** Everything the reasoning looks at. */
+export interface Facts {
+  joint: JointOptions;
+  process: ProcessOptions;
+  exercise: Exercise;
+  motion: Motion;
+  bead: Result['bead'];
+  stamps: readonly FreezeStamps[];
+  lines: readonly Line[];
+  figures: Result['process'];
+  verdict: Verdict;
+  reasons: Result['reasons'];
+  notMeasured: Result['notMeasured'];
+}
+
+/** The line of a measure that is worst off; null where none is broken or in doubt. Lines with a length share are left out. */
+export function broken(f: Facts, measure: string, side: 'A' | 'B' | null = null): Line | null {
+  const candidates = f.lines.filter(
+    (l) => l.measure === measure && l.verdict !== 'within' && (side === null || l.side === side),
+  );
+  return candidates.find((l) => l.verdict === 'outside') ?? candidates[0] ?? null;
+}
+
+/** Surely broken, not just in doubt. */
+export function outside(f: Facts, measure: string, side: 'A' | 'B' | null = null): Line | null {
+  const line = broken(f, measure, side);
+  return line?.verdict === 'outside' ? line : null;
+}
+
+export function stationAt(f: Facts, y_mm: number): Station | null {
+  let best: Station | null = null;
+  for (const s of f.bead.stations) if (best === null || Math.abs(s.y_mm - y_mm) < Math.abs(best.y_mm - y_mm)) best = s;
+  return best;
+}
+
+/** Mean of a reading over part of the stations; null for none. */
+export function meanOver(stations: readonly Station[], read: (s: Station) => number): number | null {
+  if (stations.length === 0) return null;
+  let sum = 0;
+  for (const s of stations) sum += read(s);
+  return sum / stations.length;
+}
+
+export function isWeave(f: Facts): boolean {
+  return f.motion.period_s !== null;
+}

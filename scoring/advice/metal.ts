@@ -1,0 +1,66 @@
+import type { Advice } from '../schema/index.ts';
+import { causeOf } from './cause.ts';
+import { broken, type Facts, isWeave, outside } from './facts.ts';
+import { sentences } from './sentences.ts';
+
+/** Metal laid over metal held beyond which the crown is the settings' doing. A flat fillet is never exactly full. */
+const TOO_MUCH = 1.25;
+
+/** Metal laid against metal the joint holds: anything over is crown, before any skill. */
+export function tooMuchMetal(f: Facts): Advice | null {
+  const { laid_mm2, holds_mm2 } = f.figures;
+  const travel = f.motion.travel_mmps;
+  if (laid_mm2 === null || holds_mm2 === null || travel === null || laid_mm2 < TOO_MUCH * holds_mm2) return null;
+  const fault =
+    outside(f, 'convexity') ?? outside(f, 'size over') ?? outside(f, 'throat over') ?? outside(f, 'toe angle');
+  if (fault === null) return null;
+  const handFine = (f.motion.arcOnFrontShare ?? 0) >= 0.7 && isWeave(f) && broken(f, 'root fusion') === null;
+  // Steps a hand can feel: 0.2 mm/s, as many as bring the metal down to a tenth over what the joint holds.
+  const steps = Math.max(1, Math.round((travel * (laid_mm2 / (1.1 * holds_mm2) - 1)) / 0.2));
+  return {
+    code: 'too-much-metal',
+    text: sentences.tooMuchMetal({ laid_mm2, holds_mm2, handFine }),
+    ...causeOf(f, fault.y_mm, 'root'),
+    side: null,
+    change: { what: 'travel_mmps', by: Math.round(Math.min(steps, 5) * 2) / 10 },
+  };
+}
+
+/** Size asked for, missed either way. */
+export function wrongSize(f: Facts): Advice | null {
+  const { asked } = f.exercise;
+  const short = broken(f, 'leg short') ?? broken(f, 'throat short') ?? broken(f, 'throat short, length');
+  if (short !== null && short.verdict === 'outside') {
+    const at = f.bead.worst;
+    if (at === null) return null;
+    const y = f.bead.worstAt_mm.size_mm ?? short.y_mm;
+    const asLeg = asked.kind === 'leg' ? asked.size_mm : asked.size_mm * Math.SQRT2;
+    return {
+      code: 'undersize',
+      text: sentences.undersize({
+        size_mm: at.size_mm,
+        asked_mm: asLeg,
+        length_mm: f.bead.undersize_mm,
+        laid_mm2: f.figures.laid_mm2,
+        holds_mm2: f.figures.holds_mm2,
+      }),
+      ...causeOf(f, y, 'root'),
+      side: null,
+      change: { what: 'travel_mmps', by: -0.2 },
+    };
+  }
+  const over = outside(f, 'size over') ?? outside(f, 'throat over');
+  if (over === null) return null;
+  const most = asked.atMost_mm ?? asked.size_mm;
+  return {
+    code: 'oversize',
+    text: sentences.oversize({ size_mm: largestSize(f), most_mm: most, length_mm: f.bead.oversize_mm }),
+    ...causeOf(f, over.y_mm, 'root'),
+    side: null,
+    change: { what: 'travel_mmps', by: 0.2 },
+  };
+}
+
+function largestSize(f: Facts): number {
+  return Math.max(...f.bead.stations.map((s) => s.size_mm));
+}

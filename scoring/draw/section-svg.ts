@@ -1,0 +1,187 @@
+import { PART, type Section } from '../../engine/index.ts';
+import { SQRT2 } from '../bead/frame.ts';
+import { faceS, inward, spread } from '../bead/isotherm.ts';
+import { type Outline, outlineOf } from '../bead/outline.ts';
+import type { Station } from '../schema/index.ts';
+import { dimensionsOf } from './dimensions.ts';
+import { plateOutline, type View, viewOf } from './plates.ts';
+import { INK, num, PAPER, pathOf, QUIET, type Spot, tag, textAt } from './svg.ts';
+import { type Place, zoneOutlines } from './zones.ts';
+
+export interface SectionSvgOptions {
+  /** Pixels per millimetre. */
+  scale?: number;
+  /** Prefix of ids, where several drawings share a page. */
+  id?: string;
+  /** Leave out dimension lines and text. */
+  bare?: boolean;
+}
+
+/** Greys of the etch: plate as rolled, heat-affected zone, weld metal and fused plate. Texture tells them apart without them. */
+const PLATE_GREY = '#ddd8cd';
+const HAZ_GREY = '#c0bab0';
+const NUGGET_GREY = '#989288';
+
+/**
+ * The cut drawn like an etched macro: plate A lying, plate B standing (tee) or on top (lap), weld nugget, heat-affected zone, the joint as
+ * cut dashed, lack of fusion as a heavy line, dimension lines for what was measured.
+ * @param station readings of this section, or null where there is no bead
+ * @returns a complete SVG document; no DOM needed
+ */
+export function sectionSvg(sec: Section, station: Station | null, options: SectionSvgOptions = {}): string {
+  const scale = options.scale ?? 30;
+  const id = options.id ?? 'cut';
+  const view = viewOf(sec.joint, station?.legA_mm ?? 5, station?.legB_mm ?? 5);
+  const at = (p: Place): Spot => ({ x: (p.a - view.aMin) * scale, y: (view.bMax - p.b) * scale });
+  const width = (view.aMax - view.aMin) * scale;
+  const height = (view.bMax - view.bMin) * scale;
+  const outline = outlineOf(sec);
+  const surface = surfaceOf(sec).map(at);
+  const plates = (['A', 'B'] as const).map((side) => pathOf(plateOutline(sec.joint, side, view).map(at), true));
+  const body = [
+    tag('rect', { width, height, fill: PAPER }),
+    tag('g', { 'clip-path': `url(#${id}-metal)` }, etched(sec, plates, at, id)),
+    outline === null ? '' : tag('path', { d: weldPath(sec, outline, at), fill: `url(#${id}-weld)`, stroke: 'none' }),
+    tag('path', { d: plates.join(''), fill: 'none', stroke: QUIET, 'stroke-width': 1, 'stroke-dasharray': '5 4' }),
+    tag('path', {
+      d: pathOf(surface, false),
+      fill: 'none',
+      stroke: INK,
+      'stroke-width': 2,
+      'stroke-linejoin': 'round',
+    }),
+    outline === null ? '' : unfused(sec, outline, at),
+    rootMark(at({ a: 0, b: 0 })),
+    options.bare === true || station === null || outline === null ? '' : dimensionsOf(sec, station, outline, at),
+    options.bare === true ? '' : caption(sec, station, width, height),
+  ];
+  return (
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${num(width)} ${num(height)}" width="${num(width)}" height="${num(height)}" role="img" aria-label="${label(sec, station)}">` +
+    definitions(surface, plates, view, at, id) +
+    body.join('') +
+    '</svg>'
+  );
+}
+
+function surfaceOf(sec: Section): Place[] {
+  return Array.from(sec.u_mm, (u, i) => ({ a: (sec.w_mm[i]! + u) / SQRT2, b: (sec.w_mm[i]! - u) / SQRT2 }));
+}
+
+/** Plates, heat-affected zone and fused plate, each clipped to its own plate. */
+function etched(sec: Section, plates: readonly string[], at: (p: Place) => Spot, id: string): string {
+  const one = (part: typeof PART.A | typeof PART.B, plate: string, clip: string): string => {
+    const zone = (reached: number, fill: string): string => {
+      const d = zoneOutlines(sec, part, reached)
+        .map((ring) => pathOf(ring.map(at), true))
+        .join('');
+      return d === ''
+        ? ''
+        : tag('path', { d, fill, 'fill-rule': 'evenodd', stroke: INK, 'stroke-width': 0.8, 'stroke-opacity': 0.55 });
+    };
+    return (
+      tag('path', { d: plate, fill: `url(#${id}-plate)` }) +
+      tag(
+        'g',
+        { 'clip-path': `url(#${clip})` },
+        zone(sec.ac1_C, `url(#${id}-haz)`) + zone(sec.solidus_C, `url(#${id}-weld)`),
+      )
+    );
+  };
+  return one(PART.A, plates[0]!, `${id}-a`) + one(PART.B, plates[1]!, `${id}-b`);
+}
+
+function weldPath(sec: Section, o: Outline, at: (p: Place) => Spot): string {
+  const place = (p: { u: number; w: number }): Place => ({ a: (p.w + p.u) / SQRT2, b: (p.w - p.u) / SQRT2 });
+  const under: Place[] = [];
+  for (let i = sec.u_mm.length - 1; i >= 0; i--) {
+    const u = sec.u_mm[i]!;
+    if (u < o.toeA.u && u > o.toeB.u) under.push(place({ u, w: Math.min(sec.plate_mm[i]!, sec.w_mm[i]!) }));
+  }
+  return pathOf([...o.face.map(place), ...under].map(at), true);
+}
+
+/** Faces under the weld that never fused, as a heavy line on the joint as cut. */
+function unfused(sec: Section, o: Outline, at: (p: Place) => Spot): string {
+  const solidus = spread(sec.solidus_C, sec.start_C);
+  const h = sec.cell_mm;
+  const parts: string[] = [];
+  for (const side of ['A', 'B'] as const) {
+    const toe = side === 'A' ? (o.toeA.w + o.toeA.u) / SQRT2 : (o.toeB.w - o.toeB.u) / SQRT2;
+    const from = side === 'B' ? sec.joint.gap_mm : 0;
+    for (let along = from; along < toe; along += h) {
+      const line = inward(sec, side, along + h / 2);
+      if (line === null) break;
+      if (faceS(line) <= solidus) continue;
+      const end = Math.min(along + h, toe);
+      const [p, q] =
+        side === 'A' ? [at({ a: along, b: 0 }), at({ a: end, b: 0 })] : [at({ a: 0, b: along }), at({ a: 0, b: end })];
+      parts.push(tag('line', { x1: p.x, y1: p.y, x2: q.x, y2: q.y, stroke: INK, 'stroke-width': 4 }));
+    }
+  }
+  return parts.join('');
+}
+
+function rootMark(at: Spot): string {
+  return (
+    tag('circle', { cx: at.x, cy: at.y, r: 5, fill: 'none', stroke: INK, 'stroke-width': 1.4 }) +
+    tag('path', {
+      d: `M${num(at.x - 9)} ${num(at.y)}L${num(at.x + 9)} ${num(at.y)}M${num(at.x)} ${num(at.y - 9)}L${num(at.x)} ${num(at.y + 9)}`,
+      stroke: INK,
+      'stroke-width': 0.9,
+    })
+  );
+}
+
+function caption(sec: Section, station: Station | null, width: number, height: number): string {
+  const right = { 'text-anchor': 'end', class: 'q' };
+  const text = station === null ? 'no weld here' : 'readings in mm, ± as in the table';
+  return (
+    textAt({ x: 12, y: height - 12 }, `cut at ${num(sec.y_mm)} mm`, { class: 'n' }) +
+    textAt({ x: width - 12, y: height - 12 }, text, right)
+  );
+}
+
+function label(sec: Section, s: Station | null): string {
+  if (s === null) return `Section at ${num(sec.y_mm)} mm, no weld`;
+  const root = s.rootFusion_mm > 0 ? `${num(s.rootFusion_mm)} mm past the corner` : `${num(-s.rootFusion_mm)} mm short`;
+  return `Section at ${num(sec.y_mm)} mm: legs ${num(s.legA_mm)} and ${num(s.legB_mm)} mm, convexity ${num(s.convexity_mm)} mm, root ${root}`;
+}
+
+function definitions(
+  surface: readonly Spot[],
+  plates: readonly string[],
+  view: View,
+  at: (p: Place) => Spot,
+  id: string,
+): string {
+  // All metal lies below and behind the surface line.
+  const behind = [
+    { a: view.aMax + 20, b: view.bMin - 20 },
+    { a: view.aMin - 20, b: view.bMin - 20 },
+    { a: view.aMin - 20, b: view.bMax + 20 },
+  ].map(at);
+  const clip = (name: string, d: string): string => tag('clipPath', { id: `${id}-${name}` }, tag('path', { d }));
+  const pattern = (name: string, size: number, ground: string, marks: string): string =>
+    tag(
+      'pattern',
+      { id: `${id}-${name}`, width: size, height: size, patternUnits: 'userSpaceOnUse' },
+      tag('rect', { width: size, height: size, fill: ground }) + marks,
+    );
+  const stroke = (d: string, width: number, opacity: number): string =>
+    tag('path', { d, stroke: INK, 'stroke-width': width, 'stroke-opacity': opacity, fill: 'none' });
+  return tag(
+    'defs',
+    {},
+    clip('metal', pathOf([...surface, ...behind], true)) +
+      clip('a', plates[0]!) +
+      clip('b', plates[1]!) +
+      pattern('plate', 9, PLATE_GREY, stroke('M1 3h4M5 7h3', 0.5, 0.18)) +
+      pattern('haz', 5, HAZ_GREY, stroke('M1 1h.8M3.5 3.5h.8', 0.8, 0.4)) +
+      pattern('weld', 8, NUGGET_GREY, stroke('M0 8L8 0M-2 2L2 -2M6 10L10 6', 0.7, 0.28)) +
+      tag(
+        'style',
+        {},
+        'text{font-family:system-ui,sans-serif;font-variant-numeric:tabular-nums}.n{font-size:15px;fill:#1f2326}.q{font-size:13px;fill:#6b6f72}',
+      ),
+  );
+}

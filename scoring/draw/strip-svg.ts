@@ -1,0 +1,145 @@
+import type { JointOptions } from '../../engine/index.ts';
+import type { RootPlace } from '../bead/index.ts';
+import { plateName } from '../score/names.ts';
+import { INK, num, PAPER, QUIET, RULE, tag, textAt } from './svg.ts';
+
+export interface StripSvgOptions {
+  /** Width of the drawing, px. */
+  width?: number;
+  id?: string;
+  judged?: { from_mm: number; to_mm: number };
+  cuts_mm?: readonly number[];
+}
+
+const ROW = 26;
+const TOP = 22;
+const SIDE = 96;
+
+/**
+ * The opened root: a fillet broken along its root, plate by plate, bottom of the joint at the left. Tied in: torn metal, drawn as dense
+ * slanted strokes. Not tied in: the face as cut, drawn blank with its edge. No weld: nothing but the centre line.
+ * @returns a complete SVG document
+ */
+export function stripSvg(strip: readonly RootPlace[], joint: JointOptions, options: StripSvgOptions = {}): string {
+  const width = options.width ?? 720;
+  const id = options.id ?? 'strip';
+  const height = TOP + 2 * ROW + 46;
+  const x = (y_mm: number): number => SIDE + (y_mm / joint.length_mm) * (width - SIDE - 16);
+  const rows = (['A', 'B'] as const)
+    .map(
+      (side, r) =>
+        textAt({ x: SIDE - 8, y: TOP + r * ROW + 17 }, plateName(joint.kind, side), {
+          class: 'q',
+          'text-anchor': 'end',
+        }) + row(strip, side, TOP + r * ROW, x, id),
+    )
+    .join('');
+  return (
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${num(width)} ${num(height)}" width="${num(width)}" height="${num(height)}" role="img" aria-label="${summary(strip, options)}">` +
+    definitions(id) +
+    tag('rect', { width, height, fill: PAPER }) +
+    rows +
+    rule(joint.length_mm, x) +
+    marks(options, x) +
+    textAt({ x: width - 16, y: 14 }, summary(strip, options), { class: 'n', 'text-anchor': 'end' }) +
+    '</svg>'
+  );
+}
+
+function row(strip: readonly RootPlace[], side: 'A' | 'B', top: number, x: (y: number) => number, id: string): string {
+  const out: string[] = [];
+  let from = 0;
+  const kind = (p: RootPlace): 'torn' | 'face' | 'none' =>
+    !p.welded ? 'none' : (side === 'A' ? p.rootFusionA_mm : p.rootFusionB_mm) > 0 ? 'torn' : 'face';
+  for (let i = 1; i <= strip.length; i++) {
+    if (i < strip.length && kind(strip[i]!) === kind(strip[from]!)) continue;
+    const what = kind(strip[from]!);
+    const left = edgeBefore(strip, from);
+    const right = edgeBefore(strip, i);
+    if (what !== 'none') {
+      out.push(
+        tag('rect', {
+          x: x(left),
+          y: top + 3,
+          width: x(right) - x(left),
+          height: ROW - 6,
+          fill: what === 'torn' ? `url(#${id}-torn)` : PAPER,
+          stroke: INK,
+          'stroke-width': what === 'torn' ? 0.6 : 1.6,
+        }),
+      );
+    }
+    from = i;
+  }
+  const first = edgeBefore(strip, 0);
+  const last = edgeBefore(strip, strip.length);
+  return (
+    tag('line', { x1: x(first), y1: top + ROW / 2, x2: x(last), y2: top + ROW / 2, stroke: RULE, 'stroke-width': 1 }) +
+    out.join('')
+  );
+}
+
+/** Height half way between station i - 1 and station i. */
+function edgeBefore(strip: readonly RootPlace[], i: number): number {
+  if (strip.length === 0) return 0;
+  if (i === 0) return strip[0]!.y_mm;
+  if (i >= strip.length) return strip[strip.length - 1]!.y_mm;
+  return (strip[i - 1]!.y_mm + strip[i]!.y_mm) / 2;
+}
+
+function rule(length_mm: number, x: (y: number) => number): string {
+  const y = TOP + 2 * ROW + 8;
+  const parts = [tag('line', { x1: x(0), y1: y, x2: x(length_mm), y2: y, stroke: QUIET, 'stroke-width': 0.8 })];
+  const step = length_mm > 160 ? 20 : 10;
+  for (let mm = 0; mm <= length_mm; mm += step) {
+    parts.push(tag('line', { x1: x(mm), y1: y, x2: x(mm), y2: y + 5, stroke: QUIET, 'stroke-width': 0.8 }));
+    parts.push(textAt({ x: x(mm), y: y + 19 }, String(mm), { class: 'q', 'text-anchor': 'middle' }));
+  }
+  return parts.join('');
+}
+
+function marks(options: StripSvgOptions, x: (y: number) => number): string {
+  const parts: string[] = [];
+  const bottom = TOP + 2 * ROW + 8;
+  if (options.judged !== undefined) {
+    const { from_mm, to_mm } = options.judged;
+    parts.push(tag('line', { x1: x(from_mm), y1: bottom, x2: x(to_mm), y2: bottom, stroke: INK, 'stroke-width': 3 }));
+  }
+  for (const cut of options.cuts_mm ?? []) {
+    parts.push(tag('path', { d: `M${num(x(cut))} ${num(TOP - 2)}l-5 -8h10z`, fill: INK }));
+  }
+  return parts.join('');
+}
+
+function summary(strip: readonly RootPlace[], options: StripSvgOptions): string {
+  const range = options.judged;
+  const asked = strip.filter(
+    (p) => p.welded && (range === undefined || (p.y_mm >= range.from_mm && p.y_mm <= range.to_mm)),
+  );
+  if (asked.length === 0) return 'no weld at the root';
+  const fused = asked.filter((p) => p.fused).length;
+  return `tied in at the root over ${Math.round((100 * fused) / asked.length)} %${range === undefined ? '' : ' of the judged length'}`;
+}
+
+function definitions(id: string): string {
+  return tag(
+    'defs',
+    {},
+    tag(
+      'pattern',
+      { id: `${id}-torn`, width: 7, height: 7, patternUnits: 'userSpaceOnUse' },
+      tag('rect', { width: 7, height: 7, fill: '#a39d92' }) +
+        tag('path', {
+          d: 'M0 7L7 0M-2 2L2 -2M5 9L9 5M2 5l1.5 -.5M5 2l1 .8',
+          stroke: INK,
+          'stroke-width': 0.9,
+          fill: 'none',
+        }),
+    ) +
+      tag(
+        'style',
+        {},
+        'text{font-family:system-ui,sans-serif;font-variant-numeric:tabular-nums}.n{font-size:15px;fill:#1f2326}.q{font-size:13px;fill:#6b6f72}',
+      ),
+  );
+}

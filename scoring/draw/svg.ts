@@ -1,0 +1,65 @@
+/** Pieces of SVG as text. Every number is written to 0.01, so the same section gives the same bytes everywhere. */
+
+export const PAPER = '#f6f3ec';
+export const INK = '#1f2326';
+export const QUIET = '#6b6f72';
+export const RULE = '#b9b4a8';
+
+export interface Spot {
+  x: number;
+  y: number;
+}
+
+export function num(x: number): string {
+  const text = x.toFixed(2).replace(/\.?0+$/, '');
+  return text === '-0' ? '0' : text;
+}
+
+export function escapeText(text: string): string {
+  return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
+}
+
+export function pathOf(points: readonly Spot[], closed: boolean): string {
+  return (
+    points.map((p, i) => `${i === 0 ? 'M' : 'L'}${num(p.x)} ${num(p.y)}`).join('') +
+    (closed && points.length > 0 ? 'Z' : '')
+  );
+}
+
+export function attributes(values: Record<string, string | number>): string {
+  return Object.entries(values)
+    .map(([name, value]) => ` ${name}="${typeof value === 'number' ? num(value) : escapeText(value)}"`)
+    .join('');
+}
+
+export function tag(name: string, values: Record<string, string | number>, content?: string): string {
+  return content === undefined
+    ? `<${name}${attributes(values)}/>`
+    : `<${name}${attributes(values)}>${content}</${name}>`;
+}
+
+export function textAt(at: Spot, text: string, values: Record<string, string | number> = {}): string {
+  return tag('text', { x: at.x, y: at.y, ...values }, escapeText(text));
+}
+
+/** A dimension line between two points with slanted ticks and its text beside the middle, `off` px to the left of the way from p to q. */
+export function dimension(
+  p: Spot,
+  q: Spot,
+  text: string,
+  off: number,
+  anchor: 'start' | 'middle' | 'end' = 'middle',
+): string {
+  const dx = q.x - p.x;
+  const dy = q.y - p.y;
+  const length = Math.max(1e-6, Math.sqrt(dx * dx + dy * dy));
+  const tick = (at: Spot): string =>
+    tag('line', { x1: at.x - 4, y1: at.y + 4, x2: at.x + 4, y2: at.y - 4, stroke: INK, 'stroke-width': 1.4 });
+  const middle = { x: (p.x + q.x) / 2 + (off * dy) / length, y: (p.y + q.y) / 2 - (off * dx) / length };
+  return (
+    tag('line', { x1: p.x, y1: p.y, x2: q.x, y2: q.y, stroke: INK, 'stroke-width': 0.9 }) +
+    tick(p) +
+    tick(q) +
+    textAt({ x: middle.x, y: middle.y + 4.5 }, text, { 'text-anchor': anchor, class: 'n' })
+  );
+}

@@ -1,0 +1,14 @@
+import { exerciseNamed } from '../exercises/index.ts';
+import type { Exercise, ExerciseInResult } from '../schema/index.ts';
+
+/** What of an exercise goes into a result. */
+export function exerciseInResult(e: Exercise): ExerciseInResult {
+  return {
+    name: e.name,
+    title: e.title,
+    ready: exerciseNamed(e.name) !== undefined,
+    asked: e.asked,
+    judged: e.judged,
+    cuts_mm: e.cuts_mm,
+  };
+}
