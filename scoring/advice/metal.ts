@@ -1,4 +1,4 @@
-import type { Advice } from '../schema/index.ts';
+import type { Advice, Line } from '../schema/index.ts';
 import { causeOf } from './cause.ts';
 import { broken, type Facts, isWeave, outside } from './facts.ts';
 import { sentences } from './sentences.ts';
@@ -11,8 +11,7 @@ export function tooMuchMetal(f: Facts): Advice | null {
   const { laid_mm2, holds_mm2 } = f.figures;
   const travel = f.motion.travel_mmps;
   if (laid_mm2 === null || holds_mm2 === null || travel === null || laid_mm2 < TOO_MUCH * holds_mm2) return null;
-  const fault =
-    outside(f, 'convexity') ?? outside(f, 'size over') ?? outside(f, 'throat over') ?? outside(f, 'toe angle');
+  const fault = outside(f, 'convexity') ?? outside(f, 'size over') ?? sizeLine(f, 'at most') ?? outside(f, 'toe angle');
   if (fault === null) return null;
   const handFine = (f.motion.arcOnFrontShare ?? 0) >= 0.7 && isWeave(f) && broken(f, 'root fusion') === null;
   // Steps a hand can feel: 0.2 mm/s, as many as bring the metal down to a tenth over what the joint holds.
@@ -29,8 +28,9 @@ export function tooMuchMetal(f: Facts): Advice | null {
 /** Size asked for, missed either way. */
 export function wrongSize(f: Facts): Advice | null {
   const { asked } = f.exercise;
-  const short = broken(f, 'leg short') ?? broken(f, 'throat short') ?? broken(f, 'throat short, length');
-  if (short !== null && short.verdict === 'outside') {
+  const short = sizeLine(f, 'at least') ?? outside(f, 'throat short, length');
+  if (short !== null) {
+    if (metalIsThere(f)) return null;
     const at = f.bead.worst;
     if (at === null) return null;
     const y = f.bead.worstAt_mm.size_mm ?? short.y_mm;
@@ -49,7 +49,7 @@ export function wrongSize(f: Facts): Advice | null {
       change: { what: 'travel_mmps', by: -0.2 },
     };
   }
-  const over = outside(f, 'size over') ?? outside(f, 'throat over');
+  const over = outside(f, 'size over') ?? sizeLine(f, 'at most');
   if (over === null) return null;
   const most = asked.atMost_mm ?? asked.size_mm;
   return {
@@ -63,4 +63,16 @@ export function wrongSize(f: Facts): Advice | null {
 
 function largestSize(f: Facts): number {
   return Math.max(...f.bead.stations.map((s) => s.size_mm));
+}
+
+/** The line on leg or throat that limits the size from one side, if it is broken for sure. */
+function sizeLine(f: Facts, sense: Line['sense']): Line | null {
+  const lines = f.lines.filter((l) => (l.measure === 'leg' || l.measure === 'throat') && l.sense === sense);
+  return lines.find((l) => l.verdict === 'outside') ?? null;
+}
+
+/** Short legs under a crown: the metal is laid, it only stands in the wrong place, and slower would crown it more. */
+function metalIsThere(f: Facts): boolean {
+  const { laid_mm2, holds_mm2 } = f.figures;
+  return laid_mm2 !== null && holds_mm2 !== null && laid_mm2 > TOO_MUCH * holds_mm2 && broken(f, 'convexity') !== null;
 }

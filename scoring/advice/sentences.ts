@@ -95,11 +95,9 @@ export const sentences = {
 
 /** "0.6 past the corner", "0.4 short". */
 export function rootSaid(root_mm: number): string {
-  return root_mm > 0
-    ? `${said(root_mm)} past the corner`
-    : root_mm < 0
-      ? `${said(-root_mm)} short`
-      : 'just at the corner';
+  const tenths = Math.round(root_mm * 10);
+  if (tenths === 0) return 'just at the corner';
+  return tenths > 0 ? `${said(root_mm)} past the corner` : `${said(-root_mm)} short`;
 }
 
 function upper(text: string): string {

@@ -5,7 +5,7 @@ import { broken, type Facts, isWeave, stationAt } from './facts.ts';
 import { sentences } from './sentences.ts';
 
 /** Practice: the wire stops 1 to 1.5 mm inside the finished toe (across the plate); farther inside than this, it never got there. */
-const FARTHEST_INSIDE_MM = 3;
+const FARTHEST_INSIDE_MM = 3.5;
 /** A pause this much under the band is too short to be chance, s. */
 const CLEARLY_SHORT_S = 0.05;
 /** Filled less often than this when left. */
@@ -44,7 +44,7 @@ export function leftEarly(f: Facts, y_mm: number, side: Side): Advice | null {
   const band = side === 'A' ? f.exercise.target.pauseA_s : f.exercise.target.pauseB_s;
   if (pause === null || band === null) return null;
   const short = pause < band.from - CLEARLY_SHORT_S;
-  const unfilled = filled !== null && filled < OFTEN_FILLED && pause < (band.from + band.to) / 2;
+  const unfilled = filled !== null && filled < OFTEN_FILLED && pause < (band.from + band.to) / 2 - CLEARLY_SHORT_S;
   if (!short && !unfilled) return null;
   return {
     code: 'toe-left-early',
@@ -63,7 +63,7 @@ export function leftEarly(f: Facts, y_mm: number, side: Side): Advice | null {
 function notReached(f: Facts, line: Line, side: Side): Advice | null {
   const reach = side === 'A' ? f.motion.reachA_mm : f.motion.reachB_mm;
   const station = stationAt(f, line.y_mm);
-  if (reach === null || station === null || line.measure !== 'overlap') return null;
+  if (reach === null || station === null || line.measure !== 'overlap' || line.verdict !== 'outside') return null;
   const leg = side === 'A' ? station.legA_mm : station.legB_mm;
   const inside = leg - Math.SQRT2 * reach;
   if (inside <= FARTHEST_INSIDE_MM) return null;

@@ -1,5 +1,5 @@
 import type { Section } from '../../engine/index.ts';
-import { depthOf, FARTHEST_SHORT_MM, type Inward, inward, spread } from './isotherm.ts';
+import { depthOf, FARTHEST_SHORT_MM, faceS, type Inward, inward, spread } from './isotherm.ts';
 
 export interface RootFusion {
   rootFusionA_mm: number;
@@ -14,20 +14,44 @@ export interface RootFusion {
  */
 export const READ_AT_MM = 0.375;
 
+/** Short of the face by less than this, the face is as good as at its melting point: read as it is, square to the face. */
+const BARELY_SHORT_MM = 0.1;
+
 /**
- * **Root fusion**: how far fusion reaches past the faces as cut into each plate, square to the face, at the root line; negative: short
- * of it ("tied in at the root: 0.6 past the corner", "0.4 short"). mm. Read from the plates' own cells only, beside the line where
- * the faces met as cut, so a melted edge never moves it. Mesh error in `plus-minus.ts`.
+ * **Root fusion**: how far fusion reaches past the root line into each plate, square to its face as cut ("tied in at the root: 0.6 past
+ * the corner"). Negative: short of it, and then the width of the unfused land along the face from the root line to where the plate is
+ * fused ("0.4 short"), which is what a macro shows and what opens as a bare strip. mm. Read from the plates' own cells only, beside the line
+ * where the faces met as cut, so a melted edge never moves it. Mesh error in `plus-minus.ts`.
  */
 export function rootFusion(sec: Section): RootFusion {
-  const solidus = spread(sec.solidus_C, sec.start_C);
-  const depth = (side: 'A' | 'B', from: number): number => {
-    const line = lineAt(sec, side, from);
-    return line === null ? -FARTHEST_SHORT_MM : depthOf(line, solidus, sec.cell_mm);
-  };
-  const a = depth('A', 0);
-  const b = depth('B', sec.joint.gap_mm);
+  const a = onPlate(sec, 'A', 0);
+  const b = onPlate(sec, 'B', sec.joint.gap_mm);
   return { rootFusionA_mm: a, rootFusionB_mm: b, rootFusion_mm: Math.min(a, b) };
+}
+
+function onPlate(sec: Section, side: 'A' | 'B', from: number): number {
+  const line = lineAt(sec, side, from);
+  if (line === null) return -FARTHEST_SHORT_MM;
+  const depth = depthOf(line, spread(sec.solidus_C, sec.start_C), sec.cell_mm);
+  return depth > -BARELY_SHORT_MM ? depth : Math.min(depth, -unfusedLand_mm(sec, side, from));
+}
+
+/** Way along the face from the root to the first fused place; at most FARTHEST_SHORT_MM. */
+function unfusedLand_mm(sec: Section, side: 'A' | 'B', from: number): number {
+  const h = sec.cell_mm;
+  const solidus = spread(sec.solidus_C, sec.start_C);
+  let before = Number.NaN;
+  for (let along = h / 2; along < FARTHEST_SHORT_MM + h; along += h) {
+    const line = inward(sec, side, from + along);
+    if (line === null) break;
+    const s = faceS(line);
+    if (s <= solidus) {
+      const land = Number.isNaN(before) ? along : along - (h * (solidus - s)) / (before - s);
+      return Math.min(land, FARTHEST_SHORT_MM);
+    }
+    before = s;
+  }
+  return FARTHEST_SHORT_MM;
 }
 
 /** Cells going into a plate READ_AT_MM from its end of the root, straight between the two nearest lines of cells in front. */

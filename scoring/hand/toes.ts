@@ -11,7 +11,7 @@ const NEAR_MM = 0.4;
 /** A toe is filled when it has wetted this far beyond the wire along the plate (practice: the wire stops 1 to 1.5 mm inside it). */
 export const WETTED_BEYOND_MM = 1;
 /** ... and at least this much metal stands on the plate 1 mm inside the wetted edge (across the welder's view), mm: more than a film. */
-export const STANDING_MM = 0.15;
+export const STANDING_MM = 0.1;
 
 /**
  * **Pause at the toe**: time the aim stays within a tenth of the swing of its turning point, less the time a hand crossing at its own

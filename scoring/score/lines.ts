@@ -66,7 +66,8 @@ function ruleLines(
   });
   const line = lineOf(rule, side, points, plusMinus, unit, sense, q.step_mm);
   const along = lengthLine(rule, side, q, points, plusMinus, size, scale, line, length);
-  return along === null ? [line] : [line, along];
+  const shown = reader.shown === undefined ? line : asSize(line, reader.shown, size, scale);
+  return along === null ? [shown] : [shown, along];
 }
 
 /** Where nothing is permitted, a reading of nothing is within; see COUNTS_FROM_MM for measures read either side of 0. */
@@ -139,6 +140,20 @@ function lineOf(
       points.filter((p) => p.verdict !== 'within').map((p) => p.y_mm),
       step_mm,
     ),
+  };
+}
+
+/** A line on what is short of or over a size, turned into a line on the size. */
+function asSize(line: Line, shown: { as: 'leg' | 'throat'; short: boolean }, size: SizeAsked, scale: number): Line {
+  const asked = (shown.as === 'leg' ? size.leg_mm : size.throat_mm) * scale;
+  const sign = shown.short ? -1 : 1;
+  const round = line.unit === 'in' ? inTenThousandths : milli;
+  return {
+    ...line,
+    measure: shown.as,
+    reading: round(asked + sign * line.reading),
+    limit: round(asked + sign * line.limit),
+    sense: shown.short ? 'at least' : 'at most',
   };
 }
 

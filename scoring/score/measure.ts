@@ -21,6 +21,11 @@ export interface MeasureReader {
   unit: 'mm' | 'deg';
   plusMinus: PlusMinusName;
   read(s: Station, side: 'A' | 'B', size: SizeAsked, joint: JointOptions): number;
+  /**
+   * Shown as the size itself: how it is called, the size asked it is taken from, and whether the rule limits what is short of it. The rule
+   * is judged on the difference and the line reads "leg 5.6, at least 5".
+   */
+  shown?: { as: 'leg' | 'throat'; short: boolean };
 }
 
 /**
@@ -48,18 +53,26 @@ export const readers: Record<RuleMeasure, MeasureReader> = {
     read: (s, side) => (side === 'A' ? s.overlapA_mm : s.overlapB_mm),
   },
   'unequal legs': { sided: false, unit: 'mm', plusMinus: 'unequal legs', read: (s) => Math.abs(s.legA_mm - s.legB_mm) },
-  'leg short': { sided: false, unit: 'mm', plusMinus: 'leg', read: (s, _side, size) => size.leg_mm - s.size_mm },
+  'leg short': {
+    sided: false,
+    unit: 'mm',
+    plusMinus: 'leg',
+    read: (s, _side, size) => size.leg_mm - s.size_mm,
+    shown: { as: 'leg', short: true },
+  },
   'throat short': {
     sided: false,
     unit: 'mm',
     plusMinus: 'throat',
     read: (s, _side, size) => size.throat_mm - s.size_mm / Math.SQRT2,
+    shown: { as: 'throat', short: true },
   },
   'throat over': {
     sided: false,
     unit: 'mm',
     plusMinus: 'throat',
     read: (s, _side, size) => s.size_mm / Math.SQRT2 - size.throat_mm,
+    shown: { as: 'throat', short: false },
   },
   'fusion to plate': {
     sided: true,

@@ -22,9 +22,10 @@ export function measureName(measure: string, side: 'A' | 'B' | null, kind: Kind)
   const names: Record<string, string> = {
     'root fusion': 'past the corner at the root',
     'fusion to plate': 'fused into the plate',
-    'leg short': 'leg under the size asked',
-    'throat short': 'throat under the size asked',
-    'throat over': 'throat over the size asked',
+    leg: 'leg',
+    throat: 'throat',
+    'leg short, length': 'length with a leg under the size asked',
+    'throat short, length': 'length with a throat under the size asked',
     'size over': 'size of the weld',
     gap: 'root gap',
   };

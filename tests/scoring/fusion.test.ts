@@ -33,17 +33,23 @@ describe.each([0.75, 0.5])('fusion located at %s mm cells', (cell_mm) => {
   it.each([
     { a0: 1.5, b0: 1.5, melted: 2.6 },
     { a0: 2, b0: 1.6, melted: 2.9 },
-    { a0: 1.6, b0: 1.6, melted: 2 },
-    { a0: 2, b0: 2, melted: 2.4 },
   ])('root fusion from ($a0, $b0), melted to $melted mm', ({ a0, b0, melted }) => {
     const r = rootFusion(makeSection({ cell_mm, face: segmentFace(6, 0), peak: lineOfHeat(a0, b0, melted) }));
     const under = (across: number, above: number): number =>
       Math.sqrt(melted * melted - (across - READ_AT_MM) * (across - READ_AT_MM)) - above;
-    const wantA = under(a0, b0);
-    const wantB = under(b0, a0);
-    // Past the line within 0.1; short of it s is no longer straight square to the face, and 0.2 is what can be had.
-    expect(Math.abs(r.rootFusionA_mm - wantA)).toBeLessThan(wantA > 0 ? 0.1 : 0.2);
-    expect(Math.abs(r.rootFusionB_mm - wantB)).toBeLessThan(wantB > 0 ? 0.1 : 0.2);
+    expect(Math.abs(r.rootFusionA_mm - under(a0, b0))).toBeLessThan(0.1);
+    expect(Math.abs(r.rootFusionB_mm - under(b0, a0))).toBeLessThan(0.1);
+    expect(r.rootFusion_mm).toBe(Math.min(r.rootFusionA_mm, r.rootFusionB_mm));
+  });
+
+  // The circle meets each face first at this distance from the root: the unfused land.
+  it.each([
+    { a0: 1.8, b0: 1.8, melted: 2 },
+    { a0: 2.2, b0: 2, melted: 2.4 },
+  ])('land left unfused at the root from ($a0, $b0), melted to $melted mm', ({ a0, b0, melted }) => {
+    const r = rootFusion(makeSection({ cell_mm, face: segmentFace(6, 0), peak: lineOfHeat(a0, b0, melted) }));
+    expect(Math.abs(-r.rootFusionA_mm - (a0 - Math.sqrt(melted * melted - b0 * b0)))).toBeLessThan(0.12);
+    expect(Math.abs(-r.rootFusionB_mm - (b0 - Math.sqrt(melted * melted - a0 * a0)))).toBeLessThan(0.12);
     expect(r.rootFusion_mm).toBe(Math.min(r.rootFusionA_mm, r.rootFusionB_mm));
   });
 });
