@@ -1,6 +1,13 @@
 import { computed, effect, signal } from '@preact/signals';
-import type { DeviceInfo, Recording, RootStrip } from '../engine/index.ts';
-import { type Exercise, exerciseNamed, exercises, type Result } from '../scoring/index.ts';
+import type { DeviceInfo, Recording } from '../engine/index.ts';
+import {
+  type Exercise,
+  exerciseNamed,
+  exercises,
+  type Result,
+  type RootPlace,
+  type Station,
+} from '../scoring/index.ts';
 import type { TorchState } from './input/torchTool.ts';
 import { metalBalance } from './setup.ts';
 import type { AttemptEntry } from './storage/attempts.ts';
@@ -11,7 +18,6 @@ export interface Finished {
   id: string;
   made_ms: number;
   recording: Recording;
-  strip: RootStrip;
   /** State hash of the weld as made in this browser; compare with recording.stateHash. */
   hash: string;
   /** How far behind real time it was when it ended as too slow, s. */
@@ -22,7 +28,11 @@ export interface Finished {
 
 export interface Cut {
   y_mm: number;
+  /** Pixels per millimetre it was drawn at. */
+  scale: number;
   svg: string;
+  /** What was measured there; null where there is no bead. */
+  station: Station | null;
 }
 
 export interface Busy {
@@ -49,11 +59,15 @@ export const dark = signal(false);
 
 export const finished = signal<Finished | null>(null);
 export const result = signal<Result | null>(null);
+/** The root opened along the joint, or null before it has been measured. */
+export const opened = signal<RootPlace[] | null>(null);
 export const busy = signal<Busy | null>(null);
 
 /** Where the joint is cut, mm. */
 export const cutAt = signal(exercise.value.cuts_mm[1] ?? exercise.value.joint.length_mm / 2);
 export const cut = signal<Cut | null>(null);
+/** Pixels per millimetre cuts are to be drawn at; the panel finds out what fits. */
+export const cutScale = signal(16);
 /** Time of the attempt on show; null shows the finished piece. */
 export const shownTime = signal<number | null>(null);
 export const playing = signal(false);

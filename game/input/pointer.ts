@@ -23,6 +23,9 @@ export interface PointerHost {
   leave(): void;
 }
 
+/** A press needs no focus ring; browsers that know `focusVisible` leave it out. */
+const QUIETLY: FocusOptions & { focusVisible: boolean } = { preventScroll: true, focusVisible: false };
+
 /** Reads mouse, finger and pen over the joint's pane. Pressure is not used: a torch has none. */
 export function listenPointer(pane: HTMLElement, host: PointerHost): () => void {
   let holding: number | null = null;
@@ -56,7 +59,7 @@ export function listenPointer(pane: HTMLElement, host: PointerHost): () => void 
       return;
     }
     event.preventDefault();
-    pane.focus({ preventScroll: true });
+    pane.focus(QUIETLY);
     pane.setPointerCapture(event.pointerId);
     holding = event.pointerId;
     host.press(kindOf(event), sampleOf(event, true));

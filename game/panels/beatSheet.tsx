@@ -53,7 +53,7 @@ export function BeatSheet({ session }: { session: Session }) {
           {result.value && <Notes motion={result.value.motion} x={x} />}
           {finished.value && shown !== null && <line class="now" x1={x(shown)} x2={x(shown)} y1={8} y2={HEIGHT - 8} />}
         </svg>
-        {!finished.value && <p class="teach">{words.beat.empty}</p>}
+        {finished.value ? <Scrubber session={session} end={end} /> : <p class="teach">{words.beat.empty}</p>}
       </div>
     </section>
   );
@@ -102,7 +102,7 @@ function Notes({ motion, x }: { motion: Motion; x: (t: number) => number }) {
   );
 }
 
-/** Scrubs the attempt: the joint, the torch and the cut go to the time under the thumb. */
+/** Plays the attempt and says which moment is on show. */
 function Transport({ session, end }: { session: Session; end: number }) {
   const shown = shownTime.value;
   return (
@@ -117,19 +117,37 @@ function Transport({ session, end }: { session: Session; end: number }) {
       >
         {playing.value ? words.replay.pause : words.replay.play}
       </button>
-      <input
-        type="range"
-        aria-label={words.replay.slider}
-        min={0}
-        max={end}
-        step={0.05}
-        value={shown ?? end}
-        onInput={(event) => {
-          playing.value = false;
-          session.seek(Number(event.currentTarget.value));
-        }}
-      />
-      <span class="time">{shown === null ? words.replay.finished : words.replay.at(shown, end)}</span>
+      {shown !== null && (
+        <button
+          type="button"
+          onClick={() => {
+            playing.value = false;
+            session.seek(null);
+          }}
+        >
+          {words.replay.finished}
+        </button>
+      )}
+      <span class="time">{shown === null ? words.replay.whole : words.replay.at(shown, end)}</span>
     </div>
+  );
+}
+
+/** Lies under the staff on the same seconds: joint, torch and cut go to the time under the thumb. */
+function Scrubber({ session, end }: { session: Session; end: number }) {
+  return (
+    <input
+      type="range"
+      class="scrubber"
+      aria-label={words.replay.slider}
+      min={0}
+      max={end}
+      step={0.05}
+      value={shownTime.value ?? end}
+      onInput={(event) => {
+        playing.value = false;
+        session.seek(Number(event.currentTarget.value));
+      }}
+    />
   );
 }

@@ -2,6 +2,9 @@ import { words } from '../locale/index.ts';
 import { oneDecimal, whole } from '../locale/numbers.ts';
 import type { Session } from '../session/session.ts';
 import { cut, cutAt, exercise, finished, other, otherBusy, otherCut, shelf } from '../state.ts';
+import { CutReadings } from './cutReadings.tsx';
+import { Drawing } from './drawing.tsx';
+import { cutLetter } from './jointMarks.tsx';
 
 /** The section at the cutting line, and beside it the section of another attempt at the same height. */
 export function CutPanel({ session }: { session: Session }) {
@@ -22,7 +25,7 @@ export function CutPanel({ session }: { session: Session }) {
               title={words.joint.fixedCut(at)}
               onClick={() => session.cutAt(at)}
             >
-              {String.fromCharCode(66 + i)} {oneDecimal(at)}
+              {cutLetter(i)} {oneDecimal(at)}
             </button>
           ))}
         </span>
@@ -46,26 +49,19 @@ export function CutPanel({ session }: { session: Session }) {
         )}
       </div>
       <div class={beside ? 'plates two' : 'plates'}>
-        {cut.value ? <Drawing svg={cut.value.svg} /> : <p class="teach">{words.cut.empty}</p>}
-        {beside &&
-          (otherCut.value ? (
-            <Drawing svg={otherCut.value.svg} caption={beside.title} />
+        {cut.value ? <Drawing cut={cut.value} /> : <p class="teach">{words.cut.empty}</p>}
+        {beside ? (
+          otherCut.value ? (
+            <Drawing cut={otherCut.value} caption={beside.title} />
           ) : (
             <p class="teach">
               {words.findings.weldingAgain} {whole((otherBusy.value?.share ?? 0) * 100)} %
             </p>
-          ))}
+          )
+        ) : (
+          cut.value?.station && <CutReadings station={cut.value.station} />
+        )}
       </div>
     </section>
-  );
-}
-
-/** The drawing comes from scoring as SVG text built from numbers alone; nothing of a file's text gets into it. */
-function Drawing({ svg, caption }: { svg: string; caption?: string }) {
-  return (
-    <figure>
-      <div class="drawing" dangerouslySetInnerHTML={{ __html: svg }} />
-      {caption && <figcaption>{caption}</figcaption>}
-    </figure>
   );
 }

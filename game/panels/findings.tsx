@@ -106,7 +106,7 @@ function Lines({ session, lines, flags }: { session: Session; lines: readonly Li
         </tr>
       </thead>
       <tbody>
-        {lines.map((line) => {
+        {inOrder(lines).map((line) => {
           const flag = line.verdict === 'within' ? null : flagNumber(flags, line.side, line.y_mm);
           return (
             <tr key={`${line.measure}${line.side}${line.rule}`} class={line.verdict === 'within' ? '' : 'notwithin'}>
@@ -129,13 +129,26 @@ function Lines({ session, lines, flags }: { session: Session; lines: readonly Li
                   {oneDecimal(line.y_mm)}
                 </button>
               </td>
-              <td class="rule">{line.rule}</td>
+              <td class="rule" title={line.rule}>
+                {clause(line.rule)}
+              </td>
             </tr>
           );
         })}
       </tbody>
     </table>
   );
+}
+
+/** What is not within first; otherwise as scoring has them. */
+function inOrder(lines: readonly Line[]): Line[] {
+  const rank = { outside: 0, 'too close to call': 1, within: 2 };
+  return [...lines].sort((a, b) => rank[a.verdict] - rank[b.verdict]);
+}
+
+/** The clause a rule cites; its wording is in the tip. */
+function clause(rule: string): string {
+  return rule.split(/[:,]/)[0];
 }
 
 function reading(x: number, unit: Line['unit']): string {

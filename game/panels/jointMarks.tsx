@@ -10,6 +10,11 @@ import { flagsOf } from './flags.ts';
 const RULE_X = 30;
 const HANDLE_STEP_MM = 0.5;
 
+/** Letter of a cut fixed beforehand; A is the one being dragged. */
+export function cutLetter(index: number): string {
+  return String.fromCharCode('B'.charCodeAt(0) + index);
+}
+
 /** Rule, toe marks, fixed cuts, cutting line and flags, drawn over the joint. */
 export function JointMarks({ session, camera }: { session: Session; camera: Camera }) {
   const e = exercise.value;
@@ -37,10 +42,15 @@ export function JointMarks({ session, camera }: { session: Session; camera: Came
           </g>
         )}
         <g class="fixedcuts">
-          {e.cuts_mm.map((at) => (
+          {e.cuts_mm.map((at, i) => (
             <g key={at}>
               <title>{words.joint.fixedCut(at)}</title>
               <path d={`M${RULE_X} ${y(at)} h14 M${camera.width_px - 28} ${y(at)} h14`} />
+              {at !== cutAt.value && (
+                <text x={camera.width_px - 21} y={y(at) - 5}>
+                  {cutLetter(i)}
+                </text>
+              )}
             </g>
           ))}
         </g>

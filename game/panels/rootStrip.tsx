@@ -1,23 +1,26 @@
 import { useEffect, useRef } from 'preact/hooks';
+import type { RootPlace } from '../../scoring/index.ts';
 import { words } from '../locale/index.ts';
 import type { Session } from '../session/session.ts';
-import { exercise, finished } from '../state.ts';
+import { exercise, finished, opened, result } from '../state.ts';
 import { type Camera, toPane } from '../view/camera.ts';
 
 const WIDTH = 62;
 const MIDDLE = WIDTH / 2;
-/** Depth drawn to its side of the root line, px per mm; clipped at the strip's edge. */
-const PX_PER_MM = 11;
+const EDGE = 6;
+/** Depth of fusion drawn to its side of the root line, px per mm; clipped at the strip's edge. */
+const PX_PER_MM = 12;
+const LEAST_PX = 4;
 
 /**
- * The root opened as if the fillet had been broken, beside the joint and on the same millimetres. Grey hatching is metal that tore
- * (tied in), bare paper with a fine rule is a plate edge that never melted (not joined).
+ * The root opened as if the fillet had been broken, beside the joint and on the same millimetres. Hatching is metal that tore (tied
+ * in), wide to each side as far as it reached; bare ruled faces are plates that never joined; nothing is no weld.
  */
 export function RootStripView({ session, camera }: { session: Session; camera: Camera }) {
-  const done = finished.value;
-  const y = (mm: number): number => toPane(camera, 0, mm).y_px;
-  const { length_mm } = exercise.value.joint;
   const box = useRef<SVGSVGElement>(null);
+  const strip = opened.value;
+  const { joint, judged } = exercise.value;
+  const y = (mm: number): number => toPane(camera, 0, mm).y_px;
   // By pointer; by key the cutting line reaches the same places.
   useEffect(() => {
     const element = box.current;
@@ -30,75 +33,99 @@ export function RootStripView({ session, camera }: { session: Session; camera: C
     element.addEventListener('click', open);
     return () => element.removeEventListener('click', open);
   }, [session, camera]);
+  const label = strip ? `${words.strip.title}: ${share()}` : words.strip.empty;
   return (
     <aside class="strip quiet">
-      <svg ref={box} width={WIDTH} height={camera.height_px} role="img" aria-label={label(done?.strip)}>
-        <title>{label(done?.strip)}</title>
+      <svg
+        ref={box}
+        width={WIDTH}
+        height={camera.height_px}
+        role="img"
+        aria-label={label}
+        data-testid="strip"
+        data-measured={strip !== null}
+      >
+        <title>{label}</title>
         <defs>
           <pattern id="torn" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(38)">
             <rect width="5" height="5" class="tornground" />
             <line x1="0" y1="0" x2="0" y2="5" class="tornline" />
           </pattern>
+          <pattern id="face" width="4" height="4" patternUnits="userSpaceOnUse">
+            <line x1="2" y1="0" x2="2" y2="4" class="faceline" />
+          </pattern>
         </defs>
-        <rect class="bed" x={6} width={WIDTH - 12} y={y(length_mm)} height={Math.max(0, y(0) - y(length_mm))} />
-        {done && <Fused strip={done.strip} y={y} />}
-        <line class="rootline" x1={MIDDLE} x2={MIDDLE} y1={y(length_mm)} y2={y(0)} />
+        <rect
+          class="bed"
+          x={EDGE}
+          width={WIDTH - 2 * EDGE}
+          y={y(joint.length_mm)}
+          height={Math.max(0, y(0) - y(joint.length_mm))}
+        />
+        {strip && <Stretches strip={strip} y={y} />}
+        <line class="rootline" x1={MIDDLE} x2={MIDDLE} y1={y(joint.length_mm)} y2={y(0)} />
+        <path
+          class="judged"
+          d={`M${EDGE - 4} ${y(judged.from_mm)}H${EDGE}M${EDGE - 4} ${y(judged.from_mm)}V${y(judged.to_mm)}M${EDGE - 4} ${y(judged.to_mm)}H${EDGE}`}
+        />
       </svg>
       <span class="stripname">
         {words.strip.title}
-        {done && <b> {words.strip.share(shareOf(done.strip.fused))}</b>}
+        {strip && <b> {share()}</b>}
       </span>
     </aside>
   );
 }
 
-function Fused({
-  strip,
-  y,
-}: {
-  strip: { y_mm: Float64Array; depthA_mm: Float64Array; depthB_mm: Float64Array; fused: Uint8Array };
-  y: (mm: number) => number;
-}) {
-  const n = strip.y_mm.length;
-  const step = n > 1 ? Math.abs(y(strip.y_mm[1]) - y(strip.y_mm[0])) : 2;
-  const stretches: { from: number; to: number }[] = [];
-  for (let j = 0; j < n; j++) {
-    if (!strip.fused[j]) continue;
-    const last = stretches.at(-1);
-    if (last && last.to === j - 1) last.to = j;
-    else stretches.push({ from: j, to: j });
+function share(): string {
+  const part = result.value?.bead.rootFusedShare ?? null;
+  return part === null ? '' : words.strip.share(part);
+}
+
+type Kind = 'torn' | 'face' | 'none';
+
+function kindOf(place: RootPlace): Kind {
+  return !place.welded ? 'none' : place.fused ? 'torn' : 'face';
+}
+
+/** Neighbouring heights of one kind drawn as one outline. */
+function Stretches({ strip, y }: { strip: readonly RootPlace[]; y: (mm: number) => number }) {
+  const parts: { kind: Kind; places: RootPlace[] }[] = [];
+  for (const place of strip) {
+    const kind = kindOf(place);
+    const last = parts.at(-1);
+    if (last?.kind === kind) last.places.push(place);
+    else parts.push({ kind, places: [place] });
   }
-  const half = MIDDLE - 6;
-  const reach = (depth: number): number => Math.max(2, Math.min(half, 3 + depth * PX_PER_MM));
-  const outline = (from: number, to: number): string => {
-    const left: string[] = [];
-    const right: string[] = [];
-    for (let j = from; j <= to; j++) {
-      const at = y(strip.y_mm[j]).toFixed(1);
-      right.push(`${(MIDDLE + reach(strip.depthA_mm[j])).toFixed(1)} ${at}`);
-      left.unshift(`${(MIDDLE - reach(strip.depthB_mm[j])).toFixed(1)} ${at}`);
-    }
-    return `M${right.join('L')}L${left.join('L')}Z`;
-  };
+  const half = strip.length > 1 ? Math.abs(y(strip[1].y_mm) - y(strip[0].y_mm)) / 2 : 2;
   return (
     <g>
-      {stretches.map(({ from, to }) =>
-        from === to ? (
-          <rect key={from} class="torn" x={MIDDLE - 3} width={6} y={y(strip.y_mm[from]) - step / 2} height={step} />
-        ) : (
-          <path key={from} class="torn" d={outline(from, to)} />
-        ),
-      )}
+      {parts
+        .filter(({ kind }) => kind !== 'none')
+        .map(({ kind, places }) => (
+          <path key={places[0].y_mm} class={kind} d={outline(kind, places, y, half)} />
+        ))}
     </g>
   );
 }
 
-function shareOf(fused: Uint8Array): number {
-  let sum = 0;
-  for (const f of fused) sum += f;
-  return fused.length === 0 ? 0 : sum / fused.length;
-}
-
-function label(strip: { fused: Uint8Array } | undefined): string {
-  return strip ? `${words.strip.title}: ${words.strip.share(shareOf(strip.fused))}` : words.strip.empty;
+function outline(kind: Kind, places: readonly RootPlace[], y: (mm: number) => number, half: number): string {
+  const most = MIDDLE - EDGE - 1;
+  const reach = (depth_mm: number): number =>
+    kind === 'face' ? most : Math.max(LEAST_PX, Math.min(most, LEAST_PX + depth_mm * PX_PER_MM));
+  const bottom = y(places[0].y_mm) + half;
+  const top = y(places[places.length - 1].y_mm) - half;
+  const row = (place: RootPlace, at: number): [string, string] => [
+    `${(MIDDLE + reach(place.rootFusionA_mm)).toFixed(1)} ${at.toFixed(1)}`,
+    `${(MIDDLE - reach(place.rootFusionB_mm)).toFixed(1)} ${at.toFixed(1)}`,
+  ];
+  const rows = [
+    row(places[0], bottom),
+    ...places.map((place) => row(place, y(place.y_mm))),
+    row(places[places.length - 1], top),
+  ];
+  return `M${rows.map(([right]) => right).join('L')}L${rows
+    .map(([, left]) => left)
+    .reverse()
+    .join('L')}Z`;
 }

@@ -173,8 +173,8 @@ export function Sentence({ session }: { session: Session }) {
           set={(travel_mmps) => session.edit({ travel_mmps })}
         />
         {'. '}
-        <Balance />
       </p>
+      <Balance />
     </div>
   );
 }
@@ -264,7 +264,7 @@ function Balance() {
   const even = Math.abs(over) <= EVEN_SHARE * holds_mm2;
   const thick = legOf(exercise.value) > 6;
   return (
-    <span class="balance" data-testid="balance">
+    <p class="balance" data-testid="balance">
       {whole(current_A)}
       <span class="unit"> A</span>
       {', laying '}
@@ -276,6 +276,6 @@ function Balance() {
       {even ? s.even : over > 0 ? s.over(over) : s.under(-over)}
       {'. '}
       {thick && s.thick}
-    </span>
+    </p>
   );
 }

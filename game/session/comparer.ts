@@ -1,9 +1,8 @@
 import type { Recording } from '../../engine/index.ts';
-import { words } from '../locale/index.ts';
-import { other, otherBusy, otherCut } from '../state.ts';
+import { cutScale, other, otherBusy, otherCut } from '../state.ts';
 import { BenchClient } from '../worker/client.ts';
 import { Latest } from '../worker/latest.ts';
-import { type BenchAnswer, CUT_PIXELS } from '../worker/protocol.ts';
+import type { BenchAnswer } from '../worker/protocol.ts';
 
 /** Holds a second attempt beside the one on the bench and cuts it at the same height. */
 export class Comparer {
@@ -11,7 +10,7 @@ export class Comparer {
   private ready = false;
   private at_mm = 0;
   private readonly cuts = new Latest<number>((y_mm) =>
-    this.client?.ask({ type: 'cut', y_mm, label: words.cut.letter, pixels: CUT_PIXELS }),
+    this.client?.ask({ type: 'cut', y_mm, id: 'beside', scale: cutScale.peek() }),
   );
 
   constructor(private readonly failed: (message: string) => void) {}
@@ -54,7 +53,7 @@ export class Comparer {
         this.cuts.ask(this.at_mm);
         return;
       case 'cut':
-        otherCut.value = { y_mm: answer.y_mm, svg: answer.svg };
+        otherCut.value = answer;
         this.cuts.answered();
         return;
       case 'failed':

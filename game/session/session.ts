@@ -1,3 +1,4 @@
+import { effect } from '@preact/signals';
 import { type DeviceInfo, noFaults, type Recording } from '../../engine/index.ts';
 import { type Exercise, exerciseNamed, exercises, InputError, readRecording } from '../../scoring/index.ts';
 import type { TorchSample } from '../input/sample.ts';
@@ -10,7 +11,7 @@ import { downloadRecording, fileName, readText } from '../storage/files.ts';
 import type { SurfaceFrame } from '../view/surfaceFrame.ts';
 import { BenchClient } from '../worker/client.ts';
 import { Latest } from '../worker/latest.ts';
-import { type AttemptMeta, type BenchAnswer, CUT_PIXELS, type SurfaceMessage } from '../worker/protocol.ts';
+import type { AttemptMeta, BenchAnswer, SurfaceMessage } from '../worker/protocol.ts';
 import { TraceLog } from '../worker/traceLog.ts';
 import { Comparer } from './comparer.ts';
 import { forget, keep, refreshShelf } from './keeper.ts';
@@ -35,9 +36,7 @@ export class Session {
   private before: Opening | null = null;
   private readonly bench: BenchClient;
   private readonly comparer = new Comparer((message) => this.broken(message));
-  private readonly cuts = new Latest<number>((y_mm) =>
-    this.bench.ask({ type: 'cut', y_mm, label: words.cut.letter, pixels: CUT_PIXELS }),
-  );
+  private readonly cuts = new Latest<number>((y_mm) => this.bench.ask({ type: 'cut', y_mm, id: 'cut' }));
   private readonly seeks = new Latest<number | null>((t_s) => this.bench.ask({ type: 'seek', t_s }));
 
   constructor() {
@@ -53,6 +52,11 @@ export class Session {
         state.torchState.value = torch;
         state.announcement.value = words.announce[torch];
       },
+    });
+    effect(() => {
+      state.cutScale.value;
+      this.cuts.ask(state.cutAt.peek());
+      this.comparer.cut(state.cutAt.peek());
     });
     void refreshShelf();
   }
@@ -177,6 +181,7 @@ export class Session {
     state.robotWelding.value = false;
     state.finished.value = null;
     state.result.value = null;
+    state.opened.value = null;
     state.busy.value = null;
     state.shownTime.value = null;
     state.playing.value = false;
@@ -239,6 +244,7 @@ export class Session {
       case 'scored':
         state.busy.value = null;
         state.result.value = answer.result;
+        state.opened.value = answer.strip;
         state.announcement.value = words.announce.verdict(answer.result);
         if (state.finished.value) void keep(state.finished.value, answer.result);
         return;
@@ -246,7 +252,7 @@ export class Session {
         state.busy.value = { what: 'welding again', share: answer.share };
         return;
       case 'cut':
-        state.cut.value = { y_mm: answer.y_mm, svg: answer.svg };
+        state.cut.value = answer;
         this.cuts.answered();
         return;
       case 'failed':
@@ -269,7 +275,7 @@ export class Session {
   }
 
   private hearEnded(answer: Extract<BenchAnswer, { type: 'ended' }>): void {
-    const { recording, strip, hash, lag_s } = answer;
+    const { recording, hash, lag_s } = answer;
     const from = this.opening;
     this.opening = null;
     this.tool.ended();
@@ -278,7 +284,6 @@ export class Session {
       id: from?.id ?? crypto.randomUUID(),
       made_ms: from?.made_ms ?? Date.now(),
       recording,
-      strip,
       hash,
       lag_s,
       file: from?.file ?? null,

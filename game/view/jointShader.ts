@@ -10,7 +10,8 @@ in vec2 aPosition;
 out vec2 vUv;
 void main() {
   vUv = aPosition * 0.5 + 0.5;
-  gl_Position = vec4(aPosition, 0.0, 1.0);
+  // The metal is drawn into a texture, which counts its rows from the top.
+  gl_Position = vec4(aPosition.x, -aPosition.y, 0.0, 1.0);
 }
 `;
 
@@ -191,14 +192,14 @@ void main() {
     float root = (1.0 - weld) * 0.42 * exp(-hollow / 1.1);
     vec3 lit = albedo * (0.40 + 1.55 * key * key + 0.35 * key) * (1.0 - root);
     lit += shine * mix(0.03, mix(0.10, 0.4, liquid), max(weld, liquid));
-    lit *= 1.0 - 0.978 * dark;
+    lit *= 1.0 - 0.962 * dark;
 
     // Arc: a small bright sphere just off the surface.
     vec3 toArc = vec3(uArc.xy - place, uArc.z + 3.0 - s.x);
     float d2 = dot(toArc, toArc);
     vec3 ray = toArc * inversesqrt(d2);
     float facing = max(dot(n, ray), 0.0) * 0.85 + 0.15;
-    float strength = uArc.w * 12.0 / (d2 + 9.0);
+    float strength = uArc.w * 19.0 / (d2 + 15.0);
     float glint = pow(max(dot(n, normalize(ray + eye)), 0.0), mix(10.0, 26.0, liquid));
     vec3 arcTint = vec3(0.94, 0.97, 1.0);
     lit += arcTint * strength * (albedo * facing + glint * mix(0.02, mix(0.10, 0.34, liquid), max(weld, liquid)));

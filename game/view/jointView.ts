@@ -75,8 +75,12 @@ export class JointView {
     ]);
     const { low_mm, high_mm } = metalEnds(joint);
     values.uMetal.set([KIND[joint.kind], joint.plateB_mm, low_mm, high_mm]);
-    values.uLook[1] = 1 / camera.scale;
     values.uLook[2] = halfWidth_mm;
+  }
+
+  /** @param pixel_mm size of a drawn pixel; lines are kept at least that wide, so that they do not break up when drawn coarsely */
+  setPixel(pixel_mm: number): void {
+    this.uniforms.uniforms.uLook[1] = pixel_mm;
   }
 
   setLight(u_mm: number, y_mm: number, height_mm: number, light: number, dark: number, plain: boolean): void {

@@ -1,4 +1,4 @@
-import { Application } from 'pixi.js';
+import { Application, RenderTexture, Sprite } from 'pixi.js';
 import type { JointOptions, WeaveOptions } from '../../engine/index.ts';
 import { ArcLightFilter } from './arcLight.ts';
 import { BeatView } from './beatView.ts';
@@ -32,8 +32,9 @@ const COARSEN_AFTER_S = 0.4;
 const SHARPEN_AFTER_S = 8;
 
 /**
- * Layers, size and resolution of the canvas. It renders only when told to, so an idle page costs nothing, and lowers its own
- * resolution before the picture stutters: the Worker needs the processor more than the eye needs pixels.
+ * Layers, size and resolution of the canvas. The metal is shaded into a texture and laid under the lines, which stay sharp. It renders
+ * only when told to, so an idle page costs nothing, and shades the metal more coarsely before the picture stutters: the Worker needs
+ * the processor more than the eye needs pixels.
  */
 export class Stage {
   camera: Camera = fitCamera({ width_px: 1, height_px: 1, low_mm: 0, high_mm: 1, fixedScale: null });
@@ -42,6 +43,8 @@ export class Stage {
   private readonly torch = new TorchView();
   private readonly beat = new BeatView();
   private readonly filter = new ArcLightFilter();
+  private readonly metalTexture = RenderTexture.create({ width: 1, height: 1, dynamic: true, scaleMode: 'linear' });
+  private readonly metal: Sprite;
   private arcAt = { u_mm: 0, y_mm: 0 };
   /** Share of full resolution the moving picture is drawn at; a still one is always drawn in full. */
   private sharpness = 1;
@@ -50,7 +53,8 @@ export class Stage {
   private fast_s = 0;
 
   private constructor(private readonly app: Application) {
-    app.stage.addChild(this.joint.mesh, this.spatter.graphics, this.torch.graphics, this.beat.graphics);
+    this.metal = new Sprite(this.metalTexture);
+    app.stage.addChild(this.metal, this.spatter.graphics, this.torch.graphics, this.beat.graphics);
   }
 
   /** Throws if the browser has no WebGL 2. */
@@ -62,7 +66,7 @@ export class Stage {
       sharedTicker: false,
       antialias: true,
       autoDensity: true,
-      resolution: Math.min(window.devicePixelRatio, 2),
+      resolution: sharpest(),
       width: Math.max(1, host.clientWidth),
       height: Math.max(1, host.clientHeight),
       backgroundAlpha: 1,
@@ -106,9 +110,9 @@ export class Stage {
       this.spatter.step(dt_s);
       this.spatter.draw(this.camera);
     }
-    // Before drawing: a new size empties the canvas.
     if (this.moving(scene)) this.judgeSpeed(dt_s);
     this.setDrawn(this.moving(scene) ? this.sharpness : 1);
+    this.app.renderer.render({ container: this.joint.mesh, target: this.metalTexture });
     this.app.render();
   }
 
@@ -123,12 +127,20 @@ export class Stage {
   private setDrawn(share: number): void {
     if (share === this.drawnAt) return;
     this.drawnAt = share;
-    this.resize();
+    this.sizeMetal();
   }
 
   private resize(): void {
-    const resolution = Math.min(window.devicePixelRatio, 2) * this.drawnAt;
-    this.app.renderer.resize(Math.max(1, this.camera.width_px), Math.max(1, this.camera.height_px), resolution);
+    const { width_px, height_px } = this.camera;
+    this.app.renderer.resize(Math.max(1, width_px), Math.max(1, height_px), sharpest());
+    this.sizeMetal();
+  }
+
+  private sizeMetal(): void {
+    const { width_px, height_px } = this.camera;
+    this.metalTexture.resize(Math.max(1, width_px), Math.max(1, height_px), sharpest() * this.drawnAt);
+    this.metal.setSize(width_px, height_px);
+    this.joint.setPixel(1 / (this.camera.scale * this.drawnAt));
   }
 
   private judgeSpeed(dt_s: number): void {
@@ -143,4 +155,9 @@ export class Stage {
     this.slow_s = 0;
     this.fast_s = 0;
   }
+}
+
+/** Device pixels per CSS pixel, capped: beyond two the eye gains nothing and the shader pays. */
+function sharpest(): number {
+  return Math.min(window.devicePixelRatio, 2);
 }

@@ -1,9 +1,8 @@
 import { createSimulation, type Pose, poses, type Recording, type Simulation } from '../../engine/index.ts';
-import type { AttemptRecording } from '../../scoring/index.ts';
+import { type AttemptRecording, openedRoot, readSection, sectionSvg } from '../../scoring/index.ts';
 import type { TorchSample } from '../input/sample.ts';
 import { metalEnds } from '../view/metal.ts';
 import { Attempt } from './attempt.ts';
-import { sectionSvg } from './measure.ts';
 import { PoseClock } from './poseClock.ts';
 import type { AttemptMeta, BenchAnswer, BenchRequest, EndReason } from './protocol.ts';
 import { now_ms, type PoseSource, runRealTime } from './realTime.ts';
@@ -63,7 +62,7 @@ export class Bench {
         this.seek(request.t_s);
         return;
       case 'cut':
-        this.cut(request.y_mm, request.label, request.pixels);
+        this.cut(request.y_mm, request.id, request.scale);
         return;
       case 'surfaceBack':
         this.surfaces.takeBack(request.buffer);
@@ -134,7 +133,7 @@ export class Bench {
     const recording = attempt.end(reason);
     const hash = recording.stateHash ?? '';
     this.show(attempt.simulation, attempt.duration_s, true);
-    this.post({ type: 'ended', job: this.job, recording, strip: attempt.simulation.rootStrip(), hash, lag_s });
+    this.post({ type: 'ended', job: this.job, recording, hash, lag_s });
     this.judge(attempt, recording);
   }
 
@@ -160,7 +159,7 @@ export class Bench {
       this.halt = null;
       const hash = attempt.endOpened(recording);
       this.show(attempt.simulation, attempt.duration_s, true);
-      this.post({ type: 'ended', job, recording, strip: attempt.simulation.rootStrip(), hash, lag_s: 0 });
+      this.post({ type: 'ended', job, recording, hash, lag_s: 0 });
       this.judge(attempt, recording);
     };
     slice();
@@ -172,8 +171,11 @@ export class Bench {
     setTimeout(() => {
       if (job !== this.job) return;
       try {
+        const { simulation } = attempt;
+        const { length_mm } = simulation.options.joint;
+        const strip = openedRoot((y_mm) => simulation.section(y_mm), length_mm);
         // Written by this bench or read by scoring's own reader: the exercise in it has scoring's shape.
-        this.post({ type: 'scored', job, result: attempt.judge(recording as AttemptRecording) });
+        this.post({ type: 'scored', job, result: attempt.judge(recording as AttemptRecording), strip });
       } catch (error) {
         const message = error instanceof Error ? error.message : String(error);
         this.post({ type: 'failed', job, doing: 'finish', message });
@@ -188,12 +190,14 @@ export class Bench {
     this.show(t_s === null ? attempt.simulation : attempt.at(t_s), t_s ?? attempt.duration_s, true);
   }
 
-  private cut(y_mm: number, label: string, pixels: number): void {
+  private cut(y_mm: number, id: string, scale: number): void {
     const attempt = this.attempt;
     const piece = attempt ? (this.shown_s === null ? attempt.simulation : attempt.at(this.shown_s)) : this.prepared;
     if (!piece) return;
-    const svg = sectionSvg(piece.section(y_mm), { label, width_px: pixels });
-    this.post({ type: 'cut', job: this.job, y_mm, svg });
+    const section = piece.section(y_mm);
+    const station = readSection(section)?.station ?? null;
+    const svg = sectionSvg(section, station, { id, scale });
+    this.post({ type: 'cut', job: this.job, y_mm, scale, svg, station });
   }
 
   /** Posts the surface if a buffer is at hand; with `must` it is posted as soon as one is, unless something newer is shown first. */

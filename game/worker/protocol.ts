@@ -4,11 +4,10 @@ import type {
   HandFaults,
   Origin,
   Recording,
-  RootStrip,
   SimulationOptions,
   WeaveOptions,
 } from '../../engine/index.ts';
-import type { Exercise, Result } from '../../scoring/index.ts';
+import type { Exercise, Result, RootPlace, Station } from '../../scoring/index.ts';
 import type { TorchSample } from '../input/sample.ts';
 
 /** What an attempt is besides its poses. */
@@ -20,9 +19,6 @@ export interface AttemptMeta {
   exercise: Exercise | null;
 }
 
-/** Cuts are drawn this wide, CSS pixels; the SVG scales to its place. */
-export const CUT_PIXELS = 560;
-
 /** From the page to the bench. `job` counts attempts and openings; answers carry it, and the page drops answers to an old one. */
 export type BenchRequest =
   | { type: 'prepare'; job: number; simulation: SimulationOptions }
@@ -32,7 +28,8 @@ export type BenchRequest =
   | { type: 'demonstrate'; job: number; meta: AttemptMeta; weave: WeaveOptions; faults: HandFaults }
   | { type: 'open'; job: number; recording: Recording }
   | { type: 'seek'; t_s: number | null }
-  | { type: 'cut'; y_mm: number; label: string; pixels: number }
+  /** `id` tells the drawings on one page apart; `scale` is pixels per millimetre. */
+  | { type: 'cut'; y_mm: number; id: string; scale: number }
   | { type: 'surfaceBack'; buffer: ArrayBuffer };
 
 export interface SurfaceMessage {
@@ -61,11 +58,11 @@ export type BenchAnswer =
       type: 'ended';
       job: number;
       recording: Recording;
-      strip: RootStrip /** State hash of the weld as made here. */;
+      /** State hash of the weld as made here. */
       hash: string;
       lag_s: number;
     }
   | { type: 'progress'; job: number; share: number }
-  | { type: 'cut'; job: number; y_mm: number; svg: string }
-  | { type: 'scored'; job: number; result: Result }
+  | { type: 'cut'; job: number; y_mm: number; scale: number; svg: string; station: Station | null }
+  | { type: 'scored'; job: number; result: Result; strip: RootPlace[] }
   | { type: 'failed'; job: number; doing: BenchRequest['type']; message: string };
