@@ -285,9 +285,9 @@ export function stepCalm(s: State): void {
         lost += joules;
       }
     }
-    for (const tile of tiles.sinks) {
+    for (const { tile, share } of tiles.sinks) {
       const joules =
-        time * joint.sink_WpmmK * (to - from) * plan.dy * (temperature(s, H[base + tile]!) - joint.ambient_C);
+        time * share * joint.sink_WpmmK * (to - from) * plan.dy * (temperature(s, H[base + tile]!) - joint.ambient_C);
       give(base + tile, -joules);
       sunk += joules;
     }

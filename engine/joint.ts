@@ -246,8 +246,11 @@ function layFins(joint: JointOptions, h: number, n: number, b: RodBuilder, get: 
       from += w;
       wide *= FIN_GROWTH;
     }
-    if (last >= 0) b.sinks.push(last);
-    else for (const e of edge) b.sinks.push(e.rod);
+    if (last >= 0) b.sinks.push({ rod: last, share: 1 });
+    else {
+      const whole = edge.reduce((sum, e) => sum + e.across, 0);
+      for (const e of edge) b.sinks.push({ rod: e.rod, share: e.across / whole });
+    }
     return out;
   };
   const columnOf = (i: number, heights: number[]): Edge[] =>

@@ -48,13 +48,13 @@ export function lose(s: Heated): void {
   const sink = s.options.joint.sink_WpmmK;
   if (sink > 0) {
     let taken = 0;
-    for (const r of sinks) {
+    for (const { rod: r, share } of sinks) {
       const base = r * layout.stride + PAD;
       const full = area_mm2[r]! * dy * DENSITY_GPMM3;
       for (let j = from; j < to; j++) {
         const mass = full * fill[base + j]!;
         if (mass <= 0) continue;
-        const joules = time * sink * dy * (lookup(table.temperature, H[base + j]!) - ambient);
+        const joules = time * sink * share * dy * (lookup(table.temperature, H[base + j]!) - ambient);
         H[base + j]! -= joules / mass;
         taken += joules;
       }

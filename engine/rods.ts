@@ -19,6 +19,12 @@ export interface Face {
   width_mm: number;
 }
 
+/** A rod held by clamp or bench, and its share of that edge's conductance. */
+export interface Sink {
+  rod: number;
+  share: number;
+}
+
 export interface RodList {
   rod: number;
   neighbours: number[];
@@ -41,7 +47,7 @@ export interface RodPlan {
   /** Free outline losing heat to the room, mm per rod (back faces, plate faces outside the height field). */
   exposed_mm: Float64Array;
   /** Rods clamped to the bench. */
-  sinks: number[];
+  sinks: Sink[];
   /** Centre of each rod, mm. */
   a_mm: Float64Array;
   b_mm: Float64Array;
@@ -57,7 +63,7 @@ export class RodBuilder {
   private readonly b: number[] = [];
   private readonly lists = new Map<number, RodList>();
   readonly gaps: Face[] = [];
-  readonly sinks: number[] = [];
+  readonly sinks: Sink[] = [];
 
   add(part: number, a_mm: number, b_mm: number, area_mm2: number): number {
     this.area.push(area_mm2);

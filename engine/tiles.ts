@@ -31,7 +31,8 @@ export interface TilePlan {
   gaps: TilePair[];
   /** Outline losing heat to the room, mm. */
   exposed_mm: Float64Array;
-  sinks: number[];
+  /** Clamped tiles and their share of the edge's conductance. */
+  sinks: { tile: number; share: number }[];
 }
 
 export function planTiles(plan: JointPlan): TilePlan {
@@ -71,7 +72,7 @@ export function planTiles(plan: JointPlan): TilePlan {
     pairs: pairTiles(plan, of, a, b),
     gaps: gapTiles(plan, of, b),
     exposed_mm: exposed,
-    sinks: [...new Set(rods.sinks.map((rod) => of[rod]!))],
+    sinks: rods.sinks.map(({ rod, share }) => ({ tile: of[rod]!, share })),
   };
 }
 
@@ -101,8 +102,11 @@ function pairTiles(plan: JointPlan, of: Int32Array, a: number[], b: number[]): T
       // Joined cells are listed from both sides: take the upper slots, and every slot that leads to a fin from a fine rod.
       const mutual = rods.slot[4 * other + (slot ^ 1)] === rod;
       if (mutual && (slot === 0 || slot === 2)) continue;
-      const along = slot < 2 ? 'a' : 'b';
-      const gap = Math.abs(along === 'a' ? rods.a_mm[rod]! - rods.a_mm[other]! : rods.b_mm[rod]! - rods.b_mm[other]!);
+      // Fins follow one another along either plate but always through the a slots: the larger step says which way they run.
+      const da = Math.abs(rods.a_mm[rod]! - rods.a_mm[other]!);
+      const db = Math.abs(rods.b_mm[rod]! - rods.b_mm[other]!);
+      const along = slot < 2 && da > 0 ? 'a' : 'b';
+      const gap = along === 'a' ? da : db;
       meet(of[rod]!, of[other]!, along, { rodP: rod, rodQ: other, width_mm: rods.shape[4 * rod + slot]! * gap });
     }
   }

@@ -1,5 +1,13 @@
 /** Welds a case once per cell size and reads what tendencies are about: means over the settled middle of the run. */
-import { defaultProcess, type Pose, type Simulation, weaveHand, defaultWeave, noFaults, createSimulation } from '../../engine/index.ts';
+import {
+  createSimulation,
+  defaultProcess,
+  defaultWeave,
+  noFaults,
+  type Pose,
+  type Simulation,
+  weaveHand,
+} from '../../engine/index.ts';
 import { readSection } from '../../scoring/index.ts';
 import { optionsOf, type WeldCase, weld } from '../support/weld.ts';
 
@@ -42,7 +50,9 @@ export function summarise(c: TendencyCase, cell_mm: number): Summary {
   const key = JSON.stringify([full, c.poses?.toString()]);
   const known = memo.get(key);
   if (known) return known;
-  const sim = c.poses ? weldPoses(full, c.poses()) : weld({ ...full, weave: { travel_mmps: 1.9, cyclesPerSecond: 1, ...c.weave } });
+  const sim = c.poses
+    ? weldPoses(full, c.poses())
+    : weld({ ...full, weave: { travel_mmps: 1.9, cyclesPerSecond: 1, ...c.weave } });
   const result = read(sim, c.between ?? [20, sim.options.joint.length_mm - 12]);
   memo.set(key, result);
   return result;
