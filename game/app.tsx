@@ -12,7 +12,7 @@ import { Sentence } from './panels/sentence.tsx';
 import { ShelfDialog } from './panels/shelf.tsx';
 import { TopBar } from './panels/topBar.tsx';
 import type { Session } from './session/session.ts';
-import { announcement, dark } from './state.ts';
+import { announcement, dark, finished } from './state.ts';
 
 export type DialogName = 'attempts' | 'aids' | 'about' | null;
 
@@ -22,7 +22,8 @@ export function App({ session }: { session: Session }) {
   const close = () => setDialog(null);
 
   useSignalEffect(() => {
-    document.documentElement.dataset.room = dark.value ? 'dark' : 'light';
+    // In a replay only the joint goes dark: the rest is being read.
+    document.documentElement.dataset.room = dark.value && finished.value === null ? 'dark' : 'light';
   });
 
   useEffect(() => {

@@ -132,7 +132,7 @@ export const en = {
       throat: 'throat',
       convexity: 'convexity',
       undercut: 'undercut',
-      fused: 'fused into plate',
+      fused: 'fused depth',
       root: 'root',
       past: (mm: string) => `tied in, ${mm} past the corner`,
       short: (mm: string) => `${mm} short of the corner`,

@@ -4,7 +4,8 @@ import { type Cut, cutScale } from '../state.ts';
 
 /** Changes smaller than this share are not worth drawing again. */
 const WORTH = 0.03;
-const LEAST_SCALE = 8;
+/** Below this the letters run into each other; the drawing is then shrunk as a whole. */
+const LEAST_SCALE = 19;
 const MOST_SCALE = 60;
 
 /** The drawing brings its own style sheet, which a shadow root keeps inside; its letters are the page's. */

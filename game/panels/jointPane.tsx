@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { words } from '../locale/index.ts';
 import { BenchLoop } from '../loop.ts';
 import type { Session } from '../session/session.ts';
-import { exercise, preferences, problem, torchState } from '../state.ts';
+import { dark, exercise, preferences, problem, torchState } from '../state.ts';
 import { type Camera, fitCamera } from '../view/camera.ts';
 import { Stage } from '../view/stage.ts';
 import { JointMarks } from './jointMarks.tsx';
@@ -73,6 +73,7 @@ export function JointPane({ session }: { session: Session }) {
         class="pane"
         role="application"
         aria-label={words.joint.label}
+        data-room={dark.value ? 'dark' : 'light'}
         data-state={torchState.value}
         data-scale={camera.scale.toFixed(4)}
         data-origin={`${camera.originX_px.toFixed(2)} ${camera.originY_px.toFixed(2)}`}

@@ -113,8 +113,8 @@ function outline(kind: Kind, places: readonly RootPlace[], y: (mm: number) => nu
   const most = MIDDLE - EDGE - 1;
   const reach = (depth_mm: number): number =>
     kind === 'face' ? most : Math.max(LEAST_PX, Math.min(most, LEAST_PX + depth_mm * PX_PER_MM));
-  const bottom = y(places[0].y_mm) + half;
-  const top = y(places[places.length - 1].y_mm) - half;
+  const bottom = Math.min(y(0), y(places[0].y_mm) + half);
+  const top = Math.max(y(exercise.value.joint.length_mm), y(places[places.length - 1].y_mm) - half);
   const row = (place: RootPlace, at: number): [string, string] => [
     `${(MIDDLE + reach(place.rootFusionA_mm)).toFixed(1)} ${at.toFixed(1)}`,
     `${(MIDDLE - reach(place.rootFusionB_mm)).toFixed(1)} ${at.toFixed(1)}`,

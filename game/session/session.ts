@@ -36,7 +36,9 @@ export class Session {
   private before: Opening | null = null;
   private readonly bench: BenchClient;
   private readonly comparer = new Comparer((message) => this.broken(message));
-  private readonly cuts = new Latest<number>((y_mm) => this.bench.ask({ type: 'cut', y_mm, id: 'cut' }));
+  private readonly cuts = new Latest<number>((y_mm) =>
+    this.bench.ask({ type: 'cut', y_mm, id: 'cut', scale: state.cutScale.peek() }),
+  );
   private readonly seeks = new Latest<number | null>((t_s) => this.bench.ask({ type: 'seek', t_s }));
 
   constructor() {
@@ -236,6 +238,7 @@ export class Session {
 
   private hear(answer: BenchAnswer): void {
     if (answer.type === 'surface') this.hearSurface(answer);
+    if (answer.type === 'cut') this.cuts.answered();
     if ('job' in answer && answer.job !== this.job && answer.job !== -1) return;
     switch (answer.type) {
       case 'ended':
@@ -253,7 +256,6 @@ export class Session {
         return;
       case 'cut':
         state.cut.value = answer;
-        this.cuts.answered();
         return;
       case 'failed':
         if (answer.doing === 'open' && this.before) this.weldAgain(this.before);

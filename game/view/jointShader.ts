@@ -217,7 +217,7 @@ void main() {
       flat_ = mix(flat_, vec3(1.0, 0.72, 0.36), liquid);
       light = flat_ * (1.0 - 0.6 * rim);
     }
-    float line = 1.0 - smoothstep(0.6 * pixel, 1.7 * pixel, inside);
+    float line = 1.0 - smoothstep(0.5 * pixel, 1.4 * pixel, inside);
     light = mix(light, mix(INK, vec3(0.25), dark), line * (inside == side ? 0.55 : 0.9));
   }
 
