@@ -34,7 +34,7 @@ export const PARAMETERS = {
     'share of the power that comes with the metal',
   ),
   arcRadius: parameter(
-    1.13,
+    1.04,
     'mm',
     [0.8, 1.3],
     'no source; calibrated so that 15 V with 3.5 m/min leaves the root short and 18 V with 4.6 m/min ties it in',
@@ -69,13 +69,13 @@ export const PARAMETERS = {
     'wall melting; isotropic, so it grows no finger',
   ),
   advanceHot: parameter(
-    40,
+    38,
     'degree',
-    [40, 70],
+    [35, 70],
     'no source; prototype: first free parameter of the root',
     'whether the puddle runs ahead over the root, toe spread',
   ),
-  advanceCold: parameter(50, 'degree', [50, 110], 'no source; prototype', 'toe spread on cold plate, overlap'),
+  advanceCold: parameter(48, 'degree', [45, 110], 'no source; prototype', 'toe spread on cold plate, overlap'),
   relaxation: parameter(
     0.04,
     's',

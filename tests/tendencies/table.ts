@@ -278,7 +278,7 @@ export const TENDENCIES: Tendency[] = [
     quantity: 'depthA',
     more: base,
     less: thick,
-    margin: 0.12,
+    margin: 0.08,
   },
   {
     name: 'a gap takes effective throat',
