@@ -1,4 +1,5 @@
 /** Public surface of the engine: re-exports only. */
+export * from './alone/index.ts';
 export { type Calibration, calibration, PARAMETERS, type Parameter } from './calibration.ts';
 export { handOfAmount, noFaults, weaveHand } from './hand.ts';
 export { AC1_C, conductivity, DENSITY_GPMM3, LIQUIDUS_C, SOLIDUS_C, specificHeat } from './material.ts';
