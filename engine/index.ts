@@ -1,6 +1,7 @@
 /** Public surface of the engine: re-exports only. */
 export * from './alone/index.ts';
 export { type Calibration, calibration, PARAMETERS, type Parameter } from './calibration.ts';
+export { type Divergence, firstDivergence } from './divergence.ts';
 export { handOfAmount, noFaults, weaveHand } from './hand.ts';
 export { AC1_C, conductivity, DENSITY_GPMM3, LIQUIDUS_C, SOLIDUS_C, specificHeat } from './material.ts';
 export {

@@ -16,7 +16,7 @@ import { topCell } from './metal.ts';
 import { EngineError } from './options.ts';
 import { createPuddleWork, settle } from './puddle.ts';
 import { cutSection, rootStrip } from './section.ts';
-import { restoreState, snapshotState } from './snapshot.ts';
+import { namedArrays, restoreState, snapshotState } from './snapshot.ts';
 import { allocate, POSE_RATE_HZ, type State, type StateChoices } from './state.ts';
 import { createAxis, POSE_LIMITS, placeTorch } from './torch.ts';
 import { createTrace, surfaceLiquid, tracePuddle } from './trace.ts';
@@ -42,6 +42,8 @@ export interface Simulation {
   accounts(): Accounts;
   /** Check number of the whole state. */
   hash(): string;
+  /** The arrays that decide the future, by name (live views: do not write). */
+  fields(): Record<string, ArrayLike<number>>;
   /** Everything needed to go on from here, bit for bit. */
   snapshot(): ArrayBuffer;
   /** @throws EngineError 'bad-snapshot' when the bytes belong to another layout or version. */
@@ -76,19 +78,24 @@ export function createSimulation(options: SimulationOptions, choices: StateChoic
   let last: Pose | null = null;
   let view: SurfaceView | null = null;
 
-  const step = (pose: Pose): TraceSample => {
-    checkPose(pose);
-    const from = last ?? pose;
+  const step = (asked: Pose): TraceSample => {
+    checkPose(asked);
+    const pose: Pose = { ...asked, u_mm: clamp(asked.u_mm, -FAR_MM, FAR_MM), y_mm: clamp(asked.y_mm, -FAR_MM, FAR_MM) };
+    // Striking somewhere else is no drag across the joint.
+    const from = last?.trigger ? last : pose;
     trace.dripped_g = 0;
     trace.spatter_g = 0;
-    openWindow(s, pose.trigger ? pose.y_mm : null);
+    // A jump passes over everything between: all of it has to be fine while it does.
+    openWindow(
+      s,
+      pose.trigger ? Math.min(from.y_mm, pose.y_mm) : null,
+      pose.trigger ? Math.max(from.y_mm, pose.y_mm) : null,
+    );
     let power = 0;
     let burning = 0;
     for (let t = 1; t <= s.ticksPerPose; t++) {
       const f = t / s.ticksPerPose;
       for (const field of FIELDS) at[field] = from[field] + (pose[field] - from[field]) * f;
-      at.u_mm = clamp(at.u_mm, -FAR_MM, FAR_MM);
-      at.y_mm = clamp(at.y_mm, -FAR_MM, FAR_MM);
       placeTorch(axis, at, s.options.process, s.plan);
       s.tick++;
       if (pose.trigger) {
@@ -150,6 +157,7 @@ export function createSimulation(options: SimulationOptions, choices: StateChoic
     rootStrip: () => rootStrip(s),
     accounts: () => accounts(s),
     hash: () => hashState(s),
+    fields: () => namedArrays(s, work.pressure),
     snapshot: () => snapshotState(s, work.pressure, last),
     restore(bytes) {
       last = restoreState(s, work.pressure, bytes);

@@ -7,39 +7,42 @@ const MAGIC = 0x544f4548;
 const VERSION = 1;
 const HEADER_WORDS = 8;
 
-function arrays(s: State, pressure: Float64Array): ArrayBufferView[] {
+/** Every array that decides the future, by name, in the order of a snapshot. */
+export function namedArrays(s: State, pressure: Float64Array): Record<string, StateArray> {
   const { heat } = s;
-  return [
-    s.w,
-    s.wEq,
-    s.response,
-    s.bottom,
-    s.edge,
-    s.wetLevel,
-    pressure,
-    heat.H,
-    heat.residual,
-    heat.fill,
-    heat.peak,
-    heat.notFull,
-    heat.holding,
-    s.wetUntil,
-    s.wetTick,
-    s.frozenTick,
-    s.puddle,
-    s.liquid,
-    s.calm.H,
-    s.calm.mass,
-    s.calm.area,
-    s.calm.face,
-    s.calm.conduct,
-    s.calm.gapOpen,
-    s.calm.gapMelted,
-    s.calm.crossing,
-    s.calm.potential,
-    s.calm.coarse,
-  ];
+  return {
+    height: s.w,
+    equilibrium: s.wEq,
+    response: s.response,
+    bottom: s.bottom,
+    'contact line': s.edge,
+    'wet level': s.wetLevel,
+    pressure: pressure,
+    enthalpy: heat.H,
+    residual: heat.residual,
+    fill: heat.fill,
+    peak: heat.peak,
+    'not full': heat.notFull,
+    holding: heat.holding,
+    'wet until': s.wetUntil,
+    'wet stamp': s.wetTick,
+    'freeze stamp': s.frozenTick,
+    puddle: s.puddle,
+    liquid: s.liquid,
+    'tile enthalpy': s.calm.H,
+    'tile mass': s.calm.mass,
+    'tile area': s.calm.area,
+    'tile face': s.calm.face,
+    'tile conductance': s.calm.conduct,
+    'tile gap, open': s.calm.gapOpen,
+    'tile gap, melted': s.calm.gapMelted,
+    'tile crossing': s.calm.crossing,
+    'tile potential': s.calm.potential,
+    'coarse blocks': s.calm.coarse,
+  };
 }
+
+type StateArray = Float64Array | Float32Array | Int32Array | Uint8Array;
 
 const SCALARS = 12;
 
@@ -67,7 +70,7 @@ function scalars(s: State, last: Pose | null): number[] {
 const align8 = (n: number): number => (n + 7) & ~7;
 
 export function snapshotState(s: State, pressure: Float64Array, last: Pose | null): ArrayBuffer {
-  const views = arrays(s, pressure);
+  const views = Object.values(namedArrays(s, pressure));
   const numbers = scalars(s, last);
   const size = views.reduce((n, v) => n + align8(v.byteLength), HEADER_WORDS * 4 + numbers.length * 8);
   const out = new ArrayBuffer(size);
@@ -104,7 +107,7 @@ export function restoreState(s: State, pressure: Float64Array, bytes: ArrayBuffe
     );
   const numbers = new Float64Array(bytes, HEADER_WORDS * 4, count!);
   let at = HEADER_WORDS * 4 + count! * 8;
-  for (const view of arrays(s, pressure)) {
+  for (const view of Object.values(namedArrays(s, pressure))) {
     new Uint8Array(view.buffer, view.byteOffset, view.byteLength).set(new Uint8Array(bytes, at, view.byteLength));
     at += align8(view.byteLength);
   }

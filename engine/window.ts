@@ -1,6 +1,7 @@
 /** Where the joint is computed in fine cells: round the arc and the liquid, and wherever the section has not levelled out yet. */
 import { BLOCK, CALM_INTERVAL, coarsen, refine, stepCalm, unrest } from './calm.ts';
 import { enthalpyAt } from './material.ts';
+import { clamp } from './math.ts';
 import type { State } from './state.ts';
 
 /** Fine cells reach at least this far from the arc and the liquid. */
@@ -16,14 +17,14 @@ export interface FineWindow {
 }
 
 /** Before the ticks of a pose: fine cells where the arc is going to burn and where metal is liquid. */
-export function openWindow(s: State, arcY: number | null): void {
+export function openWindow(s: State, arcLow: number | null, arcHigh: number | null): void {
   const { plan, fine } = s;
   let low = Number.POSITIVE_INFINITY;
   let high = Number.NEGATIVE_INFINITY;
-  if (arcY !== null) {
-    const y = Math.min(Math.max(arcY, plan.y0), plan.y0 + (plan.ny - 1) * plan.dy);
-    low = (y - MARGIN_MM - plan.y0) / plan.dy;
-    high = (y + MARGIN_MM - plan.y0) / plan.dy;
+  if (arcLow !== null && arcHigh !== null) {
+    const end = (plan.ny - 1) * plan.dy;
+    low = (clamp(arcLow - plan.y0, 0, end) - MARGIN_MM) / plan.dy;
+    high = (clamp(arcHigh - plan.y0, 0, end) + MARGIN_MM) / plan.dy;
   }
   if (s.window.to > 0) {
     low = Math.min(low, s.window.from - MARGIN_MM / plan.dy);
