@@ -11,7 +11,7 @@ import { type Place, zoneOutlines } from './zones.ts';
 export interface SectionSvgOptions {
   /** Pixels per millimetre. */
   scale?: number;
-  /** Prefix of ids, where several drawings share a page. */
+  /** Prefix of ids; drawings that share a page need one each, or they clip each other. */
   id?: string;
   /** Leave out dimension lines and text. */
   bare?: boolean;

@@ -12,7 +12,7 @@ export interface StripSvgOptions {
 }
 
 const ROW = 26;
-const TOP = 22;
+const TOP = 34;
 const SIDE = 96;
 
 /**
@@ -106,7 +106,7 @@ function marks(options: StripSvgOptions, x: (y: number) => number): string {
     parts.push(tag('line', { x1: x(from_mm), y1: bottom, x2: x(to_mm), y2: bottom, stroke: INK, 'stroke-width': 3 }));
   }
   for (const cut of options.cuts_mm ?? []) {
-    parts.push(tag('path', { d: `M${num(x(cut))} ${num(TOP - 2)}l-5 -8h10z`, fill: INK }));
+    parts.push(tag('path', { d: `M${num(x(cut))} ${num(TOP - 2)}l-4 -8h8z`, fill: INK }));
   }
   return parts.join('');
 }

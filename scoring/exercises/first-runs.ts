@@ -8,8 +8,9 @@ export const straightRun = exercise({
   story:
     'Offcuts from the walkway brackets at Tern Dock. Hold at the bottom until the puddle has made a shelf the full width of the bead, then climb on it without weaving.',
   teaches: 'Wait for the shelf, then keep the arc on the front of the puddle and climb steadily.',
-  weave: { pattern: 'straight', travel_mmps: 2.6, width_mm: 0, pauseA_s: 0, pauseB_s: 0, apex_mm: 0 },
-  asked: { kind: 'leg', size_mm: 4, atMost_mm: 7, edgeBack_mm: null },
+  process: { feed_mpmin: 4 },
+  weave: { pattern: 'straight', travel_mmps: 3, width_mm: 0, pauseA_s: 0, pauseB_s: 0, apex_mm: 0 },
+  asked: { kind: 'leg', size_mm: 3.5, atMost_mm: 6, edgeBack_mm: null },
   profile: 'tern-dock-first-runs',
   aids: { ghost: true },
 });
@@ -20,7 +21,8 @@ export const twoToePause = exercise({
   story:
     'Same offcuts, now from toe to toe. Cross the middle quickly and wait at each side until the metal has wetted in; count one, cross, count one.',
   teaches: 'Pause at the toes, not in the middle, and leave a toe when it has filled.',
-  weave: { pattern: 'zigzag', width_mm: 5, travel_mmps: 2.2, pauseA_s: 0.3, pauseB_s: 0.3, apex_mm: 0 },
+  process: { volts_V: 20 },
+  weave: { pattern: 'zigzag', width_mm: 5, travel_mmps: 2.4, pauseA_s: 0.3, pauseB_s: 0.3, apex_mm: 0 },
   asked: { kind: 'leg', size_mm: 5, atMost_mm: 8, edgeBack_mm: null },
   profile: 'aws-d11-static-si',
   aids: { ghost: true },

@@ -9,7 +9,7 @@ export const testPiece = exercise({
     'The piece that goes to the bench by the office. 150 mm, cuts marked before you start, no beat, no marks, settings as given.',
   teaches: 'Everything at once, on your own.',
   joint: { length_mm: 150 },
-  asked: { kind: 'leg', size_mm: 6, atMost_mm: 9, edgeBack_mm: null },
+  asked: { kind: 'leg', size_mm: 5.5, atMost_mm: 8.5, edgeBack_mm: null },
   profile: 'iso-5817-d',
   aids: { beat: false, toeMarks: false, handRig: true },
 });
