@@ -112,7 +112,7 @@ ensureInstalled();
 const browser = ensureBrowser();
 check('format and lint', process.execPath, [join('node_modules', '@biomejs', 'biome', 'bin', 'biome'), 'check', '.']);
 check('types', process.execPath, [join('node_modules', 'typescript', 'bin', 'tsc'), '--noEmit', '-p', 'tsconfig.json']);
-suite('unit and laws', ['--exclude', 'tests/browser/**']);
+suite('unit and laws', ['--exclude', 'tests/browser/**', '--exclude', 'tests/slow/**']);
 if (check('build', 'npm', ['run', '--silent', 'build']))
   suite('browser', ['tests/browser', '--no-file-parallelism'], { CHROME_PATH: browser });
 process.stdout.write(`${passed} passed, ${failed} failed\n`);
