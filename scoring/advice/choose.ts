@@ -31,20 +31,38 @@ const MOST = 4;
 
 /** Picks what to change, the one thing first. Never empty for an attempt with a bead over the judged length. */
 export function adviceFor(f: Facts): Advice[] {
-  const blocked = f.reasons.map((r) => r.code);
-  if (blocked.includes('judged-length-not-covered') && !blocked.includes('vertical-down')) return [weldTheLength(f)];
-  if (blocked.includes('vertical-down')) return [plain('climb', sentences.climb())];
+  const first = blockedBy(f);
+  if (first !== null) return [first];
   if (f.bead.stations.length === 0) return [];
   const said: Advice[] = [];
   const say = (a: Advice | null): void => {
     if (a !== null && said.length < MOST && !said.some((b) => b.code === a.code && b.side === a.side)) said.push(a);
   };
-  for (const reason of faultOrder) say(reason(f));
+  const faults = faultOrder.map((reason) => reason(f)).filter((a): a is Advice => a !== null);
+  for (const a of faults) if (!inDoubt(a)) say(a);
+  for (const a of faults) if (inDoubt(a)) say(a);
   if (said.length === 0) say(unexplained(f));
   say(keepIt(f));
   if (said.length === 0) say(closeCall(f));
   for (const reason of habitOrder) say(reason(f));
   return said;
+}
+
+/** Speaks of a reading that is too close to call: faults that are sure go first. */
+function inDoubt(a: Advice): boolean {
+  return a.code === 'root-just-short';
+}
+
+/** What kept the attempt from a verdict, where that is the one thing to talk about. */
+function blockedBy(f: Facts): Advice | null {
+  const blocked = f.reasons.map((r) => r.code);
+  if (blocked.includes('vertical-down')) return plain('climb', sentences.climb());
+  if (blocked.includes('no-climb')) return plain('no-climb', sentences.noClimb());
+  if (blocked.includes('second-pass')) return plain('one-pass', sentences.onePass({ twice_mm: f.weldedTwice_mm }));
+  if (blocked.includes('judged-length-not-covered')) return weldTheLength(f);
+  if (!blocked.includes('dropped-out')) return null;
+  const { dripped_g, laid_mm2, holds_mm2 } = f.figures;
+  return plain('metal-dropped', sentences.metalDropped({ dripped_g, laid_mm2, holds_mm2 }));
 }
 
 function weldTheLength(f: Facts): Advice {

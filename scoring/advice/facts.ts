@@ -14,7 +14,8 @@ export interface Facts {
   figures: Result['process'];
   verdict: Verdict;
   reasons: Result['reasons'];
-  notMeasured: Result['notMeasured'];
+  /** Length over which the arc came back to finished bead. */
+  weldedTwice_mm: number;
 }
 
 /** The line of a measure that is worst off; null where none is broken or in doubt. Lines with a length share are left out. */

@@ -1,7 +1,8 @@
 import type { Advice, Line } from '../schema/index.ts';
 import { causeOf } from './cause.ts';
-import { broken, type Facts, isWeave, outside } from './facts.ts';
+import { broken, type Facts, isWeave, outside, stationAt } from './facts.ts';
 import { sentences } from './sentences.ts';
+import { leftEarly } from './toes.ts';
 
 /** Metal laid over metal held beyond which the crown is the settings' doing. A flat fillet is never exactly full. */
 const TOO_MUCH = 1.25;
@@ -30,10 +31,11 @@ export function wrongSize(f: Facts): Advice | null {
   const { asked } = f.exercise;
   const short = sizeLine(f, 'at least') ?? outside(f, 'throat short, length');
   if (short !== null) {
-    if (metalIsThere(f)) return null;
     const at = f.bead.worst;
     if (at === null) return null;
     const y = f.bead.worstAt_mm.size_mm ?? short.y_mm;
+    const there = metalIsThere(f, y);
+    if (there !== 'no') return there;
     const asLeg = asked.kind === 'leg' ? asked.size_mm : asked.size_mm * Math.SQRT2;
     return {
       code: 'undersize',
@@ -71,8 +73,28 @@ function sizeLine(f: Facts, sense: Line['sense']): Line | null {
   return lines.find((l) => l.verdict === 'outside') ?? null;
 }
 
-/** Short legs under a crown: the metal is laid, it only stands in the wrong place, and slower would crown it more. */
-function metalIsThere(f: Facts): boolean {
+/**
+ * Short legs although the metal is laid: it stands in the wrong place, and slower would only crown it. A toe left early is the first
+ * thing to mend; a crown that is outside has been spoken of already.
+ */
+function metalIsThere(f: Facts, y_mm: number): Advice | null | 'no' {
   const { laid_mm2, holds_mm2 } = f.figures;
-  return laid_mm2 !== null && holds_mm2 !== null && laid_mm2 > TOO_MUCH * holds_mm2 && broken(f, 'convexity') !== null;
+  const at = stationAt(f, y_mm);
+  if (laid_mm2 === null || holds_mm2 === null || at === null || laid_mm2 < TOO_MUCH * holds_mm2) return 'no';
+  const early = leftEarly(f, y_mm, at.legA_mm < at.legB_mm ? 'A' : 'B');
+  if (early !== null) return early;
+  if (outside(f, 'convexity') !== null) return null;
+  const { asked } = f.exercise;
+  return {
+    code: 'undersize',
+    text: sentences.undersizeNarrow({
+      size_mm: at.size_mm,
+      asked_mm: asked.kind === 'leg' ? asked.size_mm : asked.size_mm * Math.SQRT2,
+      laid_mm2,
+      holds_mm2,
+    }),
+    ...causeOf(f, y_mm, 'root'),
+    side: null,
+    change: { what: 'width_mm', by: 1 },
+  };
 }

@@ -26,7 +26,7 @@ export const sentences = {
       : `Cold: the root is ${rootSaid(p.root_mm)} under a crown of ${said(p.convexity_mm)}. More volts first, then wire, same hand.`,
 
   rootJust: (p: { root_mm: number; plusMinus_mm: number; y_mm: number }): string =>
-    `Root only just there at ${said(p.y_mm, 0)}: ${rootSaid(p.root_mm)}, give or take ${said(p.plusMinus_mm)}. Reach a touch farther ahead when you cross it.`,
+    `Root only just there at ${said(p.y_mm, 0)}: ${rootSaid(p.root_mm)}, give or take ${said(p.plusMinus_mm, 2)}. Reach a touch farther ahead when you cross it.`,
 
   toeLeftEarly: (p: { toe: string; pause_s: number; asked_s: number; filledShare: number | null }): string =>
     `${upper(p.toe)}: you left before it filled${p.filledShare === null || p.filledShare >= 0.995 ? '' : ` (${said(100 * (1 - p.filledShare), 0)} % of the time)`}. You waited ${said(p.pause_s, 2)} s there, ${said(p.asked_s, 2)} was asked. Count one more.`,
@@ -67,6 +67,22 @@ export const sentences = {
         ? ` You're laying ${said(p.laid_mm2, 0)} mm² and the size takes ${said(p.holds_mm2, 0)}.`
         : ''
     } Climb slower.`,
+
+  undersizeNarrow: (p: { size_mm: number; asked_mm: number; laid_mm2: number; holds_mm2: number }): string =>
+    `Leg is ${said(p.size_mm)} where ${said(p.asked_mm)} was asked, and the metal is there: ${said(p.laid_mm2, 0)} mm² laid, ${said(p.holds_mm2, 0)} needed. It stands in the middle; widen 1 mm and wait on the toes.`,
+
+  onePass: (p: { twice_mm: number }): string =>
+    `You went back over ${said(p.twice_mm, 0)} mm of finished bead. One pass: a second one hides the first and mends nothing.`,
+
+  metalDropped: (p: { dripped_g: number; laid_mm2: number | null; holds_mm2: number | null }): string =>
+    `${said(p.dripped_g)} g dropped out of the joint${
+      p.laid_mm2 !== null && p.holds_mm2 !== null
+        ? `: you're laying ${said(p.laid_mm2, 0)} mm² and it holds ${said(p.holds_mm2, 0)}`
+        : ''
+    }. Less heat in one place: climb faster, or turn the wire down.`,
+
+  noClimb: (): string =>
+    'The arc went up and down the joint without climbing it. Start at the bottom, wait for the shelf, and climb on it.',
 
   oversize: (p: { size_mm: number; most_mm: number; length_mm: number }): string =>
     `Weld is ${said(p.size_mm)} where at most ${said(p.most_mm)} was asked${p.length_mm > 0 ? `, over ${said(p.length_mm, 0)} mm` : ''}. Climb faster.`,

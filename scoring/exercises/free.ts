@@ -1,5 +1,5 @@
 import { type Exercise, exerciseSchema, parseWith } from '../schema/index.ts';
-import { exercise } from './workshop.ts';
+import { exercise, targetFor, vee } from './workshop.ts';
 
 export const FREE_NAME = 'free-attempt';
 
@@ -35,5 +35,13 @@ export function freeExercise(choice: FreeChoice): Exercise {
     profile: choice.profile,
     aids: { ghost: true },
   });
-  return parseWith(exerciseSchema, made, 'own exercise');
+  // The bands are the taught ones, not the chosen weave's own: a weave without pauses is still told about them.
+  const taught = {
+    pauseA_s: vee.pauseA_s,
+    pauseB_s: vee.pauseB_s,
+    tipToWork_mm: vee.tipToWork_mm,
+    workAngle_deg: vee.workAngle_deg,
+  };
+  const target = targetFor({ ...made.demonstration, ...taught });
+  return parseWith(exerciseSchema, { ...made, target }, 'own exercise');
 }

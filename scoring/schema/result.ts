@@ -50,6 +50,9 @@ const changeSchema = z.strictObject({
 export const adviceCodes = [
   'weld-the-judged-length',
   'climb',
+  'no-climb',
+  'one-pass',
+  'metal-dropped',
   'too-much-metal',
   'let-it-cool',
   'arc-back-on-puddle',
@@ -90,6 +93,7 @@ export const reasonCodes = [
   'no-arc',
   'judged-length-not-covered',
   'vertical-down',
+  'no-climb',
   'dropped-out',
   'second-pass',
   'machine-too-slow',

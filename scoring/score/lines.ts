@@ -59,15 +59,48 @@ function ruleLines(
   const sense: Sense = rule.limit.form === 'floor' ? 'at least' : 'at most';
   const length = q.joint.length_mm / (profile.unit === 'in' ? MM_PER_INCH : 1);
   const raise = depthAllowance(rule, length);
-  const points = q.stations.map((s): Point => {
-    const reading = reader.read(s, side ?? 'A', size, q.joint) * scale;
+  const raw = q.stations.map((s) => reader.read(s, side ?? 'A', size, q.joint) * scale);
+  const readings = reader.over === undefined ? raw : meansOver(raw, q, reader.over);
+  const points = q.stations.map((s, i): Point => {
+    const reading = readings[i]!;
     const limit = stationLimit(rule, s, size, plateOf(q.joint, side), scale, raise);
     return { y_mm: s.y_mm, reading, limit, verdict: verdictAt(rule, reading, plusMinus, limit, sense) };
   });
-  const line = lineOf(rule, side, points, plusMinus, unit, sense, q.step_mm);
+  const shown = reader.shown === undefined ? { points, sense } : asSize(points, reader.shown, size, scale);
+  const line = lineOf(rule, side, shown.points, plusMinus, unit, shown.sense, q.step_mm);
+  if (reader.shown !== undefined) line.measure = reader.shown.as;
   const along = lengthLine(rule, side, q, points, plusMinus, size, scale, line, length);
-  const shown = reader.shown === undefined ? line : asSize(line, reader.shown, size, scale);
-  return along === null ? [shown] : [shown, along];
+  return along === null ? [line] : [line, along];
+}
+
+/** Readings of what is short of or over a size, turned into readings of the size. */
+function asSize(
+  points: readonly Point[],
+  shown: { as: 'leg' | 'throat'; short: boolean },
+  size: SizeAsked,
+  scale: number,
+): { points: Point[]; sense: Sense } {
+  const asked = (shown.as === 'leg' ? size.leg_mm : size.throat_mm) * scale;
+  const sign = shown.short ? -1 : 1;
+  return {
+    points: points.map((p) => ({ ...p, reading: asked + sign * p.reading, limit: asked + sign * p.limit })),
+    sense: shown.short ? 'at least' : 'at most',
+  };
+}
+
+/** Mean of each reading and its neighbours, as many in all as asked, no farther off than they would be in an unbroken row. */
+function meansOver(raw: readonly number[], q: LineQuestion, count: number): number[] {
+  const half = (count - 1) / 2;
+  return raw.map((_, i) => {
+    let sum = 0;
+    let found = 0;
+    for (let k = Math.max(0, i - half); k <= Math.min(raw.length - 1, i + half); k++) {
+      if (Math.abs(q.stations[k]!.y_mm - q.stations[i]!.y_mm) > (half + 0.5) * q.step_mm) continue;
+      sum += raw[k]!;
+      found++;
+    }
+    return sum / found;
+  });
 }
 
 /** Where nothing is permitted, a reading of nothing is within; see COUNTS_FROM_MM for measures read either side of 0. */
@@ -140,20 +173,6 @@ function lineOf(
       points.filter((p) => p.verdict !== 'within').map((p) => p.y_mm),
       step_mm,
     ),
-  };
-}
-
-/** A line on what is short of or over a size, turned into a line on the size. */
-function asSize(line: Line, shown: { as: 'leg' | 'throat'; short: boolean }, size: SizeAsked, scale: number): Line {
-  const asked = (shown.as === 'leg' ? size.leg_mm : size.throat_mm) * scale;
-  const sign = shown.short ? -1 : 1;
-  const round = line.unit === 'in' ? inTenThousandths : milli;
-  return {
-    ...line,
-    measure: shown.as,
-    reading: round(asked + sign * line.reading),
-    limit: round(asked + sign * line.limit),
-    sense: shown.short ? 'at least' : 'at most',
   };
 }
 

@@ -21,6 +21,8 @@ export interface MeasureReader {
   unit: 'mm' | 'deg';
   plusMinus: PlusMinusName;
   read(s: Station, side: 'A' | 'B', size: SizeAsked, joint: JointOptions): number;
+  /** Read as the mean over so many neighbouring stations, where the scallop of a single ripple is not what is meant. */
+  over?: number;
   /**
    * Shown as the size itself: how it is called, the size asked it is taken from, and whether the rule limits what is short of it. The rule
    * is judged on the difference and the line reads "leg 5.6, at least 5".
@@ -51,6 +53,7 @@ export const readers: Record<RuleMeasure, MeasureReader> = {
     unit: 'mm',
     plusMinus: 'overlap',
     read: (s, side) => (side === 'A' ? s.overlapA_mm : s.overlapB_mm),
+    over: 3,
   },
   'unequal legs': { sided: false, unit: 'mm', plusMinus: 'unequal legs', read: (s) => Math.abs(s.legA_mm - s.legB_mm) },
   'leg short': {

@@ -43,6 +43,12 @@ const DOWNWARD_MMPS = -0.3;
 /** Half the window over which the climb is judged: longer than a weave cycle. s */
 const HALF_WINDOW_S = 1.5;
 
+/** How far the torch rose from the first to the last arc over a stretch, mm; negative: it ended lower. */
+export function rise_mm(trace: Trace, span: Span): number {
+  const y = trace.column('aimY_mm');
+  return y[span.to - 1]! - y[span.from]!;
+}
+
 /** Share of the arc time in which the torch went down the joint, a weave's own ups and downs taken out. */
 export function downwardShare(trace: Trace, span: Span): number {
   const y = trace.column('aimY_mm');

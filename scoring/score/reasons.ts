@@ -4,13 +4,17 @@ import { spanBetween } from '../hand/trace.ts';
 import type { AttemptRecording, Exercise, Note, Reason, Result } from '../schema/index.ts';
 import type { Attempt } from './attempt.ts';
 import { said } from './names.ts';
-import { downwardShare, weldedTwice_mm } from './passes.ts';
+import { downwardShare, rise_mm } from './passes.ts';
 
 /** More metal dropped out than this share of the wire fed, and the bead is no bead to judge. */
 const HEAVY_DROP = 0.1;
 const NOTED_DROP = 0.005;
 /** More of the arc time downward than this is vertical-down. */
 const DOWN_SHARE = 0.3;
+/** An arc that burned over the judged length for some seconds and rose by less than this share of it went nowhere. */
+const LEAST_RISE = 0.3;
+/** Samples: 5 s. */
+const LONG_ENOUGH = 500;
 /** More of the judged length welded over again than this is a second pass, mm. */
 const SECOND_PASS_MM = 5;
 
@@ -22,6 +26,8 @@ export interface ReasonQuestion {
   /** The exercise came with the question and not with the file. */
   exerciseGiven: boolean;
   bead: Result['bead'];
+  /** Length of the judged joint over which the arc came back to finished bead. */
+  weldedTwice_mm: number;
 }
 
 /** Why an attempt gets no verdict; empty: it gets one. */
@@ -55,17 +61,16 @@ export function reasonsFor(q: ReasonQuestion): Reason[] {
       `The judged length runs from ${said(from_mm)} to ${said(to_mm)} mm; ${bead.bare_mm.length} mm of it carry no weld.`,
     );
   }
-  const span = spanBetween(attempt.trace, from_mm, to_mm);
-  if (span !== null && downwardShare(attempt.trace, span) > DOWN_SHARE) {
+  const way = wayOf(attempt, from_mm, to_mm);
+  if (way === 'down') {
     say(
       'vertical-down',
       'Welded downhill. Vertical-down is another exercise and another procedure: shown, not judged.',
     );
-  } else {
-    const twice = weldedTwice_mm(attempt.trace, from_mm, to_mm);
-    if (twice > SECOND_PASS_MM) {
-      say('second-pass', `The arc went back over ${twice} mm of finished bead; this exercise is one pass.`);
-    }
+  } else if (way === 'nowhere') {
+    say('no-climb', 'The arc moved about the joint without climbing it: no weave to judge.');
+  } else if (q.weldedTwice_mm > SECOND_PASS_MM) {
+    say('second-pass', `The arc went back over ${q.weldedTwice_mm} mm of finished bead; this exercise is one pass.`);
   }
   if (attempt.accounts.dripped_g > HEAVY_DROP * attempt.accounts.fed_g) {
     say(
@@ -75,6 +80,16 @@ export function reasonsFor(q: ReasonQuestion): Reason[] {
   }
   reasons.push(...edits(q, exercise));
   return reasons;
+}
+
+/** Which way the torch went over the judged length, a weave's own ups and downs and a restart's drop taken out. */
+function wayOf(attempt: Attempt, from_mm: number, to_mm: number): 'up' | 'down' | 'nowhere' {
+  const span = spanBetween(attempt.trace, from_mm, to_mm);
+  if (span === null) return 'up';
+  const rise = rise_mm(attempt.trace, span) / (to_mm - from_mm);
+  if (rise < -LEAST_RISE) return 'down';
+  if (rise < LEAST_RISE) return span.to - span.from > LONG_ENOUGH ? 'nowhere' : 'up';
+  return downwardShare(attempt.trace, span) > DOWN_SHARE ? 'down' : 'up';
 }
 
 function edits(q: ReasonQuestion, exercise: Exercise): Reason[] {

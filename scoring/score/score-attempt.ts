@@ -18,6 +18,7 @@ import { readBead, STEP_MM } from './bead-summary.ts';
 import { allLines } from './exercise-lines.ts';
 import { exerciseInResult } from './exercise-summary.ts';
 import { processFigures } from './figures.ts';
+import { weldedTwice_mm } from './passes.ts';
 import { notesFor, reasonsFor } from './reasons.ts';
 import { CAUTIONS, NOT_MODELLED } from './statements.ts';
 import { trendScore } from './trend.ts';
@@ -55,7 +56,15 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
     upperOnly: exercise?.demonstration.pattern === 'triangle',
   });
   const { bead, stamps } = readBead(attempt, judged, exercise?.asked ?? null);
-  const question = { recording, attempt, exercise, exerciseGiven: options.exercise !== undefined, bead };
+  const twice = weldedTwice_mm(attempt.trace, judged.from_mm, judged.to_mm);
+  const question = {
+    recording,
+    attempt,
+    exercise,
+    exerciseGiven: options.exercise !== undefined,
+    bead,
+    weldedTwice_mm: twice,
+  };
   const reasons = reasonsFor(question);
   const lines =
     exercise === null || profile === null
@@ -88,7 +97,7 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
           figures,
           verdict,
           reasons,
-          notMeasured: hand.notMeasured,
+          weldedTwice_mm: twice,
         });
   return {
     format: 'toehold-result',
