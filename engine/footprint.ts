@@ -66,6 +66,7 @@ export function findFootprint(out: Footprint, s: State, axis: Axis, aimU: number
   const j1 = Math.min(ny - 1, Math.floor((aimY + limit + slantY - plan.y0) / dy));
   const inv = 1 / (2 * radius * radius);
   const invDeposit = 1 / (2 * s.cal.depositRadius * s.cal.depositRadius);
+  const depositLimit = REACH * REACH * s.cal.depositRadius * s.cal.depositRadius;
   const shade = 1 / s.cal.arcShade;
   let sum = 0;
   let su = 0;
@@ -90,12 +91,11 @@ export function findFootprint(out: Footprint, s: State, axis: Axis, aimU: number
       const wy = (w[up]! - w[down]!) / ((up - down) * dy);
       const facing = wu * axis.du - axis.dw + wy * axis.dy;
       if (facing <= 0) continue;
-      const reach = exp(-(along - axis.reach) * shade) * facing;
-      const g = exp(-r2 * inv) * reach;
+      const g = exp(-r2 * inv - (along - axis.reach) * shade) * facing;
       const n = out.count++;
       out.column[n] = i;
       out.weight[n] = g;
-      out.deposit[n] = exp(-r2 * invDeposit);
+      out.deposit[n] = r2 > depositLimit ? 0 : exp(-r2 * invDeposit);
       sum += g;
       su += g * (c - plan.kMax) * du;
       sy += g * (plan.y0 + j * dy);

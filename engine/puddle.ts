@@ -103,7 +103,8 @@ function collect(s: State, work: PuddleWork, label: number): void {
     nodes.w[n] = s.wEq[i]!;
     nodes.response[n] = s.response[i]!;
     nodes.bottom[n] = Math.min(s.bottom[i]!, s.w[i]!);
-    nodes.load[n] = head * y + push * exp(-d2 * spread);
+    // Beyond e^-12 the arc pushes with less than a thousandth of a pascal.
+    nodes.load[n] = head * y + (push > 0 && d2 * spread < 12 ? push * exp(-d2 * spread) : 0);
     for (let face = 0; face < 4; face++) {
       const q = neighbourOf(s, c, j, face);
       const f = 4 * n + face;
