@@ -19,6 +19,42 @@ const parameter = (
 ): Parameter => ({ value, unit, range, source, moves });
 
 export const PARAMETERS = {
+  meltArc: parameter(
+    0.32,
+    'mm3/(A s)',
+    [0.3, 0.36],
+    'melting-rate balance, Lesnewich 1958; with meltResistance fitted to handbook factors (9 to 13 g/(A h), 0.8 to 1.2 mm wire)',
+    'amps at a feed: more is fewer amps',
+  ),
+  meltResistance: parameter(
+    5e-5,
+    'mm4/(A2 s)',
+    [3e-5, 6.5e-5],
+    'resistive part of the same balance; slope with extension -1.4 to -1.8 % per mm',
+    'amps against tip-to-work',
+  ),
+  spatterC18: parameter(
+    0.04,
+    'share of fed wire',
+    [0.02, 0.08],
+    'deposition efficiency 93 to 98 % (GMAW guide); by gas from memory',
+    'metal laid',
+  ),
+  spatterC25: parameter(
+    0.05,
+    'share of fed wire',
+    [0.03, 0.08],
+    'as above; 96 % for 75Ar-25CO2 (memory)',
+    'metal laid',
+  ),
+  spatterCO2: parameter(0.07, 'share of fed wire', [0.05, 0.1], 'as above; 93 % for CO2 (memory)', 'metal laid'),
+  spatterOffVolts: parameter(
+    0.12,
+    '1/V2',
+    [0, 0.3],
+    'spatter is least in the middle of the steady range and grows both ways; common practice, no source for the curve',
+    'metal laid off the steady range',
+  ),
   arcEfficiency: parameter(
     0.85,
     '-',

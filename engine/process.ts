@@ -1,5 +1,5 @@
-/** Settings to amps, watts and metal. Feed sets the current; volts set the arc; see REFERENCE notes in each docstring. */
-import { type Calibration, calibration } from './calibration.ts';
+/** Settings to amps, watts and metal. Feed sets the current; volts set the arc. */
+import { type Calibration, calibration, PARAMETERS } from './calibration.ts';
 import { DENSITY_GPMM3 } from './material.ts';
 import { PI } from './math.ts';
 import type { GasName, JointOptions, ProcessOptions, TransferRegime } from './types.ts';
@@ -8,24 +8,17 @@ export interface GasSet {
   title: string;
   /** Volts the same arc needs above a 75/25 mix (CO2 wants 1 to 2 V more: common practice, no source). */
   volts_V: number;
-  /** Share of the fed wire lost as spatter; deposition efficiency 98 % to 93 % by gas (handbook values, from memory). */
-  spatter: number;
+  /** Which calibrated spatter share applies. */
+  spatter: 'spatterC18' | 'spatterC25' | 'spatterCO2';
 }
 
 /** Gas groups after ISO 14175. */
 export const GASES: Record<GasName, GasSet> = {
-  'M21-ArC-18': { title: 'argon with 18 % CO2', volts_V: -0.5, spatter: 0.04 },
-  'M21-ArC-25': { title: 'argon with 25 % CO2', volts_V: 0, spatter: 0.05 },
-  C1: { title: 'CO2', volts_V: 1.5, spatter: 0.07 },
+  'M21-ArC-18': { title: 'argon with 18 % CO2', volts_V: -0.5, spatter: 'spatterC18' },
+  'M21-ArC-25': { title: 'argon with 25 % CO2', volts_V: 0, spatter: 'spatterC25' },
+  C1: { title: 'CO2', volts_V: 1.5, spatter: 'spatterCO2' },
 };
 
-/**
- * Melting-rate balance in volume form: melt = a I + (b / A) L I², A the wire's area, L the electrode extension (Lesnewich 1958,
- * Halmøy 1979). a and b fitted so that 0.8 to 1.2 mm wire melts 9 to 13 g/(A h) over its short-circuit range (handbook factors
- * 3.5/2.0/1.6/1.0 ipm per A, and the slope with extension -1.4 to -1.8 % per mm).
- */
-const MELT_ARC = 0.32; // mm³/(A s)
-const MELT_RESISTANCE = 5.0e-5; // mm⁴/(A² s)
 /** Arc length taken off tip-to-work to get the electrode extension. */
 const ARC_LENGTH_MM = 3;
 const SHORTEST_EXTENSION_MM = 2;
@@ -57,21 +50,25 @@ export function steadyVolts(p: ProcessOptions, current_A: number): { low: number
   return { low: middle - 2, high: middle + 2.5, middle };
 }
 
+/**
+ * Melting-rate balance in volume form: melt = a I + (b / A) L I², A the wire's area, L the electrode extension (Lesnewich 1958,
+ * Halmøy 1979); a and b are `meltArc` and `meltResistance` of calibration.ts.
+ */
 export function wireState(p: ProcessOptions, tipToWork_mm: number, cal: Calibration = calibration()): WireState {
   const area = wireArea_mm2(p);
   const feed = (p.feed_mpmin * 1000) / 60;
   const melt = area * feed;
   const extension = Math.max(tipToWork_mm - ARC_LENGTH_MM, SHORTEST_EXTENSION_MM);
-  const q = (MELT_RESISTANCE / area) * extension;
-  const current = q > 0 ? (2 * melt) / (MELT_ARC + Math.sqrt(MELT_ARC * MELT_ARC + 4 * q * melt)) : melt / MELT_ARC;
+  const q = (cal.meltResistance / area) * extension;
+  const current =
+    q > 0 ? (2 * melt) / (cal.meltArc + Math.sqrt(cal.meltArc * cal.meltArc + 4 * q * melt)) : melt / cal.meltArc;
   const metal = melt * DENSITY_GPMM3;
   const power = cal.arcEfficiency * p.volts_V * current;
   const steady = steadyVolts(p, current);
   const regime: TransferRegime =
     p.volts_V < steady.low ? 'stubbing' : p.volts_V > steady.high ? 'globular' : 'short-circuiting';
   const off = p.volts_V - steady.middle;
-  // Spatter is least near the middle of the steady range and grows both ways (common practice, no source for the curve).
-  const spatterShare = Math.min(0.3, GASES[p.gas].spatter * (1 + 0.12 * off * off));
+  const spatterShare = Math.min(0.3, cal[GASES[p.gas].spatter] * (1 + cal.spatterOffVolts * off * off));
   // Short-circuit rate 20 to over 200 /s, falling as volts lengthen the arc; for sound only.
   const shortCircuit = regime === 'globular' ? 25 : Math.max(20, Math.min(200, 95 - 22 * off));
   const arcVolts = p.volts_V - GASES[p.gas].volts_V;
@@ -91,9 +88,14 @@ export function wireState(p: ProcessOptions, tipToWork_mm: number, cal: Calibrat
   };
 }
 
+/** Share of the fed wire lost as spatter in the middle of the steady range. */
+export function depositionLoss(p: ProcessOptions): number {
+  return PARAMETERS[GASES[p.gas].spatter].value;
+}
+
 /** Metal laid per length of joint: wire area x feed x deposition efficiency / travel (exact mass balance). mm². */
 export function metalLaid_mm2(p: ProcessOptions, travel_mmps: number): number {
-  return (wireArea_mm2(p) * ((p.feed_mpmin * 1000) / 60) * (1 - GASES[p.gas].spatter)) / travel_mmps;
+  return (wireArea_mm2(p) * ((p.feed_mpmin * 1000) / 60) * (1 - depositionLoss(p))) / travel_mmps;
 }
 
 /**

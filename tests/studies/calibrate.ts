@@ -28,7 +28,7 @@ const straight: TendencyCase = { ...five, weave: { pattern: 'straight', travel_m
 const TARGETS: Target[] = [
   {
     name: 'root of the middle setting, past the corner',
-    source: 'vertical-up short arc 18 V, 120 A ties in 5 mm plate (REFERENCE 1.5, from memory)',
+    source: 'vertical-up short arc 18 V, 120 A ties in 5 mm plate (typical handbook settings, from memory)',
     of: (w) => w(five).root,
     low: 0.2,
     high: 0.8,
