@@ -8,6 +8,8 @@ const HEIGHT = 92;
 const LEFT_Y = 30;
 const RIGHT_Y = 66;
 const INSET = 10;
+/** Step of the scrubber. */
+const STEP_S = 0.05;
 
 /** Time as a two-line staff, one line a toe: pauses are bars as long as they lasted, root crossings strokes with a dot. */
 export function BeatSheet({ session }: { session: Session }) {
@@ -142,11 +144,13 @@ function Scrubber({ session, end }: { session: Session; end: number }) {
       aria-label={words.replay.slider}
       min={0}
       max={end}
-      step={0.05}
+      step={STEP_S}
       value={shownTime.value ?? end}
       onInput={(event) => {
         playing.value = false;
-        session.seek(Number(event.currentTarget.value));
+        const at = Number(event.currentTarget.value);
+        // The last step may stop short of the end; the far end of the slider means the finished piece.
+        session.seek(at > end - STEP_S ? null : at);
       }}
     />
   );

@@ -10,8 +10,7 @@ in vec2 aPosition;
 out vec2 vUv;
 void main() {
   vUv = aPosition * 0.5 + 0.5;
-  // The metal is drawn into a texture, which counts its rows from the top.
-  gl_Position = vec4(aPosition.x, -aPosition.y, 0.0, 1.0);
+  gl_Position = vec4(aPosition, 0.0, 1.0);
 }
 `;
 
@@ -133,104 +132,134 @@ vec3 glow(float t) {
   return c * (0.05 * x + 1.25 * x * x * x);
 }
 
-void main() {
-  vec2 place = uView.xy + vUv * uView.zw;
-  float dark = uLook.x;
-  float pixel = uLook.y;
-  vec3 room = mix(PAPER, NIGHT, dark);
+// Plate that has stayed well below melting is flat: straight lines between four columns will do, at a quarter of the cost.
+void flat_(vec2 place, out vec4 value, out vec2 slope) {
+  vec2 g = vec2((place.y - uGrid.z) / uGrid.w, (place.x - uGrid.x) / uGrid.y);
+  ivec2 b = ivec2(floor(g));
+  vec2 f = g - vec2(b);
+  vec4 r00 = at(b);
+  vec4 r10 = at(b + ivec2(1, 0));
+  vec4 r01 = at(b + ivec2(0, 1));
+  vec4 r11 = at(b + ivec2(1, 1));
+  vec4 low = mix(r00, r10, f.x);
+  vec4 high = mix(r01, r11, f.x);
+  value = mix(low, high, f.y);
+  slope = vec2((high.x - low.x) / uGrid.y, 0.0);
+}
 
-  float wave = 0.8 * sin(place.y * 0.21 + (place.x > 0.0 ? 0.0 : 2.0)) + 0.45 * sin(place.y * 0.57 + (place.x > 0.0 ? 1.3 : 4.1));
-  float side = uLook.z + wave - abs(place.x);
-  float ends = min(place.y - uMetal.z, uMetal.w - place.y);
-  float inside = min(side, ends);
-  vec3 light = vec3(0.0);
+// Past the field the plate's heat is not sent: let it go on falling off as it does across the last columns.
+void beyond(vec2 place, float past, bool right, out vec4 value, out vec2 slope) {
+  vec2 b = bare(place.x);
+  int rim = right ? int(uCount.x) - 1 : 0;
+  int inner = right ? rim - 4 : 4;
+  float row = (place.y - uGrid.z) / uGrid.w;
+  int low = int(floor(row));
+  vec4 outer = mix(at(ivec2(low, rim)), at(ivec2(low + 1, rim)), row - float(low));
+  vec4 within = mix(at(ivec2(low, inner)), at(ivec2(low + 1, inner)), row - float(low));
+  vec2 fall = clamp((outer.yw - 20.0) / max(within.yw - 20.0, 1.0), 0.3, 0.98);
+  vec2 heat = 20.0 + (outer.yw - 20.0) * pow(fall, vec2(past / (4.0 * uGrid.y)));
+  value = vec4(b.x, heat.x, 0.0, heat.y);
+  slope = vec2(b.y, 0.0);
+}
 
-  if (inside > -pixel) {
-    vec4 s = vec4(0.0, 20.0, 0.0, 20.0);
-    vec2 slope;
-    float reach = (uCount.x - 1.0) * uGrid.y;
-    float fromLeft = place.x - uGrid.x;
-    if (fromLeft > uGrid.y && fromLeft < reach - uGrid.y) {
+const float HAS_FLOWED = 750.0;
+
+vec3 metal(vec2 place, float dark) {
+  vec4 s;
+  vec2 slope;
+  float reach = (uCount.x - 1.0) * uGrid.y;
+  float fromLeft = place.x - uGrid.x;
+  if (fromLeft > uGrid.y && fromLeft < reach - uGrid.y) {
+    vec4 near = at(ivec2(int(round((place.y - uGrid.z) / uGrid.w)), int(round(fromLeft / uGrid.y))));
+    if (near.w < HAS_FLOWED) {
+      flat_(place, s, slope);
+    } else {
       vec2 soft;
       surface(place, s, slope, soft);
       slope = mix(slope, soft, smoothstep(1455.0, 1500.0, s.y));
-    } else {
-      vec2 b = bare(place.x);
-      // Past the field the plate's heat is not sent: let it go on falling off as it does across the last columns.
-      int rim = fromLeft > 0.5 * reach ? int(uCount.x) - 1 : 0;
-      int inner = fromLeft > 0.5 * reach ? rim - 4 : 4;
-      float row = (place.y - uGrid.z) / uGrid.w;
-      int low = int(floor(row));
-      vec4 outer = mix(at(ivec2(low, rim)), at(ivec2(low + 1, rim)), row - float(low));
-      vec4 within = mix(at(ivec2(low, inner)), at(ivec2(low + 1, inner)), row - float(low));
-      float past = max(0.0, max(fromLeft - reach, -fromLeft));
-      vec2 fall = clamp((outer.yw - 20.0) / max(within.yw - 20.0, 1.0), 0.3, 0.98);
-      vec2 heat = 20.0 + (outer.yw - 20.0) * pow(fall, vec2(past / (4.0 * uGrid.y)));
-      s = vec4(b.x, heat.x, 0.0, heat.y);
-      slope = vec2(b.y, 0.0);
     }
-    vec3 n = normalize(vec3(-slope, 1.0));
-    vec3 eye = vec3(0.0, 0.0, 1.0);
-    float weld = smoothstep(1370.0, 1450.0, s.w);
-    // The liquid's edge by temperature, which runs smoothly between columns, where the liquid flag steps.
-    float liquid = smoothstep(1455.0, 1500.0, s.y);
+  } else {
+    beyond(place, max(0.0, max(fromLeft - reach, -fromLeft)), fromLeft > 0.5 * reach, s, slope);
+  }
+  vec3 n = normalize(vec3(-slope, 1.0));
+  vec3 eye = vec3(0.0, 0.0, 1.0);
+  float weld = smoothstep(1370.0, 1450.0, s.w);
+  // The liquid's edge by temperature, which runs smoothly between columns, where the liquid flag steps.
+  float liquid = smoothstep(1455.0, 1500.0, s.y);
+  // The puddle's rim, where a welder keeps his eyes: a thin darker line just inside the solid.
+  float rim = smoothstep(1400.0, 1450.0, s.y) * (1.0 - smoothstep(1462.0, 1495.0, s.y));
+  vec3 window = normalize(vec3(-0.34, 0.52, 0.80));
+  float key = max(dot(n, window), 0.0);
 
-    float grain = noise(place * vec2(3.1, 0.7)) * 0.6 + noise(place * vec2(9.0, 2.3)) * 0.4;
-    float scale = noise(place * 0.35 + 7.0);
-    vec3 steel = vec3(0.215, 0.225, 0.235) * (0.80 + 0.22 * grain + 0.20 * scale);
-    vec4 film = temper(s.w);
-    vec3 albedo = mix(steel, film.rgb * (0.85 + 0.3 * grain), film.a);
-    vec3 bead = vec3(0.235, 0.228, 0.218) * (0.90 + 0.14 * grain);
-    albedo = mix(albedo, bead, weld);
-    albedo = mix(albedo, vec3(0.30, 0.28, 0.26), liquid);
+  if (uLook.w > 0.5) {
+    vec3 plain = mix(vec3(0.42, 0.42, 0.41), vec3(0.62, 0.60, 0.56), weld) * (0.78 + 0.3 * key);
+    plain = mix(plain, plain * 0.16, dark);
+    plain = mix(plain, vec3(0.75, 0.16, 0.02), smoothstep(600.0, 1100.0, s.y) * 0.8);
+    plain = mix(plain, vec3(1.0, 0.72, 0.36), liquid);
+    return plain * (1.0 - 0.6 * rim);
+  }
 
-    // Room: one soft window above left, and the paper's bounce.
-    vec3 window = normalize(vec3(-0.34, 0.52, 0.80));
-    float key = max(dot(n, window), 0.0);
+  // Grain and scale are not seen in the dark; noise is dear without a graphics card.
+  float grain = 0.5;
+  float scale = 0.5;
+  if (dark < 0.97) {
+    grain = noise(place * vec2(3.1, 0.7)) * 0.6 + noise(place * vec2(9.0, 2.3)) * 0.4;
+    scale = noise(place * 0.35 + 7.0);
+  }
+  vec3 steel = vec3(0.215, 0.225, 0.235) * (0.80 + 0.22 * grain + 0.20 * scale);
+  vec4 film = temper(s.w);
+  vec3 albedo = mix(steel, film.rgb * (0.85 + 0.3 * grain), film.a);
+  albedo = mix(albedo, vec3(0.235, 0.228, 0.218) * (0.90 + 0.14 * grain), weld);
+  albedo = mix(albedo, vec3(0.30, 0.28, 0.26), liquid);
+
+  // Room: one soft window above left, and the paper's bounce.
+  float root = (1.0 - weld) * 0.42 * exp(-place.x * place.x / 1.1);
+  vec3 lit = albedo * (0.40 + 1.55 * key * key + 0.35 * key) * (1.0 - root);
+  if (dark < 0.97) {
     float shine = pow(max(dot(n, normalize(window + eye)), 0.0), mix(18.0, 70.0, liquid));
-    float hollow = place.x * place.x;
-    float root = (1.0 - weld) * 0.42 * exp(-hollow / 1.1);
-    vec3 lit = albedo * (0.40 + 1.55 * key * key + 0.35 * key) * (1.0 - root);
     lit += shine * mix(0.03, mix(0.10, 0.4, liquid), max(weld, liquid));
-    lit *= 1.0 - 0.962 * dark;
+  }
+  lit *= 1.0 - 0.962 * dark;
 
-    // Arc: a small bright sphere just off the surface.
+  // Arc: a small bright sphere just off the surface.
+  if (uArc.w > 0.002) {
     vec3 toArc = vec3(uArc.xy - place, uArc.z + 3.0 - s.x);
     float d2 = dot(toArc, toArc);
     vec3 ray = toArc * inversesqrt(d2);
     float facing = max(dot(n, ray), 0.0) * 0.85 + 0.15;
-    float strength = uArc.w * 19.0 / (d2 + 15.0);
-    float glint = pow(max(dot(n, normalize(ray + eye)), 0.0), mix(10.0, 26.0, liquid));
-    vec3 arcTint = vec3(0.94, 0.97, 1.0);
-    lit += arcTint * strength * (albedo * facing + glint * mix(0.02, mix(0.10, 0.34, liquid), max(weld, liquid)));
+    float glint = weld + liquid > 0.01 ? pow(max(dot(n, normalize(ray + eye)), 0.0), mix(10.0, 26.0, liquid)) : 0.0;
+    lit += vec3(0.94, 0.97, 1.0) * (uArc.w * 19.0 / (d2 + 15.0)) * (albedo * facing + glint * mix(0.10, 0.34, liquid));
+  }
+  if (s.y > 560.0) lit += glow(s.y) * mix(0.8, 0.27, dark) * (0.75 + 0.35 * n.z);
+  lit *= 1.0 - 0.38 * rim;
+  return 1.0 - exp(-lit * mix(1.55, 1.1, dark));
+}
 
-    lit += glow(s.y) * mix(0.8, 0.27, dark) * (0.75 + 0.35 * n.z);
-    // The puddle's rim, where a welder keeps his eyes: a thin darker line just inside the solid.
-    float rim = smoothstep(1400.0, 1450.0, s.y) * (1.0 - smoothstep(1462.0, 1495.0, s.y));
-    lit *= 1.0 - 0.38 * rim;
-    light = 1.0 - exp(-lit * mix(1.55, 1.1, dark));
-
-    if (uLook.w > 0.5) {
-      vec3 flat_ = mix(vec3(0.42, 0.42, 0.41), vec3(0.62, 0.60, 0.56), weld) * (0.78 + 0.3 * key);
-      flat_ = mix(flat_, flat_ * 0.16, dark);
-      flat_ = mix(flat_, vec3(0.75, 0.16, 0.02), smoothstep(600.0, 1100.0, s.y) * 0.8);
-      flat_ = mix(flat_, vec3(1.0, 0.72, 0.36), liquid);
-      light = flat_ * (1.0 - 0.6 * rim);
-    }
+void main() {
+  vec2 place = uView.xy + vUv * uView.zw;
+  float dark = uLook.x;
+  float pixel = uLook.y;
+  vec3 color = mix(PAPER, NIGHT, dark);
+  vec2 turn = place.x > 0.0 ? vec2(0.0, 1.3) : vec2(2.0, 4.1);
+  float wave = 0.8 * sin(place.y * 0.21 + turn.x) + 0.45 * sin(place.y * 0.57 + turn.y);
+  float side = uLook.z + wave - abs(place.x);
+  float ends = min(place.y - uMetal.z, uMetal.w - place.y);
+  float inside = min(side, ends);
+  if (inside > -pixel) {
     float line = 1.0 - smoothstep(0.5 * pixel, 1.4 * pixel, inside);
-    light = mix(light, mix(INK, vec3(0.25), dark), line * (inside == side ? 0.55 : 0.9));
+    vec3 light = mix(metal(place, dark), mix(INK, vec3(0.25), dark), line * (inside == side ? 0.55 : 0.9));
+    color = mix(color, light, smoothstep(-pixel, 0.0, inside));
   }
 
-  vec3 color = mix(room, light, smoothstep(-pixel, 0.0, inside));
-
-  // Arc core and its bloom, over everything.
+  // Arc core and its bloom, over everything near it.
   vec2 off = place - uArc.xy;
   float r2 = dot(off, off);
-  float core = exp(-r2 / 0.7);
-  float halo = 0.34 * exp(-r2 / 4.5) + 0.07 * exp(-r2 / 50.0);
-  vec3 bloom = vec3(1.0, 0.985, 0.95) * core * 2.2 + vec3(0.86, 0.93, 1.0) * halo;
-  color = 1.0 - (1.0 - clamp(color, 0.0, 1.0)) * exp(-bloom * uArc.w * (uLook.w > 0.5 ? 0.5 : 1.0));
-
+  if (uArc.w > 0.002 && r2 < 400.0) {
+    float core = exp(-r2 / 0.7);
+    float halo = 0.34 * exp(-r2 / 4.5) + 0.07 * exp(-r2 / 50.0);
+    vec3 bloom = vec3(1.0, 0.985, 0.95) * core * 2.2 + vec3(0.86, 0.93, 1.0) * halo;
+    color = 1.0 - (1.0 - clamp(color, 0.0, 1.0)) * exp(-bloom * uArc.w * (uLook.w > 0.5 ? 0.5 : 1.0));
+  }
   outColor = vec4(pow(color, vec3(1.0 / 2.2)), 1.0);
 }
 `;

@@ -12,6 +12,7 @@ const KIND = { tee: 0, lap: 1, corner: 2 } as const;
 export class JointView {
   readonly mesh: Mesh<MeshGeometry, Shader>;
   private source: BufferImageSource;
+  private fresh = false;
   private readonly shader: Shader;
   private readonly uniforms = new UniformGroup({
     uView: { value: new Float32Array(4), type: 'vec4<f32>' },
@@ -40,7 +41,7 @@ export class JointView {
     });
   }
 
-  /** Uploads a surface. The texture is made anew only when the grid changes. */
+  /** Takes a surface over; it goes to the graphics card with the next drawing. The texture is made anew only when the grid changes. */
   setSurface(frame: SurfaceFrame): void {
     if (this.source.width !== frame.ny || this.source.height !== frame.nu) {
       const old = this.source;
@@ -49,10 +50,16 @@ export class JointView {
       old.destroy();
     }
     (this.source.resource as Float32Array).set(frame.texels);
-    this.source.update();
+    this.fresh = true;
     const values = this.uniforms.uniforms;
     values.uGrid.set([frame.u0_mm, frame.du_mm, frame.y0_mm, frame.dy_mm]);
     values.uCount.set([frame.nu, frame.ny]);
+  }
+
+  /** Uploads the surface if a newer one has come: several may in one slow frame, and only the last is seen. */
+  upload(): void {
+    if (this.fresh) this.source.update();
+    this.fresh = false;
   }
 
   /** Height of the surface last shown, nearest column, mm. The frame's own buffer has gone back to the Worker by now. */

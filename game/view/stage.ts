@@ -1,4 +1,4 @@
-import { Application, RenderTexture, Sprite } from 'pixi.js';
+import { Application } from 'pixi.js';
 import type { JointOptions, WeaveOptions } from '../../engine/index.ts';
 import { ArcLightFilter } from './arcLight.ts';
 import { BeatView } from './beatView.ts';
@@ -24,17 +24,23 @@ export interface Scene {
 /** Plates run this close to the pane's edge before the break line. */
 const BREAK_INSET_PX = 58;
 const FULL_HALF_WIDTH_MM = 53;
-/** Frames slower than this make the picture coarser, faster ones sharpen it again. */
-const SLOW_FRAME_S = 1 / 32;
-const FAST_FRAME_S = 1 / 52;
+/** Frames slower than this, on average, make the picture coarser; a long run of fast ones sharpens it again. */
+const SLOW_FRAME_S = 1 / 46;
+const FAST_FRAME_S = 1 / 55;
+/** Weight of one frame in the average. */
+const AVERAGE = 0.25;
 const COARSEST = 0.35;
-const COARSEN_AFTER_S = 0.4;
-const SHARPEN_AFTER_S = 8;
+/** Bounds of one change: a slow frame may have other reasons than pixels. */
+const LEAST_CHANGE = 0.85;
+const MOST_CHANGE = 0.5;
+/** Frames between two changes, and fast frames before the picture is sharpened. */
+const SETTLE_FRAMES = 6;
+const SHARPEN_FRAMES = 400;
 
 /**
- * Layers, size and resolution of the canvas. The metal is shaded into a texture and laid under the lines, which stay sharp. It renders
- * only when told to, so an idle page costs nothing, and shades the metal more coarsely before the picture stutters: the Worker needs
- * the processor more than the eye needs pixels.
+ * Layers, size and resolution of the canvas. Metal, arc and spatter are shaded in the canvas; torch and beat are lines over it. It
+ * renders only when told to, so an idle page costs nothing, and shades more coarsely before the picture stutters: the Worker needs the
+ * processor more than the eye needs pixels.
  */
 export class Stage {
   camera: Camera = fitCamera({ width_px: 1, height_px: 1, low_mm: 0, high_mm: 1, fixedScale: null });
@@ -43,18 +49,19 @@ export class Stage {
   private readonly torch = new TorchView();
   private readonly beat = new BeatView();
   private readonly filter = new ArcLightFilter();
-  private readonly metalTexture = RenderTexture.create({ width: 1, height: 1, dynamic: true, scaleMode: 'linear' });
-  private readonly metal: Sprite;
   private arcAt = { u_mm: 0, y_mm: 0 };
   /** Share of full resolution the moving picture is drawn at; a still one is always drawn in full. */
   private sharpness = 1;
   private drawnAt = 1;
-  private slow_s = 0;
-  private fast_s = 0;
+  private frame_s = 1 / 60;
+  private sinceChange = 0;
 
-  private constructor(private readonly app: Application) {
-    this.metal = new Sprite(this.metalTexture);
-    app.stage.addChild(this.metal, this.spatter.graphics, this.torch.graphics, this.beat.graphics);
+  private constructor(
+    private readonly app: Application,
+    host: HTMLElement,
+  ) {
+    app.stage.addChild(this.joint.mesh, this.spatter.graphics);
+    host.prepend(app.canvas, this.torch.element, this.beat.element);
   }
 
   /** Throws if the browser has no WebGL 2. */
@@ -64,7 +71,7 @@ export class Stage {
       preference: 'webgl',
       autoStart: false,
       sharedTicker: false,
-      antialias: true,
+      antialias: false,
       autoDensity: true,
       resolution: sharpest(),
       width: Math.max(1, host.clientWidth),
@@ -73,8 +80,7 @@ export class Stage {
       eventMode: 'none',
     });
     app.canvas.setAttribute('aria-hidden', 'true');
-    host.prepend(app.canvas);
-    return new Stage(app);
+    return new Stage(app, host);
   }
 
   get wantsDark(): boolean {
@@ -103,8 +109,8 @@ export class Stage {
     if (scene.torch && scene.arcOn) this.arcAt = { u_mm: scene.torch.u_mm, y_mm: scene.torch.y_mm };
     const height = this.joint.heightAt(this.arcAt.u_mm, this.arcAt.y_mm);
     this.joint.setLight(this.arcAt.u_mm, this.arcAt.y_mm, height, light, dark, scene.plain);
-    this.torch.draw(this.camera, scene.torch, scene.nozzle_mm, scene.tip_mm, dark);
-    this.beat.draw(this.camera, scene.beat?.weave ?? null, scene.beat?.since_s ?? -1, dark, scene.still);
+    this.torch.draw(this.camera, scene.torch, scene.nozzle_mm, scene.tip_mm);
+    this.beat.draw(this.camera, scene.beat?.weave ?? null, scene.beat?.since_s ?? -1, scene.still);
     if (scene.still) this.spatter.graphics.clear();
     else {
       this.spatter.step(dt_s);
@@ -112,11 +118,13 @@ export class Stage {
     }
     if (this.moving(scene)) this.judgeSpeed(dt_s);
     this.setDrawn(this.moving(scene) ? this.sharpness : 1);
-    this.app.renderer.render({ container: this.joint.mesh, target: this.metalTexture });
+    this.joint.upload();
     this.app.render();
   }
 
   destroy(): void {
+    this.torch.element.remove();
+    this.beat.element.remove();
     this.app.destroy({ removeView: true }, { children: true });
   }
 
@@ -127,33 +135,31 @@ export class Stage {
   private setDrawn(share: number): void {
     if (share === this.drawnAt) return;
     this.drawnAt = share;
-    this.sizeMetal();
+    this.resize();
   }
 
+  /** The canvas keeps its size on the page; the browser stretches a coarser picture smoothly. */
   private resize(): void {
     const { width_px, height_px } = this.camera;
-    this.app.renderer.resize(Math.max(1, width_px), Math.max(1, height_px), sharpest());
-    this.sizeMetal();
-  }
-
-  private sizeMetal(): void {
-    const { width_px, height_px } = this.camera;
-    this.metalTexture.resize(Math.max(1, width_px), Math.max(1, height_px), sharpest() * this.drawnAt);
-    this.metal.setSize(width_px, height_px);
+    this.app.renderer.resize(Math.max(1, width_px), Math.max(1, height_px), sharpest() * this.drawnAt);
     this.joint.setPixel(1 / (this.camera.scale * this.drawnAt));
   }
 
   private judgeSpeed(dt_s: number): void {
-    this.slow_s = dt_s > SLOW_FRAME_S ? this.slow_s + dt_s : 0;
-    this.fast_s = dt_s < FAST_FRAME_S ? this.fast_s + dt_s : 0;
-    if (this.slow_s > COARSEN_AFTER_S && this.sharpness > COARSEST) this.setSharpness(this.sharpness * 0.75);
-    else if (this.fast_s > SHARPEN_AFTER_S && this.sharpness < 1) this.setSharpness(Math.min(1, this.sharpness * 1.3));
+    this.frame_s += AVERAGE * (dt_s - this.frame_s);
+    this.sinceChange += 1;
+    if (this.frame_s > SLOW_FRAME_S && this.sinceChange > SETTLE_FRAMES && this.sharpness > COARSEST)
+      // Shading costs as the area, so the edge shrinks by the root of how much too slow it is.
+      this.setSharpness(
+        this.sharpness * Math.min(LEAST_CHANGE, Math.max(MOST_CHANGE, Math.sqrt(SLOW_FRAME_S / this.frame_s))),
+      );
+    else if (this.frame_s < FAST_FRAME_S && this.sinceChange > SHARPEN_FRAMES && this.sharpness < 1)
+      this.setSharpness(this.sharpness / LEAST_CHANGE);
   }
 
   private setSharpness(sharpness: number): void {
-    this.sharpness = Math.max(COARSEST, sharpness);
-    this.slow_s = 0;
-    this.fast_s = 0;
+    this.sharpness = Math.min(1, Math.max(COARSEST, sharpness));
+    this.sinceChange = 0;
   }
 }
 

@@ -1,6 +1,6 @@
-import { Graphics } from 'pixi.js';
 import type { Camera } from './camera.ts';
 import { toPane } from './camera.ts';
+import { place, svgElement } from './svg.ts';
 
 export interface TorchPose {
   u_mm: number;
@@ -10,34 +10,60 @@ export interface TorchPose {
   travelAngle_deg: number;
 }
 
-const INK = 0x1f2326;
-const NIGHT_INK = 0xd9d4c8;
-const WIRE = 0xb06a3a;
 const EVEN_WORK_ANGLE = 45;
+const TIP_RADIUS_MM = 1.6;
+/** Room round the drawing for the width of its lines. */
+const RIM_PX = 2;
 
 /**
- * The torch as thin lines, so that it never hides the puddle: wire from the aim point to the contact tip, and the nozzle's mouth as the
- * ellipse a ring makes when the wire leans. A wire pointing up the joint (push) has its torch below the aim point.
+ * The torch as thin lines, so that it never hides the puddle: wire from the aim point to the contact tip, and the nozzle's mouth as a
+ * ring. A wire pointing up the joint (push) has its torch below the aim point; a work angle under 45 leans it over the right plate.
+ * The drawing is small and carried about whole; it is only drawn anew when the torch leans or reaches differently.
  */
 export class TorchView {
-  readonly graphics = new Graphics();
+  readonly element = svgElement('svg', 'torch');
+  private readonly wire = svgElement('line', 'wire');
+  private readonly mouth = svgElement('circle', 'nozzle');
+  private readonly tip = svgElement('circle', 'nozzle');
+  private readonly aim = svgElement('circle', 'aim');
+  private drawn = '';
+  private middle = 0;
 
-  draw(camera: Camera, torch: TorchPose | null, nozzle_mm: number, tip_mm: number, dark: number): void {
-    const g = this.graphics;
-    g.clear();
+  constructor() {
+    this.element.append(this.mouth, this.tip, this.wire, this.aim);
+  }
+
+  draw(camera: Camera, torch: TorchPose | null, nozzle_mm: number, tip_mm: number): void {
+    this.element.style.visibility = torch ? 'visible' : 'hidden';
     if (!torch) return;
-    const color = dark > 0.5 ? NIGHT_INK : INK;
-    const lean = Math.sin((torch.travelAngle_deg * Math.PI) / 180);
-    // The work angle is measured from the right plate's face: under 45 the torch leans over the right plate.
-    const across = Math.sin(((EVEN_WORK_ANGLE - torch.workAngle_deg) * Math.PI) / 180);
-    const aim = toPane(camera, torch.u_mm, torch.y_mm);
-    const along = (distance: number) => toPane(camera, torch.u_mm + across * distance, torch.y_mm - lean * distance);
-    const tip = along(torch.tipToWork_mm);
-    const mouth = along(Math.max(torch.tipToWork_mm - tip_mm, 0));
-    const radius = (nozzle_mm / 2) * camera.scale;
-    g.moveTo(aim.x_px, aim.y_px).lineTo(tip.x_px, tip.y_px).stroke({ width: 2, color: WIRE, alpha: 0.9 });
-    g.circle(mouth.x_px, mouth.y_px, radius).stroke({ width: 1, color, alpha: 0.34 });
-    g.circle(tip.x_px, tip.y_px, 1.6 * camera.scale).stroke({ width: 1, color, alpha: 0.34 });
-    g.circle(aim.x_px, aim.y_px, 2).fill({ color, alpha: 0.8 });
+    this.shape(camera.scale, torch, nozzle_mm, tip_mm);
+    const { x_px, y_px } = toPane(camera, torch.u_mm, torch.y_mm);
+    this.element.style.transform = `translate(${(x_px - this.middle).toFixed(2)}px, ${(y_px - this.middle).toFixed(2)}px)`;
+  }
+
+  private shape(scale: number, torch: TorchPose, nozzle_mm: number, tip_mm: number): void {
+    const { tipToWork_mm, workAngle_deg, travelAngle_deg } = torch;
+    const numbers = [scale, tipToWork_mm, workAngle_deg, travelAngle_deg, nozzle_mm, tip_mm];
+    const key = numbers.map((x) => x.toFixed(1)).join(' ');
+    if (key === this.drawn) return;
+    this.drawn = key;
+    const lean = Math.sin((travelAngle_deg * Math.PI) / 180);
+    const across = Math.sin(((EVEN_WORK_ANGLE - workAngle_deg) * Math.PI) / 180);
+    const radius = (nozzle_mm / 2) * scale;
+    const reach = Math.max(tipToWork_mm, tipToWork_mm - tip_mm) * scale * Math.hypot(lean, across);
+    this.middle = Math.ceil(radius + reach) + RIM_PX;
+    const size = String(2 * this.middle);
+    this.element.setAttribute('width', size);
+    this.element.setAttribute('height', size);
+    const along = (distance_mm: number): { x: number; y: number } => ({
+      x: this.middle + across * distance_mm * scale,
+      y: this.middle + lean * distance_mm * scale,
+    });
+    const tip = along(tipToWork_mm);
+    const mouth = along(Math.max(tipToWork_mm - tip_mm, 0));
+    place(this.wire, { x1: this.middle, y1: this.middle, x2: tip.x, y2: tip.y });
+    place(this.mouth, { cx: mouth.x, cy: mouth.y, r: radius });
+    place(this.tip, { cx: tip.x, cy: tip.y, r: TIP_RADIUS_MM * scale });
+    place(this.aim, { cx: this.middle, cy: this.middle, r: 2 });
   }
 }

@@ -58,6 +58,14 @@ export class BenchDriver {
     await this.page.keyboard.press('Enter');
     await this.page.getByRole('textbox', { name: label, exact: true }).fill(String(value));
     await this.page.keyboard.press('Enter');
+    await this.settled();
+  }
+
+  /** Waits until the page has laid itself out: two frames after the last change. */
+  private async settled(): Promise<void> {
+    await this.page.evaluate(
+      () => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))),
+    );
   }
 
   /** A function from joint millimetres to page pixels. */
@@ -70,7 +78,7 @@ export class BenchDriver {
     return ({ u_mm, y_mm }) => ({ x: box.x + originX + u_mm * scale, y: box.y + originY - y_mm * scale });
   }
 
-  /** Presses, follows the path in real time with trusted mouse events, and lets go. Returns how long it held, s. */
+  /** Presses, follows the path in real time with trusted mouse events, and lets go. Returns how long the page saw it held, s. */
   async weld(path: HandPath, stepMs = 12): Promise<number> {
     const to = await this.aim();
     const first = path(0);
@@ -85,6 +93,12 @@ export class BenchDriver {
       });
     const start = to(first);
     await this.page.mouse.move(start.x, start.y);
+    await this.page.evaluate(() => {
+      const seen: number[] = [];
+      Object.assign(window, { seen });
+      for (const kind of ['pointerdown', 'pointerup'])
+        window.addEventListener(kind, (event) => seen.push(event.timeStamp), { once: true, capture: true });
+    });
     await send('mousePressed', first);
     const began = performance.now();
     let last = first;
@@ -96,7 +110,9 @@ export class BenchDriver {
       await new Promise((resolve) => setTimeout(resolve, stepMs));
     }
     await send('mouseReleased', last);
-    return (performance.now() - began) / 1000;
+    await this.page.waitForFunction(() => (window as Window & { seen?: number[] }).seen?.length === 2);
+    const [down, up] = await this.page.evaluate(() => (window as Window & { seen?: number[] }).seen ?? []);
+    return (up - down) / 1000;
   }
 
   /** Ends the attempt instead of waiting for another strike. */

@@ -11,13 +11,15 @@ export function weavePath(weave: WeaveOptions, top_mm: number): HandPath {
   };
 }
 
-/** Walks through places at a steady speed, mm/s. */
-export function polyline(places: readonly Place[], speed_mmps: number): HandPath {
+/** Walks through places at a steady speed, mm/s, and rests at each, so that a busy machine sends a reading from every corner. */
+export function polyline(places: readonly Place[], speed_mmps: number, rest_s: number): HandPath {
   return (t_s) => {
     let left = t_s * speed_mmps;
     for (let i = 1; i < places.length; i++) {
       const [from, to] = [places[i - 1], places[i]];
       const length = Math.hypot(to.u_mm - from.u_mm, to.y_mm - from.y_mm);
+      if (left <= rest_s * speed_mmps) return from;
+      left -= rest_s * speed_mmps;
       if (left <= length) {
         const share = left / length;
         return {
