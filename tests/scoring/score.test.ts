@@ -111,11 +111,11 @@ describe('metal laid against metal held', () => {
     );
     expect(r.process.laid_mm2!).toBeGreaterThan(29);
     expect(r.process.holds_mm2).toBe(18);
-    // Segment area of REFERENCE 6: two thirds of width times crown. The model's face is more pointed than a segment, hence the third.
+    // Segment area of REFERENCE 6: two thirds of width times crown. The model's face is more pointed than a segment: up to half as high again.
     const over = r.process.laid_mm2! - (r.bead.mean!.legA_mm * r.bead.mean!.legB_mm) / 2;
     const segment = over / ((2 / 3) * r.bead.mean!.faceWidth_mm);
     expect(r.bead.mean!.convexity_mm / segment).toBeGreaterThan(0.9);
-    expect(r.bead.mean!.convexity_mm / segment).toBeLessThan(1.34);
+    expect(r.bead.mean!.convexity_mm / segment).toBeLessThan(1.5);
     expect(r.advice[0]!.code).toBe('too-much-metal');
   });
 
