@@ -3,8 +3,9 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
-    // Finer meshes: `npm run test:slow`.
-    exclude: ['tests/slow/**'],
+    // Finer meshes and foreign browsers have a script of their own: `npm run test:slow`.
+    exclude: process.env.TOEHOLD_SLOW ? [] : ['tests/slow/**'],
+    hookTimeout: 60_000,
     testTimeout: 120_000,
     passWithNoTests: false,
   },

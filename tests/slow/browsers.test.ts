@@ -1,0 +1,148 @@
+/**
+ * One recording, one hash: Node on source, Node on built code, Firefox and Chromium on built code. Browsers are started on a page of a
+ * local server that replays the recording and posts what it got. Needs firefox-esr and chromium (Debian packages) and the built library.
+ */
+import { execFileSync, spawn } from 'node:child_process';
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
+import { extname, join, normalize } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { defaultWeave, noFaults, type Recording, recordPoses, type replay, weaveHand } from '../../engine/index.ts';
+import { optionsOf } from '../support/weld.ts';
+
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+const DIST = join(ROOT, 'dist');
+
+const PAGE = `<!doctype html><meta charset="utf-8"><script type="module">
+const send = (body) => fetch('/result', { method: 'POST', body });
+try {
+  const { replay } = await import('/engine/index.js');
+  const recording = await (await fetch('/recording')).json();
+  const auto = replay(recording);
+  const plain = replay(recording, undefined, { kernel: 'reference' });
+  await send(JSON.stringify({ auto: auto.hash(), kernel: auto.kernel, plain: plain.hash() }));
+} catch (error) {
+  await send(JSON.stringify({ error: String(error) }));
+}
+</script>`;
+
+interface Answer {
+  auto?: string;
+  kernel?: string;
+  plain?: string;
+  error?: string;
+}
+
+function recordingOf(): Recording {
+  const weave = { ...defaultWeave(), length_mm: 10 };
+  const faults = { ...noFaults(11), tremor_mm: 0.5, timing: 0.2, lag_s: 0.04 };
+  return recordPoses(
+    {
+      simulation: optionsOf({ joint: { length_mm: 26, kind: 'lap', plateB_mm: 4.4 }, cell_mm: 1 }),
+      origin: { kind: 'robot', weave, faults },
+      device: { kind: 'robot', measures: { tipToWork: true, workAngle: true, travelAngle: true }, scale: null },
+      aids: { ghost: false, beat: false, toeMarks: false, plainView: false, handRig: null },
+      seed: 11,
+      exercise: null,
+    },
+    weaveHand(weave, faults),
+  );
+}
+
+/** Serves the built library, page and recording; resolves with what the browser posts back. */
+function askBrowser(
+  recording: Recording,
+  program: string,
+  args: (url: string, profile: string) => string[],
+): Promise<Answer> {
+  return new Promise((resolve, reject) => {
+    const profile = mkdtempSync(join(tmpdir(), 'toehold-browser-'));
+    const server = createServer((request, response) => {
+      if (request.url === '/result') {
+        let body = '';
+        request.on('data', (chunk) => {
+          body += chunk;
+        });
+        request.on('end', () => {
+          response.end();
+          finish(() => resolve(JSON.parse(body) as Answer));
+        });
+        return;
+      }
+      if (request.url === '/recording') {
+        response.setHeader('content-type', 'application/json');
+        response.end(JSON.stringify(recording));
+        return;
+      }
+      const path = normalize(join(DIST, new URL(request.url ?? '/', 'http://local').pathname));
+      if (path.startsWith(DIST) && extname(path) === '.js' && existsSync(path)) {
+        response.setHeader('content-type', 'text/javascript');
+        response.end(readFileSync(path));
+        return;
+      }
+      response.setHeader('content-type', 'text/html');
+      response.end(PAGE);
+    });
+    server.listen(0, '127.0.0.1', () => {
+      const url = `http://127.0.0.1:${(server.address() as AddressInfo).port}/`;
+      browser = spawn(program, args(url, profile), {
+        stdio: 'ignore',
+        env: { ...process.env, HOME: profile, MOZ_HEADLESS: '1' },
+      });
+      browser.once('error', (error) => finish(() => reject(error)));
+    });
+    let browser: ReturnType<typeof spawn> | null = null;
+    const timer = setTimeout(() => finish(() => reject(new Error(`${program} gave no answer within 100 s`))), 100_000);
+    function finish(then: () => void): void {
+      clearTimeout(timer);
+      browser?.kill('SIGKILL');
+      server.close();
+      server.closeAllConnections();
+      setTimeout(() => rmSync(profile, { recursive: true, force: true, maxRetries: 5 }), 500);
+      then();
+    }
+  });
+}
+
+describe('one recording, one hash', () => {
+  const recording = recordingOf();
+
+  beforeAll(() => {
+    execFileSync(process.execPath, ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.lib.json'], { cwd: ROOT });
+  });
+
+  it('Node, built code', async () => {
+    const built = (await import(/* @vite-ignore */ join(DIST, 'engine', 'index.js'))) as { replay: typeof replay };
+    expect(built.replay(recording).hash()).toBe(recording.stateHash);
+  });
+
+  it('Firefox, both kernels', async () => {
+    const answer = await askBrowser(recording, 'firefox-esr', (url, profile) => [
+      '--headless',
+      '--no-remote',
+      '--profile',
+      profile,
+      url,
+    ]);
+    expect(answer).toEqual({ auto: recording.stateHash, kernel: 'simd', plain: recording.stateHash });
+  });
+
+  it('Chromium, both kernels', async () => {
+    const program = process.env.CHROME_PATH ?? '/usr/bin/chromium';
+    const answer = await askBrowser(recording, program, (url, profile) => [
+      '--headless',
+      '--no-sandbox',
+      '--disable-gpu',
+      '--no-first-run',
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--disable-sync',
+      `--user-data-dir=${profile}`,
+      url,
+    ]);
+    expect(answer).toEqual({ auto: recording.stateHash, kernel: 'simd', plain: recording.stateHash });
+  });
+});
