@@ -55,6 +55,8 @@ export interface Drop {
   area: number;
   /** Pressure at the foot, Pa. */
   pressure: number;
+  /** Half the face, from the crown out: distance from the middle and height. */
+  face: { x: number; h: number }[];
 }
 
 /**
@@ -64,7 +66,7 @@ export interface Drop {
 export function levelDrop(tension: number, density: number, angle: number, width: number): Drop {
   const l = capillaryLength(tension, density);
   const n = 4000;
-  const run = (k0: number): { x: number; z: number; area: number } => {
+  const run = (k0: number, keep?: { x: number; z: number }[]): { x: number; z: number; area: number } => {
     let x = 0;
     let z = 0;
     let area = 0;
@@ -78,12 +80,19 @@ export function levelDrop(tension: number, density: number, angle: number, width
       x += dx;
       z += (Math.sin(psi) / k) * d;
       area += half * dx;
+      if (i % 50 === 49) keep?.push({ x, z });
     }
     return { x, z, area };
   };
   const k0 = Math.exp(bisect((log) => run(Math.exp(log)).x - width / 2, Math.log(1e-9), Math.log(10)));
-  const { z, area } = run(k0);
-  return { height: z, area: 2 * (z * (width / 2) - area), pressure: tension * 1000 * (k0 + z / (l * l)) };
+  const deep: { x: number; z: number }[] = [{ x: 0, z: 0 }];
+  const { z, area } = run(k0, deep);
+  return {
+    height: z,
+    area: 2 * (z * (width / 2) - area),
+    pressure: tension * 1000 * (k0 + z / (l * l)),
+    face: deep.map((p) => ({ x: p.x, h: z - p.z })),
+  };
 }
 
 /**

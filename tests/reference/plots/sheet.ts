@@ -1,0 +1,72 @@
+/** Several plots on one sheet, as SVG text whose numbers are rounded, so that the same data give the same file everywhere. */
+import * as Plot from '@observablehq/plot';
+import { parseHTML } from 'linkedom';
+
+export const WIDTH = 460;
+export const HEIGHT = 320;
+const HEAD = 46;
+
+/** Formula: a black line. Model: dots and rings in colours that differ in lightness too, so that they can be told apart in grey. */
+export const COLOURS = ['#0b4f8a', '#c2571a', '#5aa02c', '#7a3e9d', '#b8860b'] as const;
+
+export interface Panel {
+  title: string;
+  options: Plot.PlotOptions;
+}
+
+/** Lays panels out in rows of `across`, under one heading. */
+export function sheet(heading: string, panels: Panel[], across = 2): string {
+  const { document } = parseHTML('<html><body></body></html>');
+  const rows = Math.ceil(panels.length / across);
+  const width = across * WIDTH;
+  const height = HEAD + rows * (HEIGHT + 24);
+  const parts = panels.map(({ title, options }, n) => {
+    const plot = Plot.plot({
+      width: WIDTH,
+      height: HEIGHT,
+      marginLeft: 56,
+      marginBottom: 40,
+      marginRight: 20,
+      style: { fontFamily: 'sans-serif', fontSize: '11px', color: '#222' },
+      document: document as unknown as Document,
+      ...options,
+    });
+    const x = (n % across) * WIDTH;
+    const y = HEAD + Math.floor(n / across) * (HEIGHT + 24);
+    plot.setAttribute('x', '0');
+    plot.setAttribute('y', '20');
+    return `<g transform="translate(${x},${y})"><text x="12" y="12" font-size="13" font-weight="bold">${xml(title)}</text>${plot.outerHTML}</g>`;
+  });
+  const text = [
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" font-family="sans-serif" fill="#222">`,
+    `<rect width="${width}" height="${height}" fill="#fff"/>`,
+    `<text x="12" y="28" font-size="17" font-weight="bold">${xml(heading)}</text>`,
+    ...parts,
+    '</svg>',
+    '',
+  ].join('\n');
+  const round = (values: string): string =>
+    values.replace(/-?\d+\.\d{2,}/g, (number) => String(Number(Number(number).toFixed(2))));
+  return text.replace(/="[^"]*"/g, round);
+}
+
+const xml = (text: string): string => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
+
+export interface Point {
+  x: number;
+  y: number;
+}
+
+export const line = (data: Point[]): Plot.Markish =>
+  Plot.line(data, { x: 'x', y: 'y', stroke: '#222', strokeWidth: 1.2 });
+
+export const dots = (data: Point[], colour: string): Plot.Markish =>
+  Plot.dot(data, { x: 'x', y: 'y', stroke: colour, fill: '#fff', r: 2.6, strokeWidth: 1.3 });
+
+/** Words beside a curve, at its place in data. */
+export const words = (text: string, x: number, y: number, colour = '#222'): Plot.Markish =>
+  Plot.text([{ x, y, text }], { x: 'x', y: 'y', text: 'text', fill: colour, textAnchor: 'start', dx: 4 });
+
+/** Even steps from `from` to `to`, both counted. */
+export const steps = (from: number, to: number, n: number): number[] =>
+  Array.from({ length: n + 1 }, (_, i) => from + ((to - from) * i) / n);

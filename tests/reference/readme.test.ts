@@ -1,0 +1,19 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { compose, README, readSections, SECTIONS } from './report.ts';
+
+describe('README.md', () => {
+  const text = readFileSync(README, 'utf8');
+
+  it('is its heading and one section per test file, nothing else', () => {
+    const sections = readSections();
+    expect([...sections.keys()]).toEqual([...SECTIONS]);
+    expect(text).toBe(compose(sections));
+  });
+
+  it('links plots that are there', () => {
+    const links = [...text.matchAll(/\]\(([^)]+)\)/g)].map((match) => match[1]!);
+    expect(links.length).toBeGreaterThan(5);
+    for (const link of links) expect(existsSync(new URL(link, `file://${README}`)), link).toBe(true);
+  });
+});
