@@ -6,7 +6,7 @@ import { openReport } from './report.ts';
 
 const report = openReport('groove', 'Free contact lines in a groove');
 report.note(
-  "An attempt's own puddle in a right-angled groove, weightless, heat standing still: it starts narrow and its toes walk until the face stands at the advancing angle. The area is that of a 6 mm leg at that angle, so 6 mm is what must come out, from the engine's contact lines and from the toe finder of the section.",
+  "An attempt's own puddle in a right-angled groove, weightless, heat standing still: it starts narrow and its toes walk until the face stands at the advancing angle. The area is that of a 6 mm leg at that angle, so 6 mm is what must come out, from the engine's contact lines and from the toe finder of the section. At 90° and more the contact line does not stand at its angle but at the slope the height field can still carry (71.6° against the chord): such angles are outside the calibrated 44 to 54°, and the pool stops short.",
 );
 
 describe.each([0.75, 0.5])('cells of %d mm', (cell) => {
@@ -28,6 +28,21 @@ describe.each([0.75, 0.5])('cells of %d mm', (cell) => {
       expected: 6,
       got: readSection(pool.section)!.station.legA_mm,
       tolerance: { amount: 0.1 },
+    });
+  });
+
+  it.each([
+    [90, 0.9, 1.3],
+    [110, 0.45, 0.8],
+  ])('advancing angle %d° is not kept', (angle, least, most) => {
+    const area = grooveArea(6, angle);
+    report.check({
+      check: `leg of ${area.toFixed(2)} mm² at ${angle}°, ${cell} mm cells, contact line`,
+      source: 'circular segment over a right-angled groove (geometry)',
+      unit: 'mm',
+      expected: 6,
+      got: settleInGroove(area, angle, 6, cell).legA_mm,
+      tolerance: { amount: 0.1, notHeld: [least, most] },
     });
   });
 });

@@ -27,12 +27,12 @@ export type SectionName = (typeof SECTIONS)[number];
 
 /**
  * What an answer may be off by: a share of the expected value, an amount in its own unit, or a band it must lie in. `notHeld` says that
- * the share cannot be kept and between which shares the error really lies: the table shows it as missed, and the test fails when the error
- * leaves that span either way, so that neither a loss nor a gain goes unseen.
+ * it cannot be kept and between which shares (or amounts) the error really lies: the table shows it as missed, and the test fails when the
+ * error leaves that span either way, so that neither a loss nor a gain goes unseen.
  */
 export type Tolerance =
   | { share: number; notHeld?: readonly [number, number] }
-  | { amount: number }
+  | { amount: number; notHeld?: readonly [number, number] }
   | { band: readonly [number, number] }
   | 'shown beside';
 
@@ -76,8 +76,8 @@ function errorOf(c: Check): string {
 function toleranceOf(c: Check): string {
   if (c.tolerance === 'shown beside') return 'shown beside';
   if ('band' in c.tolerance) return `${c.tolerance.band[0]} to ${c.tolerance.band[1]} ${c.unit}`.trim();
-  if ('amount' in c.tolerance) return `${c.tolerance.amount} ${c.unit}`.trim();
-  return c.tolerance.notHeld ? `**not held:** ${percent(c.tolerance.share)}` : percent(c.tolerance.share);
+  const asked = 'amount' in c.tolerance ? `${c.tolerance.amount} ${c.unit}`.trim() : percent(c.tolerance.share);
+  return c.tolerance.notHeld ? `**not held:** ${asked}` : asked;
 }
 
 function assertCheck(c: Check): void {
@@ -89,15 +89,16 @@ function assertCheck(c: Check): void {
     expect(c.got, what).toBeLessThanOrEqual(c.tolerance.band[1]);
     return;
   }
-  if ('share' in c.tolerance && c.tolerance.notHeld) {
+  const off = Math.abs(c.got - c.expected);
+  const scale = 'share' in c.tolerance ? Math.abs(c.expected) : 1;
+  if (c.tolerance.notHeld) {
     const [least, most] = c.tolerance.notHeld;
-    const share = Math.abs(c.got / c.expected - 1);
-    expect(share, what).toBeGreaterThanOrEqual(least);
-    expect(share, what).toBeLessThanOrEqual(most);
+    expect(off / scale, what).toBeGreaterThanOrEqual(least);
+    expect(off / scale, what).toBeLessThanOrEqual(most);
     return;
   }
   const limit = 'share' in c.tolerance ? c.tolerance.share * Math.abs(c.expected) : c.tolerance.amount;
-  expect(Math.abs(c.got - c.expected), what).toBeLessThanOrEqual(limit);
+  expect(off, what).toBeLessThanOrEqual(limit);
 }
 
 const begin = (name: string): string => `<!-- begin ${name} -->`;
