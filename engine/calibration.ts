@@ -156,10 +156,10 @@ export const PARAMETERS = {
   ),
   rmsCurrent: parameter(1.3, '-', [1.15, 1.5], 'I_rms/I of a short-circuit wave, from memory', 'arc force'),
   releaseSpan: parameter(
-    1.1,
+    1.45,
     '-',
     [0.9, 1.6],
-    'cos(receding 20 degrees) - cos(pinned at an edge, 115 degrees); Furmidge retention of a drop on a wall, from memory',
+    'cos(receding 20 degrees) - cos(pinned at an edge, 120 degrees); Furmidge retention of a drop on a wall, from memory',
     'when a held puddle drops out',
   ),
 } satisfies Record<string, Parameter>;
