@@ -26,7 +26,7 @@ A study aid: the local code, the written procedure and the inspector decide; a s
  * @param args arguments after the program's name
  * @returns exit code: 0 done, 1 outside limits (`score --strict`), 2 bad input
  */
-export function run(args: readonly string[], terminal: Terminal): number {
+export async function run(args: readonly string[], terminal: Terminal): Promise<number> {
   let code = 0;
   const print = (text: string): void => terminal.out(`${text}\n`);
   const program = new Command('toehold')
@@ -43,7 +43,7 @@ export function run(args: readonly string[], terminal: Terminal): number {
     command.configureOutput({ writeOut: terminal.out, writeErr: terminal.err });
   }
   try {
-    program.parse([...args], { from: 'user' });
+    await program.parseAsync([...args], { from: 'user' });
     return code;
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : BAD_INPUT;
