@@ -15,7 +15,7 @@ export interface RootFusion {
 export const READ_AT_MM = 0.375;
 
 /** Short of the face by less than this, the face is as good as at its melting point: read as it is, square to the face. */
-const BARELY_SHORT_MM = 0.1;
+export const BARELY_SHORT_MM = 0.1;
 
 /**
  * **Root fusion**: how far fusion reaches past the root line into each plate, square to its face as cut ("tied in at the root: 0.6 past

@@ -28,7 +28,7 @@ function thin(p: Spot, q: Spot): string {
 
 function legDimensions(sec: Section, s: Station, at: At): string {
   const j = sec.joint;
-  const below = j.kind === 'corner' ? -1.6 : -j.plateA_mm - 1.1;
+  const below = j.kind === 'corner' ? -5.4 : -j.plateA_mm - 1.1;
   const lineA = dimension(at({ a: 0, b: below }), at({ a: s.legA_mm, b: below }), said(s.legA_mm), -13);
   const helpA =
     thin(at({ a: s.legA_mm, b: -0.15 }), at({ a: s.legA_mm, b: below - 0.3 })) +

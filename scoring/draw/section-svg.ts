@@ -1,7 +1,8 @@
 import { PART, type Section } from '../../engine/index.ts';
 import { SQRT2 } from '../bead/frame.ts';
-import { faceS, inward, spread } from '../bead/isotherm.ts';
+import { depthOf, inward, spread } from '../bead/isotherm.ts';
 import { type Outline, outlineOf } from '../bead/outline.ts';
+import { BARELY_SHORT_MM } from '../bead/root-fusion.ts';
 import type { Station } from '../schema/index.ts';
 import { dimensionsOf } from './dimensions.ts';
 import { plateOutline, type View, viewOf } from './plates.ts';
@@ -63,8 +64,14 @@ export function sectionSvg(sec: Section, station: Station | null, options: Secti
   );
 }
 
+/** The metal's surface, carried on along the plates as cut past the last columns. */
 function surfaceOf(sec: Section): Place[] {
-  return Array.from(sec.u_mm, (u, i) => ({ a: (sec.w_mm[i]! + u) / SQRT2, b: (sec.w_mm[i]! - u) / SQRT2 }));
+  const line = Array.from(sec.u_mm, (u, i) => ({ a: (sec.w_mm[i]! + u) / SQRT2, b: (sec.w_mm[i]! - u) / SQRT2 }));
+  const onward = (end: Place, before: Place): Place => {
+    const length = Math.max(1e-6, Math.sqrt((end.a - before.a) ** 2 + (end.b - before.b) ** 2));
+    return { a: end.a + (30 * (end.a - before.a)) / length, b: end.b + (30 * (end.b - before.b)) / length };
+  };
+  return [onward(line[0]!, line[1]!), ...line, onward(line[line.length - 1]!, line[line.length - 2]!)];
 }
 
 /** Plates, heat-affected zone and fused plate, each clipped to its own plate. */
@@ -100,7 +107,7 @@ function weldPath(sec: Section, o: Outline, at: (p: Place) => Spot): string {
   return pathOf([...o.face.map(place), ...under].map(at), true);
 }
 
-/** Faces under the weld that never fused, as a heavy line on the joint as cut. */
+/** Faces under the weld that never fused (short by more than the root is read to), as a heavy line on the joint as cut. */
 function unfused(sec: Section, o: Outline, at: (p: Place) => Spot): string {
   const solidus = spread(sec.solidus_C, sec.start_C);
   const h = sec.cell_mm;
@@ -111,7 +118,7 @@ function unfused(sec: Section, o: Outline, at: (p: Place) => Spot): string {
     for (let along = from; along < toe; along += h) {
       const line = inward(sec, side, along + h / 2);
       if (line === null) break;
-      if (faceS(line) <= solidus) continue;
+      if (depthOf(line, solidus, h) > -BARELY_SHORT_MM) continue;
       const end = Math.min(along + h, toe);
       const [p, q] =
         side === 'A' ? [at({ a: along, b: 0 }), at({ a: end, b: 0 })] : [at({ a: 0, b: along }), at({ a: 0, b: end })];
@@ -156,9 +163,9 @@ function definitions(
 ): string {
   // All metal lies below and behind the surface line.
   const behind = [
-    { a: view.aMax + 20, b: view.bMin - 20 },
-    { a: view.aMin - 20, b: view.bMin - 20 },
-    { a: view.aMin - 20, b: view.bMax + 20 },
+    { a: view.aMax + 60, b: view.bMin - 60 },
+    { a: view.aMin - 60, b: view.bMin - 60 },
+    { a: view.aMin - 60, b: view.bMax + 60 },
   ].map(at);
   const clip = (name: string, d: string): string => tag('clipPath', { id: `${id}-${name}` }, tag('path', { d }));
   const pattern = (name: string, size: number, ground: string, marks: string): string =>

@@ -107,6 +107,9 @@ function checkColumns(poses: unknown, file: string): void {
           { path: `${path}[${i}]`, found: describeFound(values[i]), allowed: 'a whole number' },
         ]);
       }
+      if (name === 'trigger' && values[i] !== 0 && values[i] !== 1) {
+        throw new InputError(file, [{ path: `${path}[${i}]`, found: describeFound(values[i]), allowed: '0 or 1' }]);
+      }
     }
   }
 }

@@ -75,6 +75,13 @@ describe('a recording', () => {
       spoilt((r) => ((at(r, 'poses').u as unknown as number[])[7] = 0.5)),
       /poses\.u\[7\]: found 0\.5, allowed: a whole number/,
     ],
+    [
+      'a trigger half pulled',
+      spoilt((r) => {
+        (at(r, 'poses').trigger as unknown as number[])[3] = 2;
+      }),
+      /poses\.trigger\[3\]: found 2, allowed: 0 or 1/,
+    ],
     ['a pose beyond numbers', good.replace('"u":[', '"u":[1e999,'), /poses\.u\[0\]: found Infinity/],
     ['another rate', spoilt((r) => (r.rate_Hz = 1000)), /rate_Hz: found 1000, allowed: 100/],
     ['an ending nobody knows', spoilt((r) => (r.ended = 'won')), /ended: found "won"/],
