@@ -20,7 +20,10 @@ export interface PuddleWork {
   column: Int32Array;
   nodeOf: Int32Array;
   queue: Int32Array;
-  /** Pressure of the puddle each column belonged to last, Pa. */
+  /**
+   * Pressure of the puddle each column belonged to last, above that puddle's mean load, Pa: fresh columns start at 0, wherever on the
+   * joint they melt.
+   */
   pressure: Float64Array;
   moved: { heat: number };
   dripped_g: number;
@@ -57,17 +60,20 @@ function settlePuddle(s: State, work: PuddleWork, label: number, time: number): 
   collect(s, work, label);
   let volume = 0;
   let pressure = 0;
+  let load = 0;
   for (let n = 0; n < nodes.count; n++) {
     volume += s.w[work.column[n]!]!;
     pressure += work.pressure[work.column[n]!]!;
+    load += nodes.load[n]!;
   }
+  load /= nodes.count;
   const constants: SurfaceConstants = { du: s.plan.du, dy: s.plan.dy, tension: s.cal.surfaceTension * 1000 };
-  const lambda = relaxSurface(nodes, constants, volume, pressure / nodes.count, SWEEPS);
+  const lambda = relaxSurface(nodes, constants, volume, load + pressure / nodes.count, SWEEPS);
   for (let n = 0; n < nodes.count; n++) {
     const i = work.column[n]!;
     s.wEq[i] = nodes.w[n]!;
     s.response[i] = nodes.response[n]!;
-    work.pressure[i] = lambda;
+    work.pressure[i] = lambda - load;
   }
   moveMetal(s, work, time);
   release(s, work);

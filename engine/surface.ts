@@ -137,7 +137,8 @@ function correct(n: Nodes, volume: number, lambda: number): number {
     sw += n.w[i]!;
     sr += n.response[i]!;
   }
-  let d = sr > 1e-12 ? (volume - sw) / sr : 0;
+  // With every node on its bottom nothing responds: step towards the missing volume until something does.
+  let d = sr > 1e-12 ? (volume - sw) / sr : volume > sw ? LAMBDA_STEP : 0;
   d = d > LAMBDA_STEP ? LAMBDA_STEP : Math.max(d, -LAMBDA_STEP);
   for (let i = 0; i < n.count; i++) {
     const next = n.w[i]! + d * n.response[i]!;

@@ -8,7 +8,7 @@
 import { PAD } from './kernel/layout.ts';
 import { neighbourOf, wet } from './liquid.ts';
 import { lookup, SOLIDUS_C } from './material.ts';
-import { clamp, DEGREE, tan } from './math.ts';
+import { clamp, cos, DEGREE, sin } from './math.ts';
 import { topCell } from './metal.ts';
 import type { State } from './state.ts';
 
@@ -65,10 +65,10 @@ export function creepToes(s: State, time: number, fresh: Int32Array): void {
         const ms = solidSlope(s, q, face);
         const fall = (w[i]! - toeHeight(s, i, q, face)) / (e * d);
         const cold = clamp((SOLIDUS_C - topTemperature(s, q)) / COLD_SPAN_K, 0, 1);
-        const tanAdvance = tan((cal.advanceHot + (cal.advanceCold - cal.advanceHot) * cold) * DEGREE);
-        // tan(advance - atan ms) without inverse functions; beyond the right angle the slope cap rules.
-        const below = 1 + tanAdvance * ms;
-        const hold = below <= 0 ? STEEPEST : Math.min(STEEPEST, (tanAdvance - ms) / below);
+        const advance = (cal.advanceHot + (cal.advanceCold - cal.advanceHot) * cold) * DEGREE;
+        // tan(advance - atan ms) without inverse functions or a pole at 90 degrees; beyond the right angle the slope cap rules.
+        const below = cos(advance) + sin(advance) * ms;
+        const hold = below <= 0 ? STEEPEST : Math.min(STEEPEST, (sin(advance) - cos(advance) * ms) / below);
         if (fall <= hold) continue;
         const level = w[i]! - w[q]! + d * ms;
         const stand = hold + ms > 1e-3 ? level / (d * (hold + ms)) : WET_AT + 1;

@@ -39,6 +39,21 @@ describe('symmetry', () => {
   });
 });
 
+describe('height on the joint', () => {
+  it('a strike stands the same puddle wherever on the joint it is struck', () => {
+    const crest = (y: number): number => {
+      const sim = createSimulation(optionsOf({ joint: { length_mm: 150 }, cell_mm: 1 }));
+      const pose: Pose = { u_mm: 0, y_mm: y, tipToWork_mm: 12, workAngle_deg: 45, travelAngle_deg: 8, trigger: true };
+      for (let n = 0; n < 100; n++) sim.step(pose);
+      return Math.max(...sim.section(y).w_mm.slice(8, -8));
+    };
+    const low = crest(30);
+    expect(low).toBeGreaterThan(3);
+    expect(crest(80)).toBeCloseTo(low, 1);
+    expect(crest(120)).toBeCloseTo(low, 1);
+  });
+});
+
 describe('rest', () => {
   it('a still cold plate stays cold and whole', () => {
     const sim = createSimulation(optionsOf(short));

@@ -6,11 +6,11 @@ import { openReport } from './report.ts';
 
 const report = openReport('groove', 'Free contact lines in a groove');
 report.note(
-  "An attempt's own puddle in a right-angled groove, weightless, heat standing still: it starts narrow and its toes walk until the face stands at the advancing angle. The area is that of a 6 mm leg at that angle, so 6 mm is what must come out, from the engine's contact lines and from the toe finder of the section. At 90° and more the contact line does not stand at its angle but at the slope the height field can still carry (71.6° against the chord): such angles are outside the calibrated 44 to 54°, and the pool stops short.",
+  "An attempt's own puddle in a right-angled groove, weightless, heat standing still: it starts narrow and its toes walk until the face stands at the advancing angle. The area is that of a 6 mm leg at that angle, so 6 mm is what must come out, from the engine's contact lines and from the toe finder of the section. 110° is far outside the calibrated 38 to 48°: there the face falls so steeply from its toe that columns of this width stop the leg up to 0.4 mm short, less on finer ones.",
 );
 
 describe.each([0.75, 0.5])('cells of %d mm', (cell) => {
-  it.each([50, 60, 70])('advancing angle %d°', (angle) => {
+  it.each([50, 60, 70, 90])('advancing angle %d°', (angle) => {
     const area = grooveArea(6, angle);
     const pool = settleInGroove(area, angle, 6, cell);
     expect(pool.legB_mm).toBeCloseTo(pool.legA_mm, 6);
@@ -31,10 +31,7 @@ describe.each([0.75, 0.5])('cells of %d mm', (cell) => {
     });
   });
 
-  it.each([
-    [90, 0.9, 1.3],
-    [110, 0.45, 0.8],
-  ])('advancing angle %d° is not kept', (angle, least, most) => {
+  it.each([[110, 0.2, 0.45]])('advancing angle %d° stops short', (angle, least, most) => {
     const area = grooveArea(6, angle);
     report.check({
       check: `leg of ${area.toFixed(2)} mm² at ${angle}°, ${cell} mm cells, contact line`,
