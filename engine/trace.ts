@@ -49,7 +49,8 @@ function puddleNear(s: State, u: number, y: number): number {
   for (let c = 0; c < plan.nu; c++) {
     const du = (c - plan.kMax) * plan.du - u;
     for (let j = s.window.from; j < s.window.to; j++) {
-      if (!liquid[c * plan.ny + j]) continue;
+      // Columns wetted at the end of the last settling have no puddle yet.
+      if (!liquid[c * plan.ny + j] || puddle[c * plan.ny + j]! < 0) continue;
       const dy = plan.y0 + j * plan.dy - y;
       const d2 = du * du + dy * dy;
       if (d2 < best) {
