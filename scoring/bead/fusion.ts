@@ -21,7 +21,7 @@ const END_MM = 1;
 /**
  * **Fusion depth** and the **edge of the fused plate** on one plate's face. Fusion is metal of the plate whose peak temperature
  * reached the solidus; the boundary between cell centres is found in s (isotherm.ts), carried on to the face from the plate's own
- * cells. **Heat-affected zone**: plate whose peak reached Ac1. Macro practice: ISO 17639 (REFERENCE 7.4). Error on manufactured
+ * cells. **Heat-affected zone**: plate whose peak reached Ac1. Macro practice: ISO 17639 (practice from memory). Error on manufactured
  * isotherm fields below 0.02 mm at 0.75 mm cells.
  * @param leg_mm leg on this plate
  */

@@ -2,7 +2,7 @@ import { PART, type Section } from '../../engine/index.ts';
 import type { Side } from './frame.ts';
 
 /**
- * Peak temperatures as a field that can be interpolated. Round a line of heat the peak falls as 1/r² (REFERENCE 5.1), so
+ * Peak temperatures as a field that can be interpolated. Round a line of heat the peak falls as 1/r² (Rosenthal; fast line source), so
  * s = (T_peak - T_start)^(-1/2) is straight in distance: an isotherm between two cells is found by a straight line in s. Only cells of
  * one plate are ever combined: across the weld's edge the field jumps.
  */

@@ -3,7 +3,7 @@ import { alongA, alongB } from './frame.ts';
 import type { Outline } from './outline.ts';
 
 /**
- * **Leg**: from the joint root to the toe, along each plate (AWS A3.0, ISO 17659; from memory in REFERENCE 7.1). The root is where
+ * **Leg**: from the joint root to the toe, along each plate (AWS A3.0, ISO 17659; from memory). The root is where
  * the plates' faces meet as cut, also when an edge has melted off. mm. A toe on top of a lap's edge has a leg of the plate's
  * thickness. Error on manufactured sections at 0.75 mm cells below 0.1 mm; mesh error in `plus-minus.ts`.
  */

@@ -8,7 +8,7 @@ export interface Throats {
   theoreticalThroat_mm: number;
   /** Shortest distance from root to face. mm */
   actualThroat_mm: number;
-  /** Effective throat: actual throat less convexity (AWS A3.0:2010, verified in REFERENCE 7.1). mm */
+  /** Effective throat: actual throat less convexity (AWS A3.0:2010). mm */
   throat_mm: number;
 }
 

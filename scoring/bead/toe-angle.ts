@@ -3,7 +3,7 @@ import { angleBetween_deg } from './round.ts';
 
 /**
  * **Toe angle**: between the plate outside the weld and the face at the toe, through the air; 135° for a flat mitre on a right-angled
- * tee (ISO 5817 505, REFERENCE 7.3). Degrees. Taken from a least-squares quadratic over the last 2 mm of face: a tighter curl is
+ * tee (ISO 5817:2014, 505). Degrees. Taken from a least-squares quadratic over the last 2 mm of face: a tighter curl is
  * read blunter than it is.
  * @param onTop the toe stands on top of a lap's edge instead of on the fusion face
  */

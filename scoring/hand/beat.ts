@@ -5,7 +5,7 @@ const WIDTH = 0.15;
 
 /**
  * **Spectral concentration**: share of the sideways movement's energy within 15 % of the weave's own frequency, 0 to 1. An experienced
- * hand shows one line, beginners spread (student study, REFERENCE 8, few subjects). Pauses put some energy into overtones, so a steady
+ * hand shows one line, beginners spread (student study, few subjects). Pauses put some energy into overtones, so a steady
  * weave with pauses reads about 0.9 and not 1. The slow drift of the aim is taken off first.
  */
 export function beatShare(trace: Trace, span: Span, period_s: number): number | null {

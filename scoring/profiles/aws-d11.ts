@@ -2,7 +2,7 @@ import type { Profile, Rule } from '../schema/index.ts';
 
 /**
  * AWS D1.1 fillet profile, undercut and undersize. The inch and the SI table of the code are two tables: 1/16 in is not 2 mm, and
- * neither profile below is computed from the other. Values and their standing: REFERENCE 7.2.
+ * neither profile below is computed from the other. Each value says whether it was verified in a published page or is from memory.
  */
 
 const SOURCE =

@@ -2,7 +2,7 @@ import type { Extent, Limit, Profile, Rule } from '../schema/index.ts';
 
 /**
  * ISO 5817 quality levels for fusion-welded joints in steel: the rows a fillet can break. Values of the 2014 edition as an open
- * secondary implementation has them, read over four files (REFERENCE 7.3); rows from memory are marked.
+ * secondary implementation has them, read over four files; rows from memory are marked.
  */
 
 export type Level = 'B' | 'C' | 'D';
@@ -197,7 +197,7 @@ export const isoB = profile('B');
 export const isoC = profile('C');
 export const isoD = profile('D');
 
-/** References ISO 15614-1 level 2 takes from level C; the rest from B. Verified in REFERENCE 7.3. */
+/** References ISO 15614-1 level 2 takes from level C; the rest from B. */
 const FROM_C = new Set(['5011/5012', '503', '505', '5214']);
 
 /** The mix a welding procedure test uses: level B, but C for undercut, convexity, toe angle and excess throat. */

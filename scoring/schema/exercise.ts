@@ -14,7 +14,7 @@ const band = z
 
 /**
  * The weld size asked for. `leg` is the leg of the largest right-angled isosceles triangle the weld holds, `throat` its height from
- * the root; both per AWS A3.0 / ISO 17659 (REFERENCE 7.1).
+ * the root; both per AWS A3.0 / ISO 17659 (from memory).
  */
 export const askedSchema = z.strictObject({
   kind: z.enum(['leg', 'throat']),

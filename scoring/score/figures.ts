@@ -3,7 +3,7 @@ import { milli } from '../bead/round.ts';
 import type { Asked, Result } from '../schema/index.ts';
 import { sizeAsked } from './measure.ts';
 
-/** EN 1011-1 thermal efficiency of MIG/MAG (REFERENCE 3, verified). The arc's measured efficiency is nearer 0.84. */
+/** EN 1011-1 thermal efficiency of MIG/MAG (Table 1, as published by a steel maker). The arc's measured efficiency is nearer 0.84. */
 const HEAT_INPUT_K = 0.8;
 export const HEAT_INPUT_RULE =
   'Q = k U I / v with k = 0.8 for MIG/MAG (EN 1011-1); v is the travel over the judged length';

@@ -7,7 +7,7 @@ export interface SizeAsked {
   throat_mm: number;
 }
 
-/** The size asked for as a leg and as a throat: a = z/√2 for an equal-leg fillet (REFERENCE 7.1). */
+/** The size asked for as a leg and as a throat: a = z/√2 for an equal-leg fillet (from memory). */
 export function sizeAsked(asked: Asked): SizeAsked {
   return asked.kind === 'leg'
     ? { leg_mm: asked.size_mm, throat_mm: asked.size_mm / Math.SQRT2 }

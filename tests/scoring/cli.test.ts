@@ -103,7 +103,8 @@ describe('weave, score, section', () => {
       /\/nowhere\/at\/all\.json: found no such file or folder/,
     ],
     ['a file that is not there', ['score', 'gone.json'], /gone\.json: found no such file/],
-    ['a folder', ['score', '.'], /\.: found a folder/],
+    ['a folder', ['section', '.', '--at', '20'], /\.: found a folder/],
+    ['a device', ['score', '/dev/zero'], /\/dev\/zero: found a device/],
   ])('refuse %s with 2, naming what was found and what is allowed', async (_name, args, message) => {
     const { code, err } = await toehold(...args);
     expect(code).toBe(2);

@@ -5,7 +5,7 @@ import { readSection } from '../../scoring/bead/station.ts';
 import { lineOfHeat, makeSection, SOLIDUS_C, START_C, segmentFace } from './sections.ts';
 
 /**
- * Isotherm fields with known answers: a line of heat, T - T0 ~ 1/r² (fast line source, REFERENCE 5.1). The fusion boundary is then a
+ * Isotherm fields with known answers: a line of heat, T - T0 ~ 1/r² (fast line source, Rosenthal). The fusion boundary is then a
  * circle about the line, which need not lie on the cells.
  */
 const fields = [

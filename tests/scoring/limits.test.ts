@@ -11,7 +11,7 @@ function limit(profile: string, measure: RuleMeasure, basis: Partial<Basis>): nu
   return rule === undefined ? null : limitValue(rule.limit, { plate, throat: 0, face: 0, leg: 0, ...basis });
 }
 
-/** ISO 5817:2014 worked for t 6, z 6 (a 4.24, b 8.485): REFERENCE 7.3, COMPUTED row. */
+/** ISO 5817:2014 worked for t 6, z 6 (a 4.24, b 8.485) by hand from its table. */
 describe('ISO 5817 worked limits', () => {
   const basis = { plate: 6, throat: 6 / Math.SQRT2, face: 8.485 };
   it.each([
@@ -37,7 +37,7 @@ describe('ISO 5817 worked limits', () => {
     expect(limit('iso-5817-c', 'throat short', { plate: 4, throat: 3 })).toBeCloseTo(0.6, 6);
   });
 
-  it('mixes B and C as ISO 15614-1 level 2 does (REFERENCE 7.3, verified S57)', () => {
+  it('mixes B and C as ISO 15614-1 level 2 does', () => {
     const mix = 'iso-15614-1-level-2';
     expect(limit(mix, 'convexity', basis)).toBe(limit('iso-5817-c', 'convexity', basis));
     expect(limit(mix, 'undercut', basis)).toBe(limit('iso-5817-c', 'undercut', basis));
@@ -47,7 +47,7 @@ describe('ISO 5817 worked limits', () => {
   });
 });
 
-/** AWS D1.1 Table 5.10 (2020: 7.9), from memory; Table 6.1(6) and (7) of the 2004 edition, verified S51 (REFERENCE 7.2). */
+/** AWS D1.1 Table 5.10 (2020: 7.9), from memory; Table 6.1(6) and (7) of the 2004 edition, as published. */
 describe('AWS D1.1 tables', () => {
   it('limit convexity by width of face, SI', () => {
     const at = (face: number) => limit('aws-d11-static-si', 'convexity', { face });

@@ -3,7 +3,7 @@ import { readSection } from '../../scoring/bead/station.ts';
 import { makeSection, segmentFace } from './sections.ts';
 
 /**
- * Circular-segment faces on equal-leg tees. Chord, segment area and ISO toe angle: closed forms of REFERENCE 6 (COMPUTED rows). The
+ * Circular-segment faces on equal-leg tees. Chord, segment area and ISO toe angle: closed forms (geometry). The
  * reading may be off by the tolerances named; errors are printed when a tolerance breaks.
  */
 const cases = [
@@ -55,7 +55,7 @@ describe('other faces', () => {
     const r = readSection(makeSection({ face }))!.station;
     expect(Math.abs(r.legA_mm - 8)).toBeLessThan(0.1);
     expect(Math.abs(r.legB_mm - 5)).toBeLessThan(0.1);
-    // REFERENCE 7.1: z1 z2 / sqrt(z1² + z2²) = 4.240.
+    // Effective throat of unequal legs (geometry): z1 z2 / sqrt(z1² + z2²) = 4.240.
     expect(Math.abs(r.theoreticalThroat_mm - 4.24)).toBeLessThan(0.08);
     expect(Math.abs(r.size_mm - 5)).toBeLessThan(0.1);
   });

@@ -31,7 +31,7 @@ describe('a result', () => {
     expect(weave.books.massError).toBeLessThan(0.001);
     expect(weave.books.energyError).toBeLessThan(0.001);
     const { process } = weave;
-    // k U I / v of EN 1011-1 with k = 0.8 (REFERENCE 3, verified).
+    // k U I / v of EN 1011-1 with k = 0.8 (Table 1, as published by a steel maker).
     expect(process.heatInput_kJpmm!).toBeCloseTo(
       (0.8 * process.voltage_V! * process.current_A!) / weave.motion.travel_mmps! / 1000,
       2,
@@ -111,7 +111,7 @@ describe('metal laid against metal held', () => {
     );
     expect(r.process.laid_mm2!).toBeGreaterThan(29);
     expect(r.process.holds_mm2).toBe(18);
-    // Segment area of REFERENCE 6: two thirds of width times crown. The model's face is more pointed than a segment: up to half as high again.
+    // Segment area (geometry): two thirds of width times crown. The model's face is more pointed than a segment: up to half as high again.
     const over = r.process.laid_mm2! - (r.bead.mean!.legA_mm * r.bead.mean!.legB_mm) / 2;
     const segment = over / ((2 / 3) * r.bead.mean!.faceWidth_mm);
     expect(r.bead.mean!.convexity_mm / segment).toBeGreaterThan(0.9);

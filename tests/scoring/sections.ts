@@ -105,7 +105,7 @@ function partAt(j: JointOptions, a: number, b: number): number {
   return a > 0 && b > 0 && a + b < 20 ? PART.WELD : PART.VOID;
 }
 
-/** Circular-segment face on the chord of an equal-leg fillet (REFERENCE 6): leg z, convexity c (negative: hollow). */
+/** Circular-segment face on the chord of an equal-leg fillet: leg z, convexity c (negative: hollow). */
 export function segmentFace(z: number, c: number): (u: number) => number {
   const half = z / Math.SQRT2;
   const chord = z / Math.SQRT2;
