@@ -7,9 +7,9 @@ export interface FaceShape {
 }
 
 /**
- * **Convexity**: greatest distance of the face outside the line joining the toes, square to that line (AWS A3.0:2010, verified in
- * and A3.0:2010 as quoted by Holdren, 2010). **Concavity**: greatest distance inside it. **Face width**: length of the toe line. mm. The summit between columns
- * is found by the parabola through the highest column and its neighbours; a circular segment on 0.53 mm columns is read within 0.02 mm.
+ * **Convexity**: greatest distance of the face outside the line joining the toes, square to that line (AWS A3.0:2010 as
+ * quoted by Holdren, Inspection Trends 2010). **Concavity**: greatest distance inside it. **Face width**: length of the toe line. mm. The
+ * summit between columns is found by the parabola through the highest column and its neighbours; a circular segment on 0.53 mm columns is read within 0.02 mm.
  */
 export function faceShape(o: Outline): FaceShape {
   const { toeA, toeB, face } = o;
