@@ -1,14 +1,13 @@
 import { Command, CommanderError } from 'commander';
 import { ENGINE_VERSION, EngineError } from '../../engine/index.ts';
 import { InputError } from '../schema/index.ts';
+import { adviseCommand } from './advise.ts';
 import { scoreCommand } from './score.ts';
 import { sectionCommand } from './section.ts';
+import { plain, type Terminal } from './terminal.ts';
 import { weaveCommand } from './weave.ts';
 
-export interface Terminal {
-  out(text: string): void;
-  err(text: string): void;
-}
+export type { Terminal };
 
 const BAD_INPUT = 2;
 
@@ -17,6 +16,7 @@ The whole circle in three lines:
     $ toehold weave --out robot.json                     weld a 60 mm tee with the robot hand
     $ toehold score robot.json                           what came out, and what to change first
     $ toehold section robot.json --at 25 --svg cut.svg   the cut, drawn
+and $ toehold advise robot.json                         what mends it, proved by welding it again
 
 Exit codes: 0 done, 1 outside limits (score --strict), 2 bad input.
 A study aid: the local code, the written procedure and the inspector decide; a score qualifies nobody.`;
@@ -36,7 +36,11 @@ export async function run(args: readonly string[], terminal: Terminal): Promise<
   const finish = (value: number): void => {
     code = value;
   };
-  program.addCommand(weaveCommand(print)).addCommand(scoreCommand(print, finish)).addCommand(sectionCommand(print));
+  program
+    .addCommand(weaveCommand(print))
+    .addCommand(scoreCommand(terminal, finish))
+    .addCommand(sectionCommand(print))
+    .addCommand(adviseCommand(print));
   for (const command of [program, ...program.commands]) {
     command.exitOverride();
     command.showHelpAfterError('(add --help for what there is)');
@@ -48,7 +52,7 @@ export async function run(args: readonly string[], terminal: Terminal): Promise<
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : BAD_INPUT;
     if (error instanceof InputError || error instanceof EngineError) {
-      terminal.err(`${error.message}\n`);
+      terminal.err(`${plain(error.message)}\n`);
       return BAD_INPUT;
     }
     throw error;

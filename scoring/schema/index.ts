@@ -10,6 +10,14 @@ export {
   type RuleMeasure,
   ruleMeasures,
 } from './profile.ts';
+export {
+  type Cut,
+  type ProvedAdvice,
+  type ProvedResult,
+  provedAdviceSchema,
+  provedResultSchema,
+  type Trial,
+} from './proved.ts';
 export { readExercise, readProfile, readRecording } from './read.ts';
 export {
   type AttemptRecording,

@@ -30,7 +30,7 @@ const lineSchema = z.strictObject({
 });
 
 /** A change of one thing, in a step a hand can feel. Kept apart from the sentence so that it can be tried by welding again. */
-const changeSchema = z.strictObject({
+export const changeSchema = z.strictObject({
   what: z.enum([
     'travel_mmps',
     'feed_mpmin',
@@ -42,6 +42,7 @@ const changeSchema = z.strictObject({
     'tipToWork_mm',
     'cyclesPerSecond',
     'centre_mm',
+    'workAngle_deg',
     'travelAngle_deg',
   ]),
   by: z.number(),
@@ -77,7 +78,7 @@ export const adviceCodes = [
   'see-the-cut',
 ] as const;
 
-const adviceSchema = z.strictObject({
+export const adviceSchema = z.strictObject({
   code: z.enum(adviceCodes),
   text: z.string(),
   y_mm: z.number().nullable(),

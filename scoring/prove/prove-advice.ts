@@ -1,0 +1,216 @@
+import type { Section } from '../../engine/index.ts';
+import type {
+  Advice,
+  AttemptRecording,
+  Change,
+  Exercise,
+  Profile,
+  ProvedAdvice,
+  ProvedResult,
+  Result,
+  Trial,
+} from '../schema/index.ts';
+import { type Attempt, attemptOf } from '../score/attempt.ts';
+import { measureName } from '../score/names.ts';
+import { judgeAttempt, type ScoreOptions } from '../score/score-attempt.ts';
+import { applyChange } from './apply.ts';
+import { candidates, metalFirst } from './candidates.ts';
+import { cutOf } from './cut.ts';
+import { drillFor } from './drill.ts';
+import { type Fault, faultOf, missing, sameLine, spoiled } from './fault.ts';
+import { proofSentences } from './sentences.ts';
+import { inSteps, steps, stepsOf } from './steps.ts';
+
+export interface ProveOptions {
+  /** As given to the scoring of the result: judged by the same exercise and profile again. */
+  exercise?: Exercise;
+  profile?: Profile;
+  /** The attempt as welded, where it is at hand; else it is welded once more when its cut is needed. */
+  attempt?: Attempt;
+  /** Most re-runs in all. */
+  reruns?: number;
+  /** Enough proved pieces of advice. */
+  enough?: number;
+  /** Called with the two cuts of each proved piece, at the fault's height. */
+  onCuts?: (advice: ProvedAdvice, before: Section, after: Section) => void;
+  /** Called after each re-run: how many so far, of at most how many. */
+  onRerun?: (done: number, most: number) => void;
+}
+
+export const RERUNS = 8;
+export const ENOUGH = 2;
+/** Re-runs kept for what comes after the first fault. */
+const KEPT_FOR_LATER = 2;
+/** A single step that covers less of the way than this is not the thing to change. */
+const LEAST_PROGRESS = 0.12;
+/** Steps are reckoned to pass the limit by a little more than the plus-minus. */
+const WITH_ROOM = 1.2;
+
+/** Nothing a change of one thing could mend: the attempt itself has to be another one. */
+const OTHER_ATTEMPT: readonly Advice['code'][] = ['weld-the-judged-length', 'climb', 'no-climb', 'one-pass'];
+
+interface Rerun {
+  change: Change;
+  attempt: Attempt;
+  trial: Trial;
+  line: Fault | null;
+}
+
+/**
+ * Tries what the advice says, and what the trade would try instead, on the trainee's own recorded hand: one thing at a time, welded again.
+ * A change is proved when the line of that very fault comes within and no other line goes outside. What cannot be mended by one change
+ * says so and names a drill. Same recording and result, same digits.
+ * @param result as `scoreAttempt` gave it for this recording
+ * @throws InputError and EngineError as `scoreAttempt` does
+ */
+export function proveAdvice(recording: AttemptRecording, result: Result, options: ProveOptions = {}): ProvedResult {
+  const exercise = options.exercise ?? recording.exercise;
+  const most = options.reruns ?? RERUNS;
+  const enough = options.enough ?? ENOUGH;
+  let spent = 0;
+  let proved = 0;
+  let original = options.attempt ?? null;
+  const looked = new Set<string>();
+  const rerun = (change: Change, fault: Fault): Rerun | null => {
+    if (exercise === null || spent >= most) return null;
+    const changed = applyChange(recording, change);
+    if (changed === null) return null;
+    spent++;
+    const attempt = attemptOf(changed);
+    const again = judgeAttempt(changed, attempt, judgedBy(exercise, changed, options));
+    const line = sameLine(fault, again);
+    const spoils = spoiled(result, again, fault).map((s) =>
+      s.line === null
+        ? s.text
+        : `${measureName(s.line.measure, s.line.side, recording.simulation.joint.kind)} ${s.text}`,
+    );
+    options.onRerun?.(spent, most);
+    const trial: Trial = {
+      change,
+      after: readingOf(line),
+      mends: line?.verdict === 'within' && spoils.length === 0,
+      spoils,
+    };
+    return { change, attempt, trial, line };
+  };
+  const advice = result.advice.map((a, index): ProvedAdvice => {
+    const fault = faultOf(a, result);
+    const untouched = {
+      ...a,
+      proved: false,
+      fault: null,
+      before: null,
+      after: null,
+      cuts: null,
+      tried: [],
+      drill: null,
+      unproved: a.text,
+    };
+    if (exercise === null || OTHER_ATTEMPT.includes(a.code))
+      return { ...untouched, untried: 'not a matter of one change' };
+    if (fault === null) return { ...untouched, untried: 'no line is outside' };
+    const key = `${fault.measure} ${fault.side} ${fault.rule}`;
+    const about = { ...untouched, fault: shown(fault), before: readingOf(fault) };
+    if (looked.has(key) || proved >= enough || spent >= most)
+      return { ...about, untried: 'after the first things first' };
+    looked.add(key);
+    const room = index === 0 ? Math.max(1, most - KEPT_FOR_LATER) : most - spent;
+    const runs = mend(fault, candidates(fault, a, result, exercise), room, rerun);
+    const good = runs.find((r) => r.trial.mends);
+    const { kind } = recording.simulation.joint;
+    const tried = runs.map((r) => r.trial);
+    const first = metalFirst(fault, result);
+    const opening = first !== null && a.code !== 'too-much-metal' ? [proofSentences.metalFirst(first)] : [];
+    if (good === undefined || good.line === null) {
+      const drill = drillFor(fault, exercise, result.motion.period_s === null);
+      const near = nearest(runs);
+      const text = [
+        ...opening,
+        proofSentences.fault(fault, kind),
+        proofSentences.notMended(tried.length, near, drill.title, kind),
+      ];
+      return { ...about, untried: null, change: null, text: text.join(' '), tried, drill };
+    }
+    proved++;
+    original ??= attemptOf(recording);
+    const before = original.section(fault.y_mm);
+    const after = good.attempt.section(fault.y_mm);
+    const ownAdvice = a.change !== null && a.change.what === good.change.what && a.change.by * good.change.by > 0;
+    const lead = ownAdvice ? [a.text] : [...opening, proofSentences.fault(fault, kind)];
+    const entry: ProvedAdvice = {
+      ...about,
+      proved: true,
+      untried: null,
+      change: good.change,
+      text: [...lead, proofSentences.proved(good.change, fault, good.line, kind)].join(' '),
+      after: readingOf(good.line),
+      cuts: { before: cutOf(before), after: cutOf(after) },
+      tried,
+    };
+    options.onCuts?.(entry, before, after);
+    return entry;
+  });
+  return { ...result, advice, reruns: spent };
+}
+
+/** Judged as before; the exercise's settings go along with a change of settings, which is no editing of the file. */
+function judgedBy(exercise: Exercise, changed: AttemptRecording, options: ProveOptions): ScoreOptions {
+  return {
+    exercise: { ...exercise, process: changed.simulation.process },
+    ...(options.profile === undefined ? {} : { profile: options.profile }),
+  };
+}
+
+/** Tries the changes in turn until one mends the fault: a step first, then as many as its progress calls for. */
+function mend(
+  fault: Fault,
+  changes: readonly Change[],
+  room: number,
+  rerun: (change: Change, fault: Fault) => Rerun | null,
+): Rerun[] {
+  const runs: Rerun[] = [];
+  for (const change of changes) {
+    if (runs.length >= room) break;
+    const first = rerun(change, fault);
+    if (first === null) continue;
+    runs.push(first);
+    if (first.trial.mends) break;
+    const more = moreSteps(fault, first);
+    if (more === null || runs.length >= room) continue;
+    const second = rerun(more, fault);
+    if (second === null) continue;
+    runs.push(second);
+    if (second.trial.mends) break;
+  }
+  return runs;
+}
+
+/** The same change with as many steps as the way still to go asks for; null where it does not lead there. */
+function moreSteps(fault: Fault, run: Rerun): Change | null {
+  if (run.line === null || run.line.verdict === 'within') return null;
+  const way = missing(fault);
+  const made = way - missing(run.line);
+  if (made < LEAST_PROGRESS * way) return null;
+  const count = Math.ceil((Math.abs(stepsOf(run.change)) * way * WITH_ROOM) / made - 1e-9);
+  const { step, most } = steps[run.change.what];
+  if (count * step > 1.6 * most) return null;
+  const change = inSteps(run.change.what, run.change.by < 0 ? -count : count);
+  return Math.abs(change.by) > Math.abs(run.change.by) ? change : null;
+}
+
+function nearest(runs: readonly Rerun[]): { change: Change; after: Fault } | null {
+  let best: { change: Change; after: Fault } | null = null;
+  for (const r of runs) {
+    if (r.line === null || r.trial.spoils.length > 0) continue;
+    if (best === null || missing(r.line) < missing(best.after)) best = { change: r.change, after: r.line };
+  }
+  return best;
+}
+
+function readingOf(f: Fault | null): Trial['after'] {
+  return f === null ? null : { reading: f.reading, verdict: f.verdict, y_mm: f.y_mm };
+}
+
+function shown({ measure, side, unit, sense, limit, plusMinus }: Fault): NonNullable<ProvedAdvice['fault']> {
+  return { measure, side, unit, sense, limit, plusMinus };
+}
