@@ -13,6 +13,17 @@ export function number(low: number, high: number, unit: string): (text: string) 
   };
 }
 
+/** A whole number within bounds. */
+export function whole(low: number, high: number): (text: string) => number {
+  return (text) => {
+    const value = /^\d{1,9}$/.test(text.trim()) ? Number(text) : Number.NaN;
+    if (!(value >= low && value <= high)) {
+      throw new InvalidArgumentError(`found ${JSON.stringify(text)}, allowed: a whole number, ${low} to ${high}`);
+    }
+    return value;
+  };
+}
+
 export interface Hand {
   seed: number;
   amount: number;

@@ -23,7 +23,8 @@ export function parseJson(text: string, file: string, most: number): unknown {
     return JSON.parse(body);
   } catch (cause) {
     const why = cause instanceof Error ? cause.message : 'not JSON';
-    const cut = /end of JSON|unterminated/i.test(why) ? '; the file is cut off' : '';
+    const cut =
+      /end of JSON|unterminated/i.test(why) || why.includes(`position ${body.length}`) ? '; the file is cut off' : '';
     throw new InputError(file, [
       { path: '', found: `text that is not JSON (${why}${cut})`, allowed: 'complete JSON text' },
     ]);

@@ -1,0 +1,103 @@
+import { closeSync, constants, fstatSync, openSync, readSync } from 'node:fs';
+import { InputError } from '../schema/index.ts';
+
+/** Largest file taken in, bytes. */
+export const MOST_BYTES = 16_000_000;
+
+/** First bytes of packed files. None is read: a few kilobytes can unpack to more than fits in memory. */
+const PACKED: readonly [string, readonly number[]][] = [
+  ['gzip', [0x1f, 0x8b]],
+  ['zip', [0x50, 0x4b, 0x03, 0x04]],
+  ['bzip2', [0x42, 0x5a, 0x68]],
+  ['xz', [0xfd, 0x37, 0x7a, 0x58, 0x5a]],
+  ['Zstandard', [0x28, 0xb5, 0x2f, 0xfd]],
+  ['7z', [0x37, 0x7a, 0xbc, 0xaf]],
+];
+
+/**
+ * Reads a file whole. Opened first and looked at through the open handle, so that what was checked is what is read; never waits on a
+ * pipe or a device.
+ * @param follow whether the last part of the path may be a link
+ * @throws InputError when it is no ordinary file, too large, or cannot be read
+ */
+export function readBytes(path: string, name = path, follow = true): Uint8Array {
+  let file: number;
+  try {
+    file = openSync(path, constants.O_RDONLY | constants.O_NONBLOCK | (follow ? 0 : constants.O_NOFOLLOW));
+  } catch (cause) {
+    throw refusal(name, whyNot(cause));
+  }
+  try {
+    const stat = fstatSync(file);
+    if (stat.isDirectory()) throw refusal(name, 'a folder');
+    if (!stat.isFile()) throw refusal(name, 'a device, pipe or socket');
+    if (stat.size > MOST_BYTES) throw tooLarge(name, stat.size);
+    return readAll(file, stat.size, name);
+  } catch (cause) {
+    if (cause instanceof InputError) throw cause;
+    throw refusal(name, whyNot(cause));
+  } finally {
+    closeSync(file);
+  }
+}
+
+/** Reads to the end, even of a file that grows meanwhile, but never past the largest size. */
+function readAll(file: number, size: number, name: string): Uint8Array {
+  let bytes = new Uint8Array(size + 1);
+  let length = 0;
+  for (;;) {
+    if (length === bytes.length) {
+      const larger = new Uint8Array(2 * bytes.length);
+      larger.set(bytes);
+      bytes = larger;
+    }
+    const got = readSync(file, bytes, length, bytes.length - length, null);
+    if (got === 0) return bytes.slice(0, length);
+    length += got;
+    if (length > MOST_BYTES) throw tooLarge(name, length);
+  }
+}
+
+/**
+ * Bytes as text.
+ * @throws InputError when they are packed or not UTF-8
+ */
+export function textOf(bytes: Uint8Array, name: string): string {
+  for (const [kind, first] of PACKED) {
+    if (first.every((b, i) => bytes[i] === b)) {
+      throw new InputError(name, [
+        { path: '', found: `a packed file (${kind})`, allowed: 'plain JSON text; packed files are not opened' },
+      ]);
+    }
+  }
+  try {
+    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
+  } catch {
+    throw new InputError(name, [{ path: '', found: 'bytes that are not UTF-8 text', allowed: 'JSON text in UTF-8' }]);
+  }
+}
+
+/** What stood in the way, in words. */
+export function whyNot(cause: unknown): string {
+  const code = cause instanceof Error && 'code' in cause ? String(cause.code) : '';
+  const words: Record<string, string> = {
+    ENOENT: 'no such file or folder',
+    EACCES: 'no permission',
+    EISDIR: 'a folder',
+    ENOTDIR: 'a path through something that is not a folder',
+    ENOSPC: 'no space left on the disk',
+    EROFS: 'a disk that cannot be written to',
+    ELOOP: 'a link where a file should be',
+    ENXIO: 'a device, pipe or socket',
+    ENAMETOOLONG: 'a name longer than this disk takes',
+  };
+  return words[code] ?? (cause instanceof Error ? cause.message : 'an unknown fault');
+}
+
+function refusal(name: string, found: string): InputError {
+  return new InputError(name, [{ path: '', found, allowed: 'a file that can be read' }]);
+}
+
+function tooLarge(name: string, size: number): InputError {
+  return new InputError(name, [{ path: '', found: `${size} bytes`, allowed: `at most ${MOST_BYTES} bytes` }]);
+}
