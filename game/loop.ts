@@ -15,6 +15,8 @@ import { now_ms } from './worker/realTime.ts';
 
 /** How far above a fingertip the wire points, CSS pixels. */
 export const FINGER_REACH_PX = 64;
+/** Readings this much older than the frame have surely arrived: browsers deliver pointer events just before each frame. */
+const ON_THE_WAY_MS = 8;
 /** Readings are repeated at least this often while the rig still swings or the keys move, ms. */
 const REST_MS = 8;
 
@@ -46,7 +48,7 @@ export class BenchLoop {
       finish: () => this.session.tool.finish(now_ms()),
       nudge: (du, dy) => this.nudge(du, dy),
     });
-    this.stops.push(this.keyboard.attach(pane), this.listen(pane));
+    this.stops.push(this.keyboard.attach(pane), this.gamepad.attach(), this.sound.attach(), this.listen(pane));
     this.stops.push(
       effect(() => {
         const welding = state.torchState.value === 'welding' || state.robotWelding.value;
@@ -191,7 +193,7 @@ export class BenchLoop {
     this.keyboard.tick(dt_s);
     this.gamepad.tick();
     this.settleRig();
-    tool.tick(now_ms());
+    tool.tick(now_ms(), performance.timeOrigin + time_ms - ON_THE_WAY_MS);
     if (state.playing.value) this.advanceReplay(dt_s);
     const scene = this.scene();
     this.sound.arcOn(scene.arcOn && this.struck_ms > 0);

@@ -2,19 +2,32 @@ import type { WeaveOptions, WireState } from '../../engine/index.ts';
 import { arcNoise } from './arcNoise.ts';
 import { BeatPlayer } from './beatPlayer.ts';
 
-/** Arc sound and beat. Made at the first press (browsers allow sound only after one); silent at volume 0. */
+/** Arc sound and beat; silent at volume 0. */
 export class Sound {
   private context: AudioContext | null = null;
   private master: GainNode | null = null;
   private arc: { source: AudioBufferSourceNode; level: GainNode } | null = null;
   private beat: BeatPlayer | null = null;
 
+  /** Opens the audio device at the first press anywhere (browsers allow it only then): it takes too long to do in mid-strike. */
+  attach(): () => void {
+    const open = (): void => {
+      if (typeof AudioContext === 'undefined') return;
+      this.context ??= new AudioContext({ latencyHint: 'interactive' });
+    };
+    window.addEventListener('pointerdown', open, { once: true });
+    window.addEventListener('keydown', open, { once: true });
+    return () => {
+      window.removeEventListener('pointerdown', open);
+      window.removeEventListener('keydown', open);
+    };
+  }
+
   /** Starts arc noise (muted until `arcOn`) and, if asked, the beat. */
   strike(volume: number, wire: WireState, weave: WeaveOptions | null, strike_ms: number): void {
     this.stop();
-    if (volume <= 0 || typeof AudioContext === 'undefined') return;
-    this.context ??= new AudioContext({ latencyHint: 'interactive' });
     const { context } = this;
+    if (volume <= 0 || !context) return;
     void context.resume();
     this.master ??= new GainNode(context);
     this.master.connect(context.destination);

@@ -15,10 +15,10 @@ export const RESTRIKE_S = 4;
 export interface TorchHooks {
   /** The first press: an attempt begins with this reading. */
   strike(sample: TorchSample): void;
-  /** Readings of an attempt under way. */
-  samples(samples: TorchSample[]): void;
+  /** Readings of an attempt under way; none older than `until_ms` is still to come. */
+  samples(samples: TorchSample[], until_ms: number): void;
   /** The hand has finished; the Worker answers with the recording. */
-  finish(): void;
+  finish(at_ms: number): void;
   changed(state: TorchState): void;
 }
 
@@ -36,7 +36,7 @@ export class TorchTool {
       this.hooks.strike(sample);
       this.enter('welding');
     } else if (this.state === 'out') {
-      this.hooks.samples([sample]);
+      this.hooks.samples([sample], sample.at_ms);
       this.enter('welding');
     }
   }
@@ -45,14 +45,14 @@ export class TorchTool {
   move(samples: TorchSample[]): void {
     if (samples.length === 0) return;
     this.last = samples[samples.length - 1];
-    if (this.state === 'welding' || this.state === 'out') this.hooks.samples(samples);
+    if (this.running) this.hooks.samples(samples, this.last.at_ms);
   }
 
   release(sample: TorchSample): void {
     this.last = sample;
     if (this.state !== 'welding') return;
     this.out_ms = sample.at_ms;
-    this.hooks.samples([{ ...sample, trigger: false }]);
+    this.hooks.samples([{ ...sample, trigger: false }], sample.at_ms);
     this.enter('out');
   }
 
@@ -61,14 +61,17 @@ export class TorchTool {
     return this.state === 'out' ? Math.max(0, RESTRIKE_S - (now_ms - this.out_ms) / 1000) : 0;
   }
 
-  tick(now_ms: number): void {
+  /** @param complete_ms readings up to here have all been delivered, also where the hand rested and there were none */
+  tick(now_ms: number, complete_ms: number): void {
+    if (this.running) this.hooks.samples([], complete_ms);
     if (this.state === 'out' && this.restrikeLeft_s(now_ms) === 0) this.finish(now_ms);
   }
 
   finish(now_ms: number): void {
     if (this.state !== 'welding' && this.state !== 'out') return;
-    if (this.state === 'welding' && this.last) this.hooks.samples([{ ...this.last, at_ms: now_ms, trigger: false }]);
-    this.hooks.finish();
+    if (this.state === 'welding' && this.last)
+      this.hooks.samples([{ ...this.last, at_ms: now_ms, trigger: false }], now_ms);
+    this.hooks.finish(now_ms);
     this.enter('stopped');
   }
 
@@ -83,6 +86,10 @@ export class TorchTool {
 
   get triggerDown(): boolean {
     return this.state === 'welding';
+  }
+
+  private get running(): boolean {
+    return this.state === 'welding' || this.state === 'out';
   }
 
   private enter(state: TorchState): void {

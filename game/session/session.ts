@@ -12,6 +12,7 @@ import type { SurfaceFrame } from '../view/surfaceFrame.ts';
 import { BenchClient } from '../worker/client.ts';
 import { Latest } from '../worker/latest.ts';
 import type { AttemptMeta, BenchAnswer, SurfaceMessage } from '../worker/protocol.ts';
+import { now_ms } from '../worker/realTime.ts';
 import { TraceLog } from '../worker/traceLog.ts';
 import { Comparer } from './comparer.ts';
 import { forget, keep, refreshShelf } from './keeper.ts';
@@ -48,8 +49,8 @@ export class Session {
     );
     this.tool = new TorchTool({
       strike: (sample) => this.strike(sample),
-      samples: (samples) => this.bench.ask({ type: 'samples', samples }),
-      finish: () => this.bench.ask({ type: 'finish' }),
+      samples: (samples, until_ms) => this.bench.ask({ type: 'samples', samples, until_ms }),
+      finish: (at_ms) => this.bench.ask({ type: 'finish', at_ms }),
       changed: (torch) => {
         state.torchState.value = torch;
         state.announcement.value = words.announce[torch];
@@ -99,7 +100,7 @@ export class Session {
   }
 
   stopRobot(): void {
-    this.bench.ask({ type: 'finish' });
+    this.bench.ask({ type: 'finish', at_ms: now_ms() });
   }
 
   cutAt(y_mm: number): void {

@@ -10,7 +10,8 @@ in vec2 aPosition;
 out vec2 vUv;
 void main() {
   vUv = aPosition * 0.5 + 0.5;
-  gl_Position = vec4(aPosition, 0.0, 1.0);
+  // Drawn into a texture, which counts its rows from the top.
+  gl_Position = vec4(aPosition.x, -aPosition.y, 0.0, 1.0);
 }
 `;
 

@@ -1,5 +1,5 @@
 import Matter from 'matter-js';
-import { Graphics } from 'pixi.js';
+import { Buffer, BufferUsage, Geometry, GlProgram, Mesh, Shader } from 'pixi.js';
 import type { Camera } from './camera.ts';
 import { toPane } from './camera.ts';
 
@@ -12,6 +12,42 @@ const LIFE_S = 1.6;
 const GRAVITY_MM_PER_MS2 = 0.00981;
 const STEP_MS = 1000 / 60;
 
+/** Numbers per corner of a ball: place in clip space, corner of its square, heat 1 to 0. */
+const PER_CORNER = 5;
+const CORNERS = [
+  [-1, -1],
+  [1, -1],
+  [1, 1],
+  [-1, 1],
+] as const;
+
+/** A program of its own is a few lines; the general one for shapes takes a slow machine a second to compile, in mid-weld. */
+const VERTEX = `#version 300 es
+in vec2 aPlace;
+in vec2 aCorner;
+in float aHeat;
+out vec2 vCorner;
+out float vHeat;
+void main() {
+  vCorner = aCorner;
+  vHeat = aHeat;
+  gl_Position = vec4(aPlace, 0.0, 1.0);
+}
+`;
+
+const FRAGMENT = `#version 300 es
+precision mediump float;
+in vec2 vCorner;
+in float vHeat;
+out vec4 outColor;
+void main() {
+  float edge = 1.0 - smoothstep(0.6, 1.0, length(vCorner));
+  float alpha = edge * min(1.0, vHeat * 1.6);
+  vec3 color = mix(vec3(0.71, 0.22, 0.06), mix(vec3(0.95, 0.64, 0.24), vec3(1.0, 0.945, 0.84), smoothstep(0.6, 0.85, vHeat)), smoothstep(0.3, 0.5, vHeat));
+  outColor = vec4(color * alpha, alpha);
+}
+`;
+
 interface Ball {
   body: Matter.Body;
   age_s: number;
@@ -23,12 +59,35 @@ interface Ball {
  * ever read back by the engine.
  */
 export class SpatterView {
-  readonly graphics = new Graphics();
+  readonly mesh: Mesh<Geometry, Shader>;
+  private readonly corners = new Float32Array(MOST_BODIES * 4 * PER_CORNER);
+  private readonly buffer: Buffer;
   private readonly world = Matter.Engine.create({ gravity: { x: 0, y: 1, scale: GRAVITY_MM_PER_MS2 } });
   private readonly balls: Ball[] = [];
   private owedSpatter_g = 0;
   private owedDrip_g = 0;
   private seed = 1;
+
+  constructor() {
+    this.buffer = new Buffer({ data: this.corners, usage: BufferUsage.VERTEX | BufferUsage.COPY_DST });
+    const stride = PER_CORNER * Float32Array.BYTES_PER_ELEMENT;
+    const indices = new Uint16Array(MOST_BODIES * 6);
+    for (let n = 0; n < MOST_BODIES; n++)
+      indices.set(
+        [0, 1, 2, 0, 2, 3].map((corner) => 4 * n + corner),
+        6 * n,
+      );
+    const geometry = new Geometry({
+      attributes: {
+        aPlace: { buffer: this.buffer, format: 'float32x2', stride, offset: 0 },
+        aCorner: { buffer: this.buffer, format: 'float32x2', stride, offset: 8 },
+        aHeat: { buffer: this.buffer, format: 'float32', stride, offset: 16 },
+      },
+      indexBuffer: indices,
+    });
+    const glProgram = GlProgram.from({ vertex: VERTEX, fragment: FRAGMENT, name: 'spatter' });
+    this.mesh = new Mesh({ geometry, shader: new Shader({ glProgram, resources: {} }) });
+  }
 
   /** Mass that left the puddle since the last call, at a place. */
   add(spatter_g: number, dripped_g: number, u_mm: number, y_mm: number): void {
@@ -73,15 +132,21 @@ export class SpatterView {
   }
 
   draw(camera: Camera): void {
-    const g = this.graphics;
-    g.clear();
+    this.corners.fill(0);
+    let o = 0;
     for (const { body, age_s, drip } of this.balls) {
       const at = toPane(camera, body.position.x, -body.position.y);
-      const heat = 1 - age_s / LIFE_S;
-      const color = heat > 0.75 ? 0xfff1d6 : heat > 0.45 ? 0xf2a33c : 0xb5380f;
-      const radius = Math.max(drip ? 2 : 0.8, (body.circleRadius ?? 0.3) * camera.scale * 0.7);
-      g.circle(at.x_px, at.y_px, radius).fill({ color, alpha: Math.min(1, heat * 1.6) });
+      const radius = Math.max(drip ? 3 : 1.5, (body.circleRadius ?? 0.3) * camera.scale);
+      for (const [x, y] of CORNERS) {
+        this.corners[o] = ((at.x_px + x * radius) / camera.width_px) * 2 - 1;
+        this.corners[o + 1] = 1 - ((at.y_px + y * radius) / camera.height_px) * 2;
+        this.corners[o + 2] = x;
+        this.corners[o + 3] = y;
+        this.corners[o + 4] = 1 - age_s / LIFE_S;
+        o += PER_CORNER;
+      }
     }
+    this.buffer.update();
   }
 
   clear(): void {
@@ -89,7 +154,6 @@ export class SpatterView {
     this.balls.length = 0;
     this.owedSpatter_g = 0;
     this.owedDrip_g = 0;
-    this.graphics.clear();
   }
 
   private spawn(u_mm: number, y_mm: number, radius_mm: number, vx: number, vy: number, drip: boolean): void {

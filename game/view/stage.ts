@@ -5,6 +5,7 @@ import { BeatView } from './beatView.ts';
 import { type Camera, fitCamera } from './camera.ts';
 import { JointView } from './jointView.ts';
 import { metalEnds } from './metal.ts';
+import { MetalLayer } from './metalLayer.ts';
 import { SpatterView } from './spatter.ts';
 import type { SurfaceFrame } from './surfaceFrame.ts';
 import { type TorchPose, TorchView } from './torchView.ts';
@@ -46,6 +47,7 @@ export class Stage {
   camera: Camera = fitCamera({ width_px: 1, height_px: 1, low_mm: 0, high_mm: 1, fixedScale: null });
   readonly spatter = new SpatterView();
   private readonly joint = new JointView();
+  private readonly metal = new MetalLayer();
   private readonly torch = new TorchView();
   private readonly beat = new BeatView();
   private readonly filter = new ArcLightFilter();
@@ -60,7 +62,7 @@ export class Stage {
     private readonly app: Application,
     host: HTMLElement,
   ) {
-    app.stage.addChild(this.joint.mesh, this.spatter.graphics);
+    app.stage.addChild(this.metal.mesh, this.spatter.mesh);
     host.prepend(app.canvas, this.torch.element, this.beat.element);
   }
 
@@ -111,14 +113,14 @@ export class Stage {
     this.joint.setLight(this.arcAt.u_mm, this.arcAt.y_mm, height, light, dark, scene.plain);
     this.torch.draw(this.camera, scene.torch, scene.nozzle_mm, scene.tip_mm);
     this.beat.draw(this.camera, scene.beat?.weave ?? null, scene.beat?.since_s ?? -1, scene.still);
-    if (scene.still) this.spatter.graphics.clear();
-    else {
-      this.spatter.step(dt_s);
-      this.spatter.draw(this.camera);
-    }
+    // Flying sparks are motion for its own sake: none where motion is to be reduced.
+    if (scene.still) this.spatter.clear();
+    else this.spatter.step(dt_s);
+    this.spatter.draw(this.camera);
     if (this.moving(scene)) this.judgeSpeed(dt_s);
     this.setDrawn(this.moving(scene) ? this.sharpness : 1);
     this.joint.upload();
+    this.metal.draw(this.app.renderer, this.joint.mesh);
     this.app.render();
   }
 
@@ -135,14 +137,19 @@ export class Stage {
   private setDrawn(share: number): void {
     if (share === this.drawnAt) return;
     this.drawnAt = share;
-    this.resize();
+    this.sizeMetal();
   }
 
-  /** The canvas keeps its size on the page; the browser stretches a coarser picture smoothly. */
   private resize(): void {
     const { width_px, height_px } = this.camera;
-    this.app.renderer.resize(Math.max(1, width_px), Math.max(1, height_px), sharpest() * this.drawnAt);
-    this.joint.setPixel(1 / (this.camera.scale * this.drawnAt));
+    this.app.renderer.resize(Math.max(1, width_px), Math.max(1, height_px), sharpest());
+    this.sizeMetal();
+  }
+
+  private sizeMetal(): void {
+    const { width_px, height_px, scale } = this.camera;
+    this.metal.resize(width_px, height_px, sharpest() * this.drawnAt);
+    this.joint.setPixel(1 / (scale * this.drawnAt));
   }
 
   private judgeSpeed(dt_s: number): void {

@@ -3,7 +3,7 @@ import { type AttemptRecording, openedRoot, readSection, sectionSvg } from '../.
 import type { TorchSample } from '../input/sample.ts';
 import { metalEnds } from '../view/metal.ts';
 import { Attempt } from './attempt.ts';
-import { PoseClock } from './poseClock.ts';
+import { MOVE_MS, PoseClock } from './poseClock.ts';
 import type { AttemptMeta, BenchAnswer, BenchRequest, EndReason } from './protocol.ts';
 import { now_ms, type PoseSource, runRealTime } from './realTime.ts';
 import { RobotSource } from './robotSource.ts';
@@ -47,10 +47,10 @@ export class Bench {
         this.strike(request.meta, request.samples, request.job);
         return;
       case 'samples':
-        this.clock?.add(request.samples);
+        this.clock?.add(request.samples, request.until_ms);
         return;
       case 'finish':
-        this.end('stopped', 0);
+        this.finish(request.at_ms);
         return;
       case 'demonstrate':
         this.demonstrate(request);
@@ -94,7 +94,7 @@ export class Bench {
   private strike(meta: AttemptMeta, samples: readonly TorchSample[], job: number): void {
     const attempt = this.begin(meta, job);
     const clock = new PoseClock(samples[0].at_ms);
-    clock.add(samples);
+    clock.add(samples, samples[0].at_ms);
     this.clock = clock;
     this.run(clock, attempt, () => null);
   }
@@ -122,6 +122,13 @@ export class Bench {
       },
       tooSlow: (lag_s) => this.end('too-slow', lag_s),
     });
+  }
+
+  /** The hand is done: welds what it did up to that moment, then ends. */
+  private finish(at_ms: number): void {
+    this.clock?.add([], at_ms + MOVE_MS);
+    for (let pose = this.clock?.take(); pose; pose = this.clock?.take()) this.attempt?.weld(pose);
+    this.end('stopped', 0);
   }
 
   private end(reason: EndReason, lag_s: number): void {

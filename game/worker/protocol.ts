@@ -23,8 +23,9 @@ export interface AttemptMeta {
 export type BenchRequest =
   | { type: 'prepare'; job: number; simulation: SimulationOptions }
   | { type: 'strike'; job: number; meta: AttemptMeta; samples: TorchSample[] }
-  | { type: 'samples'; samples: TorchSample[] }
-  | { type: 'finish' }
+  /** `until_ms`: no reading older than this is still to come. */
+  | { type: 'samples'; samples: TorchSample[]; until_ms: number }
+  | { type: 'finish'; at_ms: number }
   | { type: 'demonstrate'; job: number; meta: AttemptMeta; weave: WeaveOptions; faults: HandFaults }
   | { type: 'open'; job: number; recording: Recording }
   | { type: 'seek'; t_s: number | null }

@@ -2,6 +2,8 @@ import type { Pose } from '../../engine/index.ts';
 
 /** Falling this far behind real time ends the attempt: time at the bench is never slowed. */
 export const TOO_SLOW_S = 0.25;
+/** A slow page hands over its readings in bundles, and a bundle takes a moment to weld: only a lag that lasts this long counts. */
+const LASTING_MS = 300;
 /** Longest spell of work before messages are looked at again. */
 const SPELL_MS = 14;
 /** Pause between spells when up to date. */
@@ -27,7 +29,7 @@ export function now_ms(): number {
 /** Welds poses as their time comes. Returns a function that stops it. */
 export function runRealTime(source: PoseSource, hooks: RealTimeHooks): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
-  let worst_ms = 0;
+  let late_ms: number | null = null;
   const spell = (): void => {
     const until = now_ms() + SPELL_MS;
     let pose = source.take(now_ms());
@@ -36,9 +38,11 @@ export function runRealTime(source: PoseSource, hooks: RealTimeHooks): () => voi
       if (now_ms() >= until) break;
       pose = source.take(now_ms());
     }
-    worst_ms = source.lag_ms(now_ms());
-    if (worst_ms > TOO_SLOW_S * 1000) {
-      hooks.tooSlow(worst_ms / 1000);
+    const now = now_ms();
+    const lag_s = source.lag_ms(now) / 1000;
+    late_ms = lag_s > TOO_SLOW_S ? (late_ms ?? now) : null;
+    if (late_ms !== null && now - late_ms > LASTING_MS) {
+      hooks.tooSlow(lag_s);
       return;
     }
     if (!hooks.spell()) timer = setTimeout(spell, pose ? 0 : IDLE_MS);

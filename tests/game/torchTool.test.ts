@@ -9,13 +9,17 @@ function at(at_ms: number, trigger = true): TorchSample {
 /** A torch with everything it tells written down. */
 function bench() {
   const said: string[] = [];
+  const known: number[] = [];
   const tool = new TorchTool({
     strike: () => said.push('strike'),
-    samples: (s) => said.push(s.map((x) => (x.trigger ? 'on' : 'off')).join(' ')),
+    samples: (s, until) => {
+      if (s.length > 0) said.push(s.map((x) => (x.trigger ? 'on' : 'off')).join(' '));
+      known.push(until);
+    },
     finish: () => said.push('finish'),
     changed: (state) => said.push(state),
   });
-  return { tool, said };
+  return { tool, said, known };
 }
 
 describe('torch tool', () => {
@@ -32,10 +36,10 @@ describe('torch tool', () => {
     const { tool, said } = bench();
     tool.press(at(0));
     tool.release(at(100, false));
-    tool.tick(100 + RESTRIKE_S * 1000 - 1);
+    tool.tick(100 + RESTRIKE_S * 1000 - 1, 0);
     expect(tool.state).toBe('out');
     expect(tool.restrikeLeft_s(100 + 1000)).toBeCloseTo(RESTRIKE_S - 1);
-    tool.tick(100 + RESTRIKE_S * 1000);
+    tool.tick(100 + RESTRIKE_S * 1000, 0);
     expect(said.slice(-2)).toEqual(['finish', 'stopped']);
   });
 
@@ -44,6 +48,16 @@ describe('torch tool', () => {
     tool.press(at(0));
     tool.finish(50);
     expect(said.slice(-3)).toEqual(['off', 'finish', 'stopped']);
+  });
+
+  it('tells every frame up to when its readings are complete, while an attempt runs', () => {
+    const { tool, known } = bench();
+    tool.tick(5, 0);
+    tool.press(at(10));
+    tool.tick(30, 22);
+    tool.move([at(40)]);
+    tool.tick(50, 42);
+    expect(known).toEqual([22, 40, 42]);
   });
 
   it('moves the torch without telling the bench before the strike and after the end', () => {

@@ -102,13 +102,16 @@ export class BenchDriver {
     await send('mousePressed', first);
     const began = performance.now();
     let last = first;
+    const sent: Promise<unknown>[] = [];
     for (;;) {
       const place = path((performance.now() - began) / 1000);
       if (!place) break;
       last = place;
-      await send('mouseMoved', place);
+      // Not waited for one by one: a real mouse does not wait for a slow page either, it gets every reading with its own time.
+      sent.push(send('mouseMoved', place));
       await new Promise((resolve) => setTimeout(resolve, stepMs));
     }
+    await Promise.all(sent);
     await send('mouseReleased', last);
     await this.page.waitForFunction(() => (window as Window & { seen?: number[] }).seen?.length === 2);
     const [down, up] = await this.page.evaluate(() => (window as Window & { seen?: number[] }).seen ?? []);
