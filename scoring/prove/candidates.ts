@@ -1,5 +1,6 @@
 import type { Advice, Change, Exercise, Result } from '../schema/index.ts';
 import { DROPPED, type Fault } from './fault.ts';
+import { sized } from './sized.ts';
 import { inSteps, type Knob } from './steps.ts';
 
 /** Metal laid over metal held beyond which the crown is the settings' doing; as the advice has it. */
@@ -22,7 +23,7 @@ export function candidates(fault: Fault, advice: Advice, result: Result, exercis
   const trade = tradeOrder(fault, result);
   const list =
     metalFirst(fault, result) === null ? trade : [inSteps('travel_mmps', 1), inSteps('feed_mpmin', -1), ...trade];
-  const ordered = own === null ? list : [own, ...list];
+  const ordered = (own === null ? list : [own, ...list]).map((c) => sized(c, result, exercise));
   const seen = new Set<string>();
   const distinct = ordered.filter((c) => {
     const key = `${c.what} ${Math.sign(c.by)}`;

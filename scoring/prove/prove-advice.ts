@@ -19,6 +19,7 @@ import { cutOf } from './cut.ts';
 import { drillFor } from './drill.ts';
 import { type Fault, faultOf, missing, sameLine, spoiled } from './fault.ts';
 import { proofSentences } from './sentences.ts';
+import { sensible } from './sized.ts';
 import { inSteps, steps, stepsOf } from './steps.ts';
 
 export interface ProveOptions {
@@ -45,6 +46,9 @@ const KEPT_FOR_LATER = 2;
 const LEAST_PROGRESS = 0.12;
 /** Steps are reckoned to pass the limit by a little more than the plus-minus. */
 const WITH_ROOM = 1.2;
+/** Readings bend: steps grow at most so many times at once, and a way reckoned longer than this many times the most is not gone. */
+const MOST_GROWTH = 3;
+const FARTHEST = 1.6;
 
 /** Nothing a change of one thing could mend: the attempt itself has to be another one. */
 const OTHER_ATTEMPT: readonly Advice['code'][] = ['weld-the-judged-length', 'climb', 'no-climb', 'one-pass'];
@@ -73,6 +77,7 @@ export function proveAdvice(recording: AttemptRecording, result: Result, options
   const looked = new Set<string>();
   const rerun = (change: Change, fault: Fault): Rerun | null => {
     if (exercise === null || spent >= most) return null;
+    if (!sensible(change, result, exercise, recording.simulation.process)) return null;
     const changed = applyChange(recording, change);
     if (changed === null) return null;
     spent++;
@@ -80,9 +85,7 @@ export function proveAdvice(recording: AttemptRecording, result: Result, options
     const again = judgeAttempt(changed, attempt, judgedBy(exercise, changed, options));
     const line = sameLine(fault, again);
     const spoils = spoiled(result, again, fault).map((s) =>
-      s.line === null
-        ? s.text
-        : `${measureName(s.line.measure, s.line.side, recording.simulation.joint.kind)} ${s.text}`,
+      s.line === null ? s.text : `${measureName(s.line.measure, s.line.side, kind)} ${s.text}`,
     );
     options.onRerun?.(spent, most);
     const trial: Trial = {
@@ -93,6 +96,7 @@ export function proveAdvice(recording: AttemptRecording, result: Result, options
     };
     return { change, attempt, trial, line };
   };
+  const { kind } = recording.simulation.joint;
   const advice = result.advice.map((a, index): ProvedAdvice => {
     const fault = faultOf(a, result);
     const untouched = {
@@ -112,17 +116,16 @@ export function proveAdvice(recording: AttemptRecording, result: Result, options
     const key = `${fault.measure} ${fault.side} ${fault.rule}`;
     const about = { ...untouched, fault: shown(fault), before: readingOf(fault) };
     if (looked.has(key) || proved >= enough || spent >= most)
-      return { ...about, untried: 'after the first things first' };
+      return { ...about, untried: 'after the first things first', text: proofSentences.fault(fault, kind) };
     looked.add(key);
     const room = index === 0 ? Math.max(1, most - KEPT_FOR_LATER) : most - spent;
     const runs = mend(fault, candidates(fault, a, result, exercise), room, rerun);
     const good = runs.find((r) => r.trial.mends);
-    const { kind } = recording.simulation.joint;
     const tried = runs.map((r) => r.trial);
     const first = metalFirst(fault, result);
     const opening = first !== null && a.code !== 'too-much-metal' ? [proofSentences.metalFirst(first)] : [];
     if (good === undefined || good.line === null) {
-      const drill = drillFor(fault, exercise, result.motion.period_s === null);
+      const drill = drillFor(fault, exercise, result.motion);
       const near = nearest(runs);
       const text = [
         ...opening,
@@ -161,7 +164,7 @@ function judgedBy(exercise: Exercise, changed: AttemptRecording, options: ProveO
   };
 }
 
-/** Tries the changes in turn until one mends the fault: a step first, then as many as its progress calls for. */
+/** Tries the changes in turn until one mends the fault: first as far as the hand was off, then as far as the progress made calls for. */
 function mend(
   fault: Fault,
   changes: readonly Change[],
@@ -174,28 +177,38 @@ function mend(
     const first = rerun(change, fault);
     if (first === null) continue;
     runs.push(first);
-    if (first.trial.mends) break;
-    const more = moreSteps(fault, first);
-    if (more === null || runs.length >= room) continue;
-    const second = rerun(more, fault);
-    if (second === null) continue;
-    runs.push(second);
-    if (second.trial.mends) break;
+    let last = first;
+    for (let next = nextSteps(fault, last); next !== null && runs.length < room; next = nextSteps(fault, last)) {
+      const run = runs.some((r) => sameChange(r.change, next!)) ? null : rerun(next, fault);
+      if (run === null) break;
+      runs.push(run);
+      last = run;
+    }
+    if (last.trial.mends) break;
   }
   return runs;
 }
 
-/** The same change with as many steps as the way still to go asks for; null where it does not lead there. */
-function moreSteps(fault: Fault, run: Rerun): Change | null {
-  if (run.line === null || run.line.verdict === 'within') return null;
+/**
+ * The same change with as many steps as the way still to go asks for, or fewer where it went far enough and spoiled another line. Null
+ * where it mends, or where it does not lead there.
+ */
+function nextSteps(fault: Fault, run: Rerun): Change | null {
+  if (run.line === null || run.trial.mends) return null;
   const way = missing(fault);
   const made = way - missing(run.line);
   if (made < LEAST_PROGRESS * way) return null;
-  const count = Math.ceil((Math.abs(stepsOf(run.change)) * way * WITH_ROOM) / made - 1e-9);
+  const now = Math.abs(stepsOf(run.change));
+  const needed = (now * way * WITH_ROOM) / made;
+  const count = Math.min(MOST_GROWTH * now, Math.ceil(needed - 1e-9));
   const { step, most } = steps[run.change.what];
-  if (count * step > 1.6 * most) return null;
+  if (run.line.verdict === 'within' ? count >= now : needed * step > FARTHEST * most) return null;
   const change = inSteps(run.change.what, run.change.by < 0 ? -count : count);
-  return Math.abs(change.by) > Math.abs(run.change.by) ? change : null;
+  return sameChange(change, run.change) ? null : change;
+}
+
+function sameChange(a: Change, b: Change): boolean {
+  return a.what === b.what && a.by === b.by;
 }
 
 function nearest(runs: readonly Rerun[]): { change: Change; after: Fault } | null {
