@@ -1,5 +1,5 @@
 import { useSignalEffect } from '@preact/signals';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { AboutDialog } from './panels/about.tsx';
 import { AidsDialog } from './panels/aids.tsx';
 import { BeatSheet } from './panels/beatSheet.tsx';
@@ -19,12 +19,24 @@ export type DialogName = 'attempts' | 'aids' | 'about' | null;
 /** One screen, three zones: the joint, the cut, and below it what the attempt says. */
 export function App({ session }: { session: Session }) {
   const [dialog, setDialog] = useState<DialogName>(null);
+  const head = useRef<HTMLElement>(null);
   const close = () => setDialog(null);
 
   useSignalEffect(() => {
     // In a replay only the joint goes dark: the rest is being read.
     document.documentElement.dataset.room = dark.value && finished.value === null ? 'dark' : 'light';
   });
+
+  // On a phone the joint takes what the head leaves of the first screen, however many lines the sentence needs.
+  useEffect(() => {
+    const element = head.current;
+    if (!element) return;
+    const sizes = new ResizeObserver(() =>
+      document.documentElement.style.setProperty('--head', `${Math.ceil(element.getBoundingClientRect().height)}px`),
+    );
+    sizes.observe(element);
+    return () => sizes.disconnect();
+  }, []);
 
   useEffect(() => {
     const over = (event: DragEvent) => event.preventDefault();
@@ -43,7 +55,7 @@ export function App({ session }: { session: Session }) {
 
   return (
     <div class="sheet">
-      <header class="head quiet">
+      <header ref={head} class="head quiet">
         <TopBar session={session} openDialog={setDialog} />
         <Sentence session={session} />
       </header>
