@@ -4,7 +4,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     // Finer meshes and foreign browsers have a script of their own: `npm run test:slow`.
-    exclude: process.env.TOEHOLD_SLOW ? [] : ['tests/slow/**'],
+    exclude: ['tests/slow/**'],
     hookTimeout: 60_000,
     testTimeout: 120_000,
     passWithNoTests: false,

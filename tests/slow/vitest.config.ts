@@ -7,6 +7,7 @@ export default defineConfig({
     root: fileURLToPath(new URL('../..', import.meta.url)),
     include: ['tests/slow/**/*.test.ts'],
     testTimeout: 1_200_000,
+    hookTimeout: 120_000,
     passWithNoTests: false,
   },
 });
