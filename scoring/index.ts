@@ -6,5 +6,6 @@ export * from './exercises/index.ts';
 export * from './hand/index.ts';
 export * from './profiles/index.ts';
 export * from './prove/index.ts';
+export * from './range/index.ts';
 export * from './schema/index.ts';
 export * from './score/index.ts';

@@ -2,6 +2,7 @@ import { Command, CommanderError } from 'commander';
 import { ENGINE_VERSION, EngineError } from '../../engine/index.ts';
 import { InputError } from '../schema/index.ts';
 import { adviseCommand } from './advise.ts';
+import { rangeCommand } from './range.ts';
 import { scoreCommand } from './score.ts';
 import { sectionCommand } from './section.ts';
 import { plain, type Terminal } from './terminal.ts';
@@ -40,7 +41,8 @@ export async function run(args: readonly string[], terminal: Terminal): Promise<
     .addCommand(weaveCommand(print))
     .addCommand(scoreCommand(terminal, finish))
     .addCommand(sectionCommand(print))
-    .addCommand(adviseCommand(print));
+    .addCommand(adviseCommand(print))
+    .addCommand(rangeCommand(print, terminal.err));
   for (const command of [program, ...program.commands]) {
     command.exitOverride();
     command.showHelpAfterError('(add --help for what there is)');

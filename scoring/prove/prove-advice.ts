@@ -195,6 +195,7 @@ function mend(
  */
 function nextSteps(fault: Fault, run: Rerun): Change | null {
   if (run.line === null || run.trial.mends) return null;
+  if (run.line.verdict !== 'within' && run.trial.spoils.length > 0) return null;
   const way = missing(fault);
   const made = way - missing(run.line);
   if (made < LEAST_PROGRESS * way) return null;

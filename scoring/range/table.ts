@@ -1,0 +1,51 @@
+import type { RangeMap } from './map.ts';
+
+const HEAD = [
+  'pattern',
+  'feed_mpmin',
+  'volts_V',
+  'travel_mmps',
+  'tipToWork_mm',
+  'verdict',
+  'root',
+  'rootFusion_mm',
+  'convexity_mm',
+  'size_mm',
+  'laid_mm2',
+  'current_A',
+  'regime',
+  'because',
+  'handHolds',
+  'middle',
+] as const;
+
+export type RangeRow = Record<(typeof HEAD)[number], string | number | boolean | null>;
+
+/** One row per combination, in the order of the points. */
+export function rangeRows(map: RangeMap): RangeRow[] {
+  return map.points.map((p, i) => {
+    const { verdict, root, rootFusion_mm, convexity_mm, size_mm, laid_mm2, current_A, regime, because, handHolds } =
+      map.results[i]!;
+    return {
+      pattern: p.pattern,
+      ...p.at,
+      verdict,
+      root,
+      rootFusion_mm,
+      convexity_mm,
+      size_mm,
+      laid_mm2,
+      current_A,
+      regime,
+      because,
+      handHolds,
+      middle: map.middle?.point.index === p.index,
+    };
+  });
+}
+
+/** The table as CSV, label and caution as comment lines at the top. Every cell is ours: nothing in it can be a formula. */
+export function rangeCsv(map: RangeMap): string {
+  const rows = rangeRows(map).map((row) => HEAD.map((name) => String(row[name] ?? '')).join(','));
+  return [`# ${map.label}`, `# ${map.caution}`, HEAD.join(','), ...rows, ''].join('\n');
+}
