@@ -23,6 +23,8 @@ export function middleOf(
   results: readonly RangeResult[],
 ): Middle | null {
   const swept = axes.filter((axis) => plan.values[axis].length > 1);
+  // A box can only stand round the middle of an axis with three values or more.
+  const boxed = axes.filter((axis) => plan.values[axis].length > 2);
   const held = new Set(results.filter((r) => holds(r.verdict)).map((r) => r.index));
   if (held.size === 0) return null;
   const lookup = new Map(points.map((p) => [keyOf(plan, p.pattern, placeOf(plan, p)), p.index]));
@@ -39,7 +41,7 @@ export function middleOf(
   for (const index of held) {
     const point = points[index]!;
     const place = placeOf(plan, point);
-    const room = roomAt(swept, place, (p) => stands(point.pattern, p));
+    const room = roomAt(boxed, place, (p) => stands(point.pattern, p));
     const off = place.reduce((sum, x, k) => sum + (x - centroid[k]!) ** 2, 0);
     const hand = results[index]!.handHolds ?? 0;
     if (best === null || room > best.room || (room === best.room && better({ hand, off }, best)))

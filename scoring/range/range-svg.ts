@@ -9,6 +9,9 @@ const CELL = { wide: 52, high: 34 } as const;
 const LEFT = 78;
 const GAP = 30;
 const TOP = 84;
+/** Room for a sheet's name, and for a line of words under the map (characters). */
+const LEAST_SHEET = 330;
+const LINE = 125;
 
 /** Bead metal, its uncertain edge, plate. Lightness alone tells them apart; each has its own texture besides. */
 const METAL = '#3d5a73';
@@ -40,11 +43,11 @@ export function rangeSvg(map: RangeMap): string {
   const x: Axis = swept[0] ?? 'feed_mpmin';
   const y: Axis = swept[1] ?? (x === 'volts_V' ? 'feed_mpmin' : 'volts_V');
   const sheets = sheetsOf(map, [x, y]);
-  const sheetWide = LEFT + map.plan.values[x].length * CELL.wide;
+  const sheetWide = Math.max(LEAST_SHEET, LEFT + map.plan.values[x].length * CELL.wide);
   const sheetHigh = map.plan.values[y].length * CELL.high + 66;
   const perRow = Math.max(1, Math.min(sheets.length, Math.floor(1180 / (sheetWide + GAP))));
   const rows = Math.ceil(sheets.length / perRow);
-  const words = [...middleSentences(map), map.caution];
+  const words = [...middleSentences(map), map.caution].flatMap(broken);
   const width = Math.max(880, perRow * (sheetWide + GAP) + GAP);
   const height = TOP + rows * (sheetHigh + GAP) + 26 + KEY.length * 20 + words.length * 18 + 20;
   const { base } = map.plan;
@@ -172,4 +175,15 @@ function defs(): string {
       pattern('dots', 7, 7, tag('circle', { cx: 3.5, cy: 3.5, r: 1.2, fill: INK })) +
       pattern('hatch', 6, 6, tag('path', { d: 'M-1 1L1 -1M0 6L6 0M5 7L7 5', stroke: QUIET, 'stroke-width': 0.9 })),
   );
+}
+
+/** A sentence in lines of LINE characters at most. */
+function broken(sentence: string): string[] {
+  const lines: string[] = [];
+  for (const word of sentence.split(' ')) {
+    const last = lines[lines.length - 1];
+    if (last === undefined || last.length + word.length >= LINE) lines.push(word);
+    else lines[lines.length - 1] = `${last} ${word}`;
+  }
+  return lines;
 }
