@@ -101,6 +101,7 @@ export const reasonCodes = [
   'settings-edited',
   'recording-edited',
   'exercise-edited',
+  'aids-in-test',
   'too-long',
 ] as const;
 

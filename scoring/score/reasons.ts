@@ -78,8 +78,15 @@ export function reasonsFor(q: ReasonQuestion): Reason[] {
       `${said(attempt.accounts.dripped_g, 2)} g of ${said(attempt.accounts.fed_g, 2)} g dropped out of the joint.`,
     );
   }
+  const leanedOn = isTest(exercise) ? aidsUsed(recording, exercise) : [];
+  if (leanedOn.length > 0) say('aids-in-test', `A test is welded without guides; on here: ${leanedOn.join(', ')}.`);
   reasons.push(...edits(q, exercise));
   return reasons;
+}
+
+/** An exercise that allows no ghost, beat or marks is a test. */
+function isTest({ aids }: Exercise): boolean {
+  return !aids.ghost && !aids.beat && !aids.toeMarks;
 }
 
 /** Which way the torch went over the judged length, a weave's own ups and downs and a restart's drop taken out. */
