@@ -1,0 +1,78 @@
+import { escapeText } from '../draw/svg.ts';
+
+/** Escapes text for HTML, attributes included. */
+export const esc = (text: string): string => escapeText(text).replace(/'/g, '&#39;');
+
+/**
+ * Style of the papers: an engineering drawing's sheet. One thin frame, hairlines, a title block at the foot; black on white, so that any
+ * printer and copier does.
+ */
+const STYLE = `
+@page { size: A4; margin: 9mm }
+* { box-sizing: border-box }
+html { background: #e9e9e9 }
+body { margin: 0; color: #000; font: 8pt/1.28 "Barlow", "Helvetica Neue", Arial, "Liberation Sans", sans-serif; font-variant-numeric: tabular-nums; -webkit-print-color-adjust: exact; print-color-adjust: exact }
+.sheet { width: 192mm; min-height: 278mm; margin: 9mm auto; padding: 4mm 7mm 0; background: #fff; border: .35mm solid #000; display: flex; flex-direction: column; gap: 1.8mm }
+h1 { font-size: 16pt; font-weight: 600; line-height: 1.15; margin: 0 }
+h2 { font-size: 8.6pt; font-weight: 600; margin: 0 0 .8mm }
+p { margin: 0 } p + p { margin-top: .5mm }
+svg { display: block; width: 100%; height: auto }
+.head { display: grid; grid-template-columns: 1fr auto; gap: 2mm 6mm; align-items: start }
+.head p { grid-column: 1 / -1 }
+.verdict { font-size: 13pt; font-weight: 600; border: .5mm solid #000; padding: .8mm 3mm 1mm; white-space: nowrap }
+.verdict small { font-size: 8pt; font-weight: 400 }
+.verdict.outside { border-width: 1mm } .verdict.none { border-style: dashed } .verdict.close { border-style: double; border-width: 1mm }
+.two { display: grid; grid-template-columns: 64mm 1fr; gap: 6mm }
+figure { margin: 0 } figcaption { font-size: 7.6pt; margin-top: .8mm }
+.strip { margin-top: -1mm } .strip figcaption { margin-top: -2.2mm }
+.framed { position: relative } .framed::after { content: ""; position: absolute; inset: 0; border: .2mm solid #000 }
+.first { font-size: 13pt; line-height: 1.3; border-left: 1mm solid #000; padding-left: 3mm; margin-bottom: 2.5mm }
+.first small { display: block; font-size: 8pt; margin-top: .8mm }
+.small-cuts { display: grid; grid-template-columns: repeat(3, 27mm); gap: 2.5mm; margin-top: 2mm }
+ol, ul { margin: 0; padding-left: 4.5mm } li + li { margin-top: .6mm }
+table { border-collapse: collapse; width: 100% }
+th { text-align: left; white-space: nowrap; font-weight: 600; border-bottom: .35mm solid #000; padding: .4mm 1.6mm .6mm 0; vertical-align: bottom }
+td { border-bottom: .15mm solid #888; padding: .35mm 2mm .45mm 0; vertical-align: middle; line-height: 1.25 }
+th:last-child, td:last-child { padding-right: 0 }
+td.nw { white-space: nowrap } td small { display: block; font-size: 6.2pt; line-height: 1.12; color: #222 } td b { font-weight: 600 }
+td.standing { width: 21mm }
+td.blank { width: 18mm; border: .2mm solid #000 }
+tr.outside td.v { font-weight: 700 }
+.foot { display: grid; grid-template-columns: 1fr 1fr; gap: 1mm 6mm; font-size: 7pt; line-height: 1.25 }
+.block { margin: auto -7mm 0; display: grid; grid-template-columns: repeat(4, 1fr); border-top: .35mm solid #000 }
+.block div { padding: .8mm 2mm 1mm; min-height: 8.5mm; border-right: .15mm solid #000; border-top: .15mm solid #000; overflow-wrap: anywhere; font-size: 8.6pt }
+.block div:nth-child(-n+4) { border-top: 0 } .block div:nth-child(4n) { border-right: 0 }
+.block span { display: block; font-size: 6.6pt; color: #333 }
+.wide { grid-column: span 2 }
+.avoid, tr, figure { break-inside: avoid }
+@media print { html { background: #fff } .sheet { width: calc(100% - .5mm); min-height: 277mm; margin: 0 } }
+@media screen and (max-width: 200mm) { .sheet { width: auto; margin: 0 } .two, .foot { grid-template-columns: 1fr } }
+`;
+
+/** A complete HTML document on its own: no script, nothing loaded from elsewhere. */
+export function paperDocument(title: string, sheet: string): string {
+  return `<!doctype html>
+<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
+<title>${esc(title)}</title><style>${STYLE}</style></head>
+<body><main class="sheet">
+${sheet}
+</main></body></html>
+`;
+}
+
+export const verdictClass = (verdict: string): string =>
+  verdict === 'no verdict' ? 'none' : verdict === 'too close to call' ? 'close' : verdict;
+
+/** Cells of the title block: what it is, and what stands there; empty ones are for a pen. */
+export function blockHtml(cells: readonly (readonly [string, string])[]): string {
+  return `<section class="block" aria-label="Title block">${cells
+    .map(([what, value]) => `<div><span>${esc(what)}</span>${esc(value)}</div>`)
+    .join('')}</section>`;
+}
+
+export function listHtml(title: string, items: readonly string[]): string {
+  return items.length === 0
+    ? ''
+    : `<section><h2>${esc(title)}</h2><ul>${items.map((x) => `<li>${esc(x)}</li>`).join('')}</ul></section>`;
+}
