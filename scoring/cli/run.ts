@@ -2,9 +2,12 @@ import { Command, CommanderError } from 'commander';
 import { ENGINE_VERSION, EngineError } from '../../engine/index.ts';
 import { InputError } from '../schema/index.ts';
 import { adviseCommand } from './advise.ts';
+import { reportCommand } from './paper.ts';
 import { rangeCommand } from './range.ts';
+import { schemaCommand } from './schema.ts';
 import { scoreCommand } from './score.ts';
 import { sectionCommand } from './section.ts';
+import { sheetCommand } from './sheet.ts';
 import { plain, type Terminal } from './terminal.ts';
 import { weaveCommand } from './weave.ts';
 
@@ -41,6 +44,9 @@ export async function run(args: readonly string[], terminal: Terminal): Promise<
     .addCommand(weaveCommand(print))
     .addCommand(scoreCommand(terminal, finish))
     .addCommand(sectionCommand(print))
+    .addCommand(reportCommand(terminal))
+    .addCommand(sheetCommand(terminal, finish))
+    .addCommand(schemaCommand(print))
     .addCommand(adviseCommand(print))
     .addCommand(rangeCommand(print, terminal.err));
   for (const command of [program, ...program.commands]) {

@@ -29,6 +29,8 @@ figure { margin: 0 } figcaption { font-size: 7.6pt; margin-top: .8mm }
 .first { font-size: 13pt; line-height: 1.3; border-left: 1mm solid #000; padding-left: 3mm; margin-bottom: 2.5mm }
 .first small { display: block; font-size: 8pt; margin-top: .8mm }
 .small-cuts { display: grid; grid-template-columns: repeat(3, 27mm); gap: 2.5mm; margin-top: 2mm }
+.three { display: grid; grid-template-columns: repeat(3, 1fr); gap: 5mm; margin-bottom: 1mm } h3 { font-size: 11pt; font-weight: 600; margin: 1.5mm 0 .5mm } .file { font-size: 6.4pt; overflow-wrap: anywhere }
+.class th { white-space: normal } .class td:first-child { font-weight: 600; white-space: nowrap }
 ol, ul { margin: 0; padding-left: 4.5mm } li + li { margin-top: .6mm }
 table { border-collapse: collapse; width: 100% }
 th { text-align: left; white-space: nowrap; font-weight: 600; border-bottom: .35mm solid #000; padding: .4mm 1.6mm .6mm 0; vertical-align: bottom }

@@ -1,4 +1,5 @@
 export { type Asked, type Band, type Exercise, exerciseSchema, type HandTarget } from './exercise.ts';
+export { type JsonSchemaName, jsonSchema, jsonSchemaNames } from './json-schema.ts';
 export { type Crossing, type Motion, motionSchema, type ToeVisit } from './motion.ts';
 export { describeFound, InputError, type Problem, parseWith } from './problem.ts';
 export {
@@ -43,3 +44,4 @@ export {
   verdicts,
 } from './result.ts';
 export { type Station, type StationMeasure, stationSchema } from './station.ts';
+export { recordingVersions, type Step, upToCurrent, type Versions } from './version.ts';

@@ -3,6 +3,7 @@ import { checkOptions } from '../../engine/index.ts';
 import { aidsInUseSchema, deviceSchema, originSchema, simulationSchema } from './bench.ts';
 import { exerciseSchema } from './exercise.ts';
 import { describeFound, InputError, parseWith } from './problem.ts';
+import { recordingVersions, upToCurrent } from './version.ts';
 
 /** Longest recording taken in: 20 minutes at 100 poses a second. */
 export const MOST_POSES = 120_000;
@@ -55,17 +56,9 @@ export function checkRecording(input: unknown, file: string): AttemptRecording {
       },
     ]);
   }
-  if (head.version !== 1) {
-    throw new InputError(file, [
-      {
-        path: 'version',
-        found: describeFound(head.version),
-        allowed: '1; this file was written by another version and cannot be read',
-      },
-    ]);
-  }
-  checkColumns(head.poses, file);
-  const recording = parseWith(recordingSchema, input, file);
+  const current = upToCurrent({ ...head }, file, recordingVersions);
+  checkColumns(current.poses, file);
+  const recording = parseWith(recordingSchema, current, file);
   const problems = checkOptions(recording.simulation);
   if (problems.length > 0) {
     throw new InputError(
