@@ -14,7 +14,7 @@ import type { TorchPose } from './view/torchView.ts';
 import { now_ms } from './worker/realTime.ts';
 
 /** How far above a fingertip the wire points, CSS pixels. */
-export const FINGER_REACH_PX = 64;
+const FINGER_REACH_PX = 64;
 /** Readings this much older than the frame have surely arrived: browsers deliver pointer events just before each frame. */
 const ON_THE_WAY_MS = 8;
 /** Readings are repeated at least this often while the rig still swings or the keys move, ms. */

@@ -31,6 +31,8 @@ export interface Cut {
   /** Pixels per millimetre it was drawn at. */
   scale: number;
   svg: string;
+  /** The metal's surface there: a and b in turn, mm (along the right and the left plate's face from the root). */
+  surface_mm: number[];
   /** What was measured there; null where there is no bead. */
   station: Station | null;
 }

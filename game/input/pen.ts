@@ -19,9 +19,9 @@ export function penAngles(tiltX_deg: number, tiltY_deg: number): Omit<Hold, 'tip
 }
 
 /** Lean the check asks for in each direction before it believes the pen, degrees. */
-export const CHECK_LEAN_DEG = 15;
+const CHECK_LEAN_DEG = 15;
 
-export interface PenCheckState {
+interface PenCheckState {
   left: boolean;
   right: boolean;
   towards: boolean;

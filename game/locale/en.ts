@@ -21,7 +21,6 @@ const VERDICTS: Record<Verdict, string> = {
 /** Every word on screen, in one place. Trade terms as in ISO 17659, AWS A3.0 and everyday welding English. */
 export const en = {
   product: 'Toehold',
-  subtitle: 'weave practice bench',
 
   top: {
     exercise: 'Exercise',
@@ -82,6 +81,13 @@ export const en = {
     crescent: 'crescent',
   } satisfies Record<WeaveOptions['pattern'], string>,
 
+  asked: {
+    straight: (travel: string) => `Straight run, climbing ${travel} mm/s.`,
+    weave: (name: string, tempo: string, width: string) => `${name}, ${tempo} cycles a second, ${width} mm wide`,
+    pauses: (left: string, right: string) =>
+      left === right ? `${left} s at each toe.` : `${left} s at the left toe, ${right} s at the right.`,
+  },
+
   joint: {
     label:
       'Joint, welder’s view. Arrow keys move the torch, hold Space for the trigger, Enter ends the attempt. Or press and drag up the joint.',
@@ -97,7 +103,6 @@ export const en = {
     flag: (n: number, text: string) => `Place ${n}: ${text}`,
     slow: (lag: number) =>
       `Stopped: this machine fell ${twoDecimals(lag)} s behind real time, and time at the bench is never slowed. Close other programs, switch on the plain view, or take a shorter joint.`,
-    lengthReached: 'Top of the joint.',
   },
 
   live: {
@@ -112,19 +117,12 @@ export const en = {
     title: 'Opened root',
     share: (share: number) => `${whole(share * 100)} % of the judged length tied in`,
     empty: 'The root, opened along its length, appears here after an attempt.',
-    fused: 'tied in',
-    open: 'not joined',
-    at: (y: number, depth: number) =>
-      depth >= 0
-        ? `At ${whole(y)}: tied in, ${oneDecimal(depth)} past the corner`
-        : `At ${whole(y)}: ${oneDecimal(-depth)} short of the corner`,
   },
 
   cut: {
     letter: 'A',
     title: (y: number) => `Cut A–A at ${oneDecimal(y)} mm`,
     empty: 'Drag the cutting line along the joint; the section is drawn here.',
-    beside: 'beside',
     compare: 'Compare with',
     nothing: 'nothing',
     readings: {
@@ -137,7 +135,8 @@ export const en = {
       past: (mm: string) => `tied in, ${mm} past the corner`,
       short: (mm: string) => `${mm} short of the corner`,
     },
-    sameHeight: 'Both cut at the same height, drawn to the same scale.',
+    thisOne: 'on the bench',
+    difference: 'hatched where the faces differ',
   },
 
   beat: {
@@ -153,9 +152,6 @@ export const en = {
         : onFront
           ? 'Root crossed with the arc on the front of the puddle'
           : `Root crossed ${oneDecimal(Math.abs(lead))} ${lead < 0 ? 'behind' : 'ahead of'} the front of the puddle`,
-    keyFront: 'arc on the front of the puddle',
-    keyBack: 'not on the front',
-    keyTarget: 'pause asked for',
   },
 
   replay: {
@@ -172,12 +168,9 @@ export const en = {
     verdict: VERDICTS,
     first: 'Change this first',
     show: 'Show me',
-    more: 'Then',
     lines: 'Lines',
     hand: 'Hand',
     head: { measure: 'measure', reading: 'reading', limit: 'limit', rule: 'rule', verdict: 'verdict', place: 'at' },
-    atMost: 'at most',
-    atLeast: 'at least',
     measuring: 'Measuring the bead …',
     weldingAgain: 'Welding the recording again …',
     notMeasured: 'Not measured',
@@ -215,6 +208,7 @@ export const en = {
   },
 
   process: {
+    title: 'Machine and metal',
     current: 'current',
     heat: 'heat input',
     laid: 'laid',
@@ -222,6 +216,7 @@ export const en = {
     deposited: 'deposited',
     spatter: 'spatter',
     dripped: 'dropped out',
+    arcTime: 'arc time',
   },
 
   shelf: {

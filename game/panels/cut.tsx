@@ -49,10 +49,19 @@ export function CutPanel({ session }: { session: Session }) {
         )}
       </div>
       <div class={beside ? 'plates two' : 'plates'}>
-        {cut.value ? <Drawing cut={cut.value} /> : <p class="teach">{words.cut.empty}</p>}
+        {cut.value ? (
+          <Drawing cut={cut.value} leads caption={beside ? words.cut.thisOne : undefined} />
+        ) : (
+          <p class="teach">{words.cut.empty}</p>
+        )}
         {beside ? (
           otherCut.value ? (
-            <Drawing cut={otherCut.value} caption={beside.title} />
+            <Drawing
+              cut={otherCut.value}
+              leads={false}
+              caption={`${beside.title}; ${words.cut.difference}`}
+              against={cut.value}
+            />
           ) : (
             <p class="teach">
               {words.findings.weldingAgain} {whole((otherBusy.value?.share ?? 0) * 100)} %

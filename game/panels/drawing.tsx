@@ -11,31 +11,70 @@ const MOST_SCALE = 60;
 /** The drawing brings its own style sheet, which a shadow root keeps inside; its letters are the page's. */
 const INSIDE = `<style>
   :host { display: block; }
-  svg { display: block; width: 100%; height: 100%; }
+  svg { display: block; max-width: 100%; max-height: 100%; margin: 0 auto; }
   svg text { font-family: inherit; font-variant-numeric: tabular-nums; }
+  .difference { fill: url(#difference); fill-rule: evenodd; }
+  .face { fill: none; stroke: #1c5a78; stroke-width: 1.6; stroke-dasharray: 7 3; }
+  .hatch { stroke: #1c5a78; stroke-width: 1.2; }
 </style>`;
+
+const HATCH =
+  '<pattern id="difference" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)">' +
+  '<line class="hatch" x1="0" y1="0" x2="0" y2="5"/></pattern>';
+
+interface Props {
+  cut: Cut;
+  caption?: string | undefined;
+  /** Another cut at the same height: its face is laid over this one, hatched where the two differ. */
+  against?: Cut | null;
+  /** This drawing decides the scale; one beside it follows, so that both have the same. */
+  leads: boolean;
+}
 
 /**
  * A section as scoring draws it: SVG text made from numbers alone, so nothing out of a file gets into it. Its lettering has one size at
  * every scale, so the scale asked for is the one at which the drawing just fits its place.
  */
-export function Drawing({ cut, caption }: { cut: Cut; caption?: string }) {
+export function Drawing({ cut, caption, against, leads }: Props) {
   const host = useRef<HTMLDivElement>(null);
   useEffect(() => {
     const element = host.current;
     if (!element) return;
     const root = element.shadowRoot ?? element.attachShadow({ mode: 'open' });
     root.innerHTML = INSIDE + cut.svg;
-    const box = root.querySelector('svg')?.viewBox.baseVal;
-    if (!box || box.height === 0) return;
+    const svg = root.querySelector('svg');
+    if (svg && against && against.y_mm === cut.y_mm) layOver(svg, cut, against);
+    const box = svg?.viewBox.baseVal;
+    if (!leads || !box || box.height === 0) return;
     const fit = Math.min(element.clientHeight / box.height, element.clientWidth / box.width) * cut.scale;
     const scale = Math.min(MOST_SCALE, Math.max(LEAST_SCALE, fit));
     if (element.clientHeight > 0 && Math.abs(scale / cut.scale - 1) > WORTH) cutScale.value = scale;
-  }, [cut]);
+  }, [cut, against, leads]);
   return (
     <figure>
       <div ref={host} class="drawing" data-testid="drawing" role="img" aria-label={words.cut.title(cut.y_mm)} />
       {caption && <figcaption>{caption}</figcaption>}
     </figure>
+  );
+}
+
+/** Hatches what lies between two faces. The root mark, the only circle of the drawing, says where a = b = 0 is. */
+function layOver(svg: SVGSVGElement, own: Cut, other: Cut): void {
+  const root = svg.querySelector('circle');
+  if (!root) return;
+  const path = (surface: readonly number[]): string[] => {
+    const points: string[] = [];
+    for (let i = 0; i + 1 < surface.length; i += 2)
+      points.push(
+        `${(root.cx.baseVal.value + surface[i] * own.scale).toFixed(1)} ${(root.cy.baseVal.value - surface[i + 1] * own.scale).toFixed(1)}`,
+      );
+    return points;
+  };
+  const mine = path(own.surface_mm);
+  const theirs = path(other.surface_mm);
+  svg.insertAdjacentHTML(
+    'beforeend',
+    `<defs>${HATCH}</defs><path class="difference" d="M${mine.join('L')}L${[...theirs].reverse().join('L')}Z"/>` +
+      `<path class="face" d="M${theirs.join('L')}"/>`,
   );
 }

@@ -1,3 +1,4 @@
+import type { WeaveOptions } from '../../engine/index.ts';
 import type { Advice, Line, Result } from '../../scoring/index.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal, trimmed, whole } from '../locale/numbers.ts';
@@ -28,6 +29,7 @@ export function Findings({ session }: { session: Session }) {
       <section class="findings">
         <p class="story">{exercise.value.story}</p>
         <p class="teaches">{exercise.value.teaches}</p>
+        <p class="teaches">{asked(exercise.value.demonstration)}</p>
       </section>
     );
   const flags = flagsOf(found);
@@ -39,6 +41,19 @@ export function Findings({ session }: { session: Session }) {
       <Footing found={found} />
     </section>
   );
+}
+
+/** What the weave of the exercise is, in a sentence. */
+function asked(weave: WeaveOptions): string {
+  const say = words.asked;
+  if (weave.pattern === 'straight') return say.straight(trimmed(weave.travel_mmps, 1));
+  const name = words.weave[weave.pattern];
+  const pauses = say.pauses(trimmed(weave.pauseB_s, 2), trimmed(weave.pauseA_s, 2));
+  return `${say.weave(capital(name), trimmed(weave.cyclesPerSecond, 2), trimmed(weave.width_mm, 1))}, ${pauses}`;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function First({ session, found }: { session: Session; found: Result }) {
@@ -148,7 +163,7 @@ function inOrder(lines: readonly Line[]): Line[] {
 
 /** The clause a rule cites; its wording is in the tip. */
 function clause(rule: string): string {
-  return rule.split(/[:,]/)[0];
+  return rule.match(/^(?:[^:,(]|\([^)]*\))*/)?.[0].trim() ?? rule;
 }
 
 function reading(x: number, unit: Line['unit']): string {

@@ -17,18 +17,26 @@ export function HandTable({ found }: { found: Result }) {
   return (
     <div class="hand" data-testid="hand">
       <h3>{words.findings.hand}</h3>
-      <dl>
-        {rows.map((row) => (
-          <div key={row.name}>
-            <dt>{row.name}</dt>
-            <dd>
-              {row.read ?? <em>{h.notMeasured}</em>}
-              {row.asked && <span class="unit"> {row.asked}</span>}
-            </dd>
-          </div>
-        ))}
-      </dl>
+      <List rows={rows} />
+      <h3>{words.process.title}</h3>
+      <List rows={processRows(found)} />
     </div>
+  );
+}
+
+function List({ rows }: { rows: readonly Row[] }) {
+  return (
+    <dl>
+      {rows.map((row) => (
+        <div key={row.name}>
+          <dt>{row.name}</dt>
+          <dd>
+            {row.read ?? <em>{h.notMeasured}</em>}
+            {row.asked && <span class="unit"> {row.asked}</span>}
+          </dd>
+        </div>
+      ))}
+    </dl>
   );
 }
 
@@ -80,5 +88,22 @@ function rowsOf(found: Result): Row[] {
       read: m.travelAngle_deg === null ? null : `${whole(m.travelAngle_deg)}°`,
       asked: band(target.travelAngle_deg, 0, '°'),
     },
+  ];
+}
+
+function processRows(found: Result): Row[] {
+  const p = found.process;
+  const w = words.process;
+  const say = (x: number | null, decimals: number, unit: string): string | null =>
+    x === null ? null : `${trimmed(x, decimals)} ${unit}`;
+  return [
+    { name: w.arcTime, read: say(p.arcTime_s, 1, 's'), asked: '' },
+    { name: w.current, read: say(p.current_A, 0, 'A'), asked: '' },
+    { name: w.heat, read: say(p.heatInput_kJpmm, 2, 'kJ/mm'), asked: '' },
+    { name: w.laid, read: say(p.laid_mm2, 1, 'mm²'), asked: '' },
+    { name: w.holds, read: say(p.holds_mm2, 1, 'mm²'), asked: '' },
+    { name: w.deposited, read: say(p.deposited_g, 1, 'g'), asked: '' },
+    { name: w.spatter, read: say(p.spatter_g, 1, 'g'), asked: '' },
+    { name: w.dripped, read: say(p.dripped_g, 1, 'g'), asked: '' },
   ];
 }

@@ -11,7 +11,7 @@ import { JointWords } from './jointWords.tsx';
 import { RootStripView } from './rootStrip.tsx';
 
 /** CSS pixels per millimetre when welding at 1:1; null fits the joint to the pane. Zoom is in devicePixelRatio, so it drops out. */
-export function fixedScale(): number | null {
+function fixedScale(): number | null {
   const { devicePxPerMm, oneToOne } = preferences.value;
   return oneToOne && devicePxPerMm !== null ? devicePxPerMm / window.devicePixelRatio : null;
 }
@@ -66,6 +66,9 @@ export function JointPane({ session }: { session: Session }) {
     layOut();
   });
 
+  const fits = camera.originY_px / camera.scale;
+  const tooLong = fixedScale() !== null && fits < exercise.value.joint.length_mm;
+
   return (
     <section class="joint">
       <div
@@ -80,6 +83,7 @@ export function JointPane({ session }: { session: Session }) {
       >
         <JointMarks session={session} camera={camera} />
         <JointWords session={session} />
+        {tooLong && <span class="toolong">{words.aids.tooLong(fits)}</span>}
       </div>
       <RootStripView session={session} camera={camera} />
     </section>

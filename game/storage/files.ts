@@ -20,7 +20,7 @@ export function fileName(made_ms: number, exercise: string): string {
 }
 
 /** A file chosen or dropped; larger ones are refused before they are read. */
-export const LARGEST_FILE_BYTES = 16_000_000;
+const LARGEST_FILE_BYTES = 16_000_000;
 
 export async function readText(file: File): Promise<string> {
   if (file.size > LARGEST_FILE_BYTES)

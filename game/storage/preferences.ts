@@ -19,7 +19,7 @@ export interface Preferences {
   penTilts: boolean;
 }
 
-export const DEFAULT_PREFERENCES: Preferences = {
+const DEFAULT_PREFERENCES: Preferences = {
   exercise: null,
   cautionsRead: false,
   ghost: false,

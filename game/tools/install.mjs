@@ -9,7 +9,7 @@ export const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 const OLDEST_NODE = [20, 19];
 
 /** Ends with one clear line if this Node is older than the project needs. */
-export function checkNode() {
+function checkNode() {
   const [major, minor] = process.versions.node.split('.').map(Number);
   if (major > OLDEST_NODE[0] || (major === OLDEST_NODE[0] && minor >= OLDEST_NODE[1])) return;
   fail(
@@ -28,7 +28,7 @@ export function fail(message) {
  * node_modules/.package-lock.json; packages for other platforms are in the lock but rightly not there.
  * @returns {string | null}
  */
-export function staleness() {
+function staleness() {
   const installed = join(ROOT, 'node_modules', '.package-lock.json');
   if (!existsSync(installed)) return 'nothing is installed yet';
   const wanted = JSON.parse(readFileSync(join(ROOT, 'package-lock.json'), 'utf8')).packages;

@@ -1,7 +1,7 @@
 import type { JointOptions } from '../../engine/index.ts';
 
 /** Length of a run-on or run-off tab, mm (see JointOptions.tabs). */
-export const TAB_MM = 12;
+const TAB_MM = 12;
 
 /** Ends of the metal up the joint, mm. */
 export function metalEnds(joint: JointOptions): { low_mm: number; high_mm: number } {

@@ -1,4 +1,11 @@
-import { createSimulation, type Pose, poses, type Recording, type Simulation } from '../../engine/index.ts';
+import {
+  createSimulation,
+  type Pose,
+  poses,
+  type Recording,
+  type Section,
+  type Simulation,
+} from '../../engine/index.ts';
 import { type AttemptRecording, openedRoot, readSection, sectionSvg } from '../../scoring/index.ts';
 import type { TorchSample } from '../input/sample.ts';
 import { metalEnds } from '../view/metal.ts';
@@ -204,7 +211,7 @@ export class Bench {
     const section = piece.section(y_mm);
     const station = readSection(section)?.station ?? null;
     const svg = sectionSvg(section, station, { id, scale });
-    this.post({ type: 'cut', job: this.job, y_mm, scale, svg, station });
+    this.post({ type: 'cut', job: this.job, y_mm, scale, svg, surface_mm: surfaceOf(section), station });
   }
 
   /** Posts the surface if a buffer is at hand; with `must` it is posted as soon as one is, unless something newer is shown first. */
@@ -216,4 +223,14 @@ export class Bench {
     this.posted = trace?.length ?? 0;
     this.post(message, [message.texels, message.trace]);
   }
+}
+
+/** Surface of a section as a, b pairs (see the frame in the engine's types). */
+function surfaceOf(section: Section): number[] {
+  const out: number[] = [];
+  for (const [i, u] of section.u_mm.entries()) {
+    const w = section.w_mm[i];
+    out.push((w + u) / Math.SQRT2, (w - u) / Math.SQRT2);
+  }
+  return out;
 }

@@ -64,6 +64,14 @@ export type BenchAnswer =
       lag_s: number;
     }
   | { type: 'progress'; job: number; share: number }
-  | { type: 'cut'; job: number; y_mm: number; scale: number; svg: string; station: Station | null }
+  | {
+      type: 'cut';
+      job: number;
+      y_mm: number;
+      scale: number;
+      svg: string;
+      surface_mm: number[];
+      station: Station | null;
+    }
   | { type: 'scored'; job: number; result: Result; strip: RootPlace[] }
   | { type: 'failed'; job: number; doing: BenchRequest['type']; message: string };

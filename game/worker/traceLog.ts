@@ -1,7 +1,7 @@
 import type { TraceSample } from '../../engine/index.ts';
 
 /** Columns kept of each trace sample; NaN stands for "there was none". */
-export const TRACE_COLUMNS = [
+const TRACE_COLUMNS = [
   't_s',
   'arcOn',
   'trigger',

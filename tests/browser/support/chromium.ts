@@ -4,7 +4,7 @@ import { type Browser, chromium } from 'playwright-core';
 const PLACES = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
 
 /** The browser `npm test` has found, or one in the usual places. @throws when there is none */
-export function chromiumPath(): string {
+function chromiumPath(): string {
   const named = process.env.CHROME_PATH;
   const found = named ?? PLACES.find((path) => existsSync(path));
   if (!found) throw new Error('No Chromium found: set CHROME_PATH to its program file.');
