@@ -5,9 +5,10 @@ import type { Judge } from './scored.ts';
 /** Memory a worker may take; more, and its file is named as the one that broke off. */
 const LIMITS = { maxOldGenerationSizeMb: 2048 } as const;
 
-/** From the built library the worker is JavaScript; from the sources it is TypeScript and needs its loader. */
+/** From the built library the worker is JavaScript; from the sources it is TypeScript, which a thread has to be taught first. */
 const FROM_SOURCE = import.meta.url.endsWith('.ts');
 const WORKER = new URL(FROM_SOURCE ? './worker.ts' : './worker.js', import.meta.url);
+const TEACH = `import('tsx/esm/api').then((loader) => { loader.register(); return import(${JSON.stringify(WORKER.href)}); });`;
 
 /**
  * Worker threads, each at one file at a time. Which thread takes which file is chance; what comes out is not.
@@ -42,10 +43,10 @@ async function oneThread(
 }
 
 function start(judge: Judge): Worker {
-  const worker = new Worker(WORKER, {
+  const worker = new Worker(FROM_SOURCE ? TEACH : WORKER, {
     workerData: judge,
     resourceLimits: LIMITS,
-    ...(FROM_SOURCE ? { execArgv: ['--import', 'tsx'] } : {}),
+    eval: FROM_SOURCE,
   });
   // An error without a listener would end the whole program; what is asked next hears of it through `exit`.
   worker.on('error', () => undefined);

@@ -21,13 +21,18 @@ export function classHtml(p: ClassPaper): string {
       `<p class="first">${esc(p.common)}</p>`,
       p.first.length === 0
         ? '<p>Nobody has a fault to be seen first.</p>'
-        : `<section><h2>The three to see first</h2><div class="three">${p.first.map(firstHtml).join('')}</div><p><small>${esc(p.firstRule)}</small></p></section>`,
+        : `<section><h2>${esc(seeFirst(p))}</h2><div class="three">${p.first.map(firstHtml).join('')}</div><p><small>${esc(p.firstRule)}</small></p></section>`,
       `<table class="class"><thead><tr>${head}</tr></thead><tbody>${rows}</tbody></table>`,
       ...p.lists.map(([title, items]) => listHtml(title, items)),
       `<section class="foot"><p class="wide">Not modelled: ${esc(p.notModelled)}.</p><p class="wide">${esc(p.cautions)}</p></section>`,
       blockHtml(p.block),
     ].join('\n'),
   );
+}
+
+/** Heading of those to see first. */
+export function seeFirst(p: ClassPaper): string {
+  return p.first.length === 3 ? 'The three to see first' : 'To see first';
 }
 
 function firstHtml(f: FirstOnPaper): string {

@@ -95,7 +95,7 @@ function cutOf(f: First, i: number, folder: string): { cut: string | null; capti
     if (digest(bytes) !== scored.sha256) return { cut: null, caption: `${file} has changed since it was scored.` };
     const section = attemptOf(readRecording(textOf(bytes, file), file)).section(f.y_mm);
     const station = readSection(section)?.station ?? null;
-    const line = f.line === null ? '' : ` ${f.line}.`;
+    const line = f.line === null ? '' : ` Farthest outside: ${f.line}.`;
     return {
       cut: sectionSvg(section, station, { id: `first${i}`, bare: true }),
       caption: `Cut at ${said(f.y_mm)} mm.${line}`,

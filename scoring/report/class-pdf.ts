@@ -1,5 +1,6 @@
 import type { Content, TableCell } from 'pdfmake/interfaces';
 import { TABLE_HEAD, tableCells } from '../sheet/sheet-text.ts';
+import { seeFirst } from './class-html.ts';
 import type { ClassPaper, FirstOnPaper } from './class-paper.ts';
 import { pdfOf, TEXT_WIDTH } from './pdf.ts';
 import { framed, heading, ruled, titled } from './pdf-parts.ts';
@@ -20,7 +21,7 @@ export function classPdf(p: ClassPaper): Promise<Uint8Array> {
     content: [
       ...heading(p.title, null, p.headline),
       { text: p.common, fontSize: 12, margin: [0, 0, 0, 8] },
-      { text: p.first.length === 0 ? 'Nobody has a fault to be seen first.' : 'The three to see first', bold: true },
+      { text: p.first.length === 0 ? 'Nobody has a fault to be seen first.' : seeFirst(p), bold: true },
       {
         columns: p.first.map((f) => ({ width: CUT, stack: first(f) })),
         columnGap: GAP,

@@ -24,7 +24,7 @@ export interface TraineeRow {
 
 export interface ClassSheet {
   rows: TraineeRow[];
-  /** Most trainees have it among their latest attempts; null where nobody has any. */
+  /** Most trainees have it among their latest attempts; null where no two share one (or one trainee alone has none). */
   commonFault: { code: AdviceCode; trainees: number; attempts: number } | null;
   firstThree: First[];
   /** Attempts kept and not counted, each with the reasons. */
@@ -58,7 +58,7 @@ export function classSheet(scores: {
     rows,
     commonFault: commonOfClass(rows),
     firstThree: firstThree(rows),
-    notCounted: entries.filter((e) => e.notCounted.length > 0),
+    notCounted: entries.filter((e) => e.notCounted.length > 0).sort((a, b) => compare(a.file, b.file)),
     mismatched: counted.filter((e) => e.mismatches.length > 0),
     unnamed: counted.filter((e) => e.name.trainee === null),
     bad: [...scores.bad],
@@ -67,7 +67,7 @@ export function classSheet(scores: {
     counted: counted.length,
     trainees: new Set(rows.map((r) => r.trainee)).size,
     days: days.length === 0 ? null : { from: days.reduce(least), to: days.reduce(most) },
-    notes: notesOf(rows),
+    notes: notesOf(rows, entries),
   };
 }
 
@@ -130,11 +130,21 @@ function commonOfClass(rows: readonly TraineeRow[]): ClassSheet['commonFault'] {
   const [top] = [...trainees].sort(
     ([a, x], [b, y]) => y.size - x.size || attempts.get(b)! - attempts.get(a)! || kindOrder(a) - kindOrder(b),
   );
-  return top === undefined ? null : { code: top[0], trainees: top[1].size, attempts: attempts.get(top[0])! };
+  const together = new Set(rows.map((r) => r.trainee)).size > 1 ? 2 : 1;
+  return top === undefined || top[1].size < together
+    ? null
+    : { code: top[0], trainees: top[1].size, attempts: attempts.get(top[0])! };
 }
 
-function notesOf(rows: readonly TraineeRow[]): string[] {
+function notesOf(rows: readonly TraineeRow[], entries: readonly Entry[]): string[] {
   const notes: string[] = [];
+  const inTable = new Set(rows.map((r) => r.trainee));
+  const without = new Set(
+    entries
+      .flatMap(({ name }) => (name.trainee === null ? [] : [personSaid(name.trainee)]))
+      .filter((t) => !inTable.has(t)),
+  );
+  if (without.size > 0) notes.push(`Nothing that counts from ${[...without].sort().join(', ')}.`);
   const devices = [...new Set(rows.map((r) => r.device))].sort();
   if (devices.length > 1) {
     notes.push(

@@ -70,19 +70,22 @@ function sentenceStart(text: string): string {
 }
 
 /**
- * The same hand in two files: under two names nobody can tell whose it is and neither counts; twice under one name the later one is a
- * copy and only the first counts.
+ * The same hand in two files: handed in under two names nobody can tell whose it is and none counts; otherwise the first under a name counts
+ * and the others are its copies.
  */
 function nameTwins(entries: readonly Entry[]): void {
   const byHand = new Map<string, Entry[]>();
   for (const e of entries) byHand.set(e.scored.hand, [...(byHand.get(e.scored.hand) ?? []), e]);
   for (const twins of byHand.values()) {
     if (twins.length < 2) continue;
-    const people = new Set(twins.map((e) => e.name.trainee ?? e.file));
-    for (const [i, e] of twins.entries()) {
-      const others = twins.filter((t) => t !== e).map((t) => t.file);
-      if (people.size > 1) e.notCounted.push(`the same hand, pose for pose, as ${others.join(', ')}`);
-      else if (i > 0) e.notCounted.push(`a copy of ${twins[0]!.file}`);
+    const named = twins.filter((e) => e.name.trainee !== null);
+    const people = new Set(named.map((e) => e.name.trainee));
+    const original = named[0] ?? twins[0]!;
+    for (const e of twins) {
+      if (people.size > 1) {
+        const others = twins.filter((t) => t !== e).map((t) => t.file);
+        e.notCounted.push(`the same hand, pose for pose, as ${others.join(', ')}`);
+      } else if (e !== original) e.notCounted.push(`a copy of ${original.file}`);
     }
   }
 }

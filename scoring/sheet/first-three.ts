@@ -1,4 +1,4 @@
-import { measureName } from '../score/index.ts';
+import { measureName, said } from '../score/index.ts';
 import type { TraineeRow } from './class-sheet.ts';
 import { compare, type Entry, LATEST } from './entry.ts';
 import { faultName, kindOrder } from './fault-names.ts';
@@ -78,9 +78,10 @@ function farthestOut(e: Entry): { by: number; text: string | null; y_mm: number 
     const by = Math.abs(l.reading - l.limit) / Math.max(l.plusMinus, 1e-3);
     if (by <= worst.by) continue;
     const unit = l.unit === 'deg' ? '°' : ` ${l.unit}`;
+    const decimals = l.unit === 'in' ? 3 : l.unit === 'mm' ? 2 : 0;
     worst = {
       by,
-      text: `${measureName(l.measure, l.side, e.scored.joint)} ${l.reading} ± ${l.plusMinus}${unit}, limit ${l.limit}`,
+      text: `${measureName(l.measure, l.side, e.scored.joint)} ${said(l.reading, decimals)} ± ${said(l.plusMinus, decimals)}${unit}, limit ${said(l.limit, decimals)}`,
       y_mm: l.y_mm,
     };
   }

@@ -55,7 +55,7 @@ export function headline(sheet: ClassSheet): string {
 
 export function commonSaid(sheet: ClassSheet): string {
   const common = sheet.commonFault;
-  if (common === null) return 'No fault in common: nothing to mend among the latest attempts.';
+  if (common === null) return 'No two trainees share a fault among their latest attempts.';
   return `Common fault of the class: ${faultName(common.code)}, ${count(common.trainees, 'trainee')}, ${count(common.attempts, 'attempt')} among the latest.`;
 }
 

@@ -6,7 +6,7 @@ export function median(values: readonly number[]): number | null {
   return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;
 }
 
-/** Lowest and highest; null of nothing. */
+/** Lowest and highest; null of fewer than two. */
 export function spread(values: readonly number[]): { from: number; to: number } | null {
-  return values.length === 0 ? null : { from: Math.min(...values), to: Math.max(...values) };
+  return values.length < 2 ? null : { from: Math.min(...values), to: Math.max(...values) };
 }
