@@ -1,0 +1,100 @@
+import { handOfAmount } from '../../engine/index.ts';
+import type { Result } from '../../scoring/index.ts';
+import { deviation, mean } from './statistics.ts';
+import { type Case, type SettingName, settings } from './weld.ts';
+
+/** A fault of the hand in graded amounts, and the physical quantity it damages. Larger quantity: worse. */
+export interface Fault {
+  name: string;
+  /** What the amount is. */
+  unit: string;
+  levels: readonly number[];
+  /** Hands each level is welded with: more than one where chance decides. */
+  seeds: readonly number[];
+  make(setting: SettingName, level: number): Pick<Case, 'weave' | 'faults'>;
+  damages: string;
+  read(r: Result): number;
+}
+
+type Stations = Result['bead']['stations'];
+
+function top(r: Result): Stations {
+  return r.bead.stations.slice(-Math.ceil(r.bead.stations.length / 3));
+}
+
+export const faults: readonly Fault[] = [
+  {
+    name: 'tremor',
+    unit: 'mm rms',
+    levels: [0, 0.4, 0.8, 1.2, 1.6, 2],
+    seeds: [1, 2, 3],
+    make: (_s, level) => ({ faults: { tremor_mm: level } }),
+    damages: 'scatter of both legs along the weld',
+    read: (r) => deviation(r.bead.stations.map((s) => s.legA_mm)) + deviation(r.bead.stations.map((s) => s.legB_mm)),
+  },
+  {
+    name: 'drift',
+    unit: 'mm sideways in 100 mm',
+    levels: [0, 2, 4, 6, 8],
+    seeds: [1],
+    make: (_s, level) => ({ faults: { driftU_mm: level } }),
+    damages: 'difference of the legs, top third',
+    read: (r) => mean(top(r).map((s) => s.legA_mm - s.legB_mm)),
+  },
+  {
+    name: 'uneven pauses',
+    unit: 's taken from the right toe and given to the left',
+    levels: [0, 0.05, 0.1, 0.15, 0.2],
+    seeds: [1],
+    make: (s, level) => ({
+      weave: { pauseA_s: settings[s].weave.pauseA_s - level, pauseB_s: settings[s].weave.pauseB_s + level },
+    }),
+    damages: 'difference of the legs',
+    read: (r) => mean(r.bead.stations.map((s) => s.legB_mm - s.legA_mm)),
+  },
+  {
+    name: 'lagging the front',
+    unit: 'mm back at the root crossings',
+    levels: [0, 1.5, 3, 4.5, 6],
+    seeds: [1],
+    make: (_s, level) => ({ faults: { lead_mm: -level } }),
+    damages: 'root fusion at its worst',
+    read: (r) => -(r.bead.worst?.rootFusion_mm ?? -9),
+  },
+  {
+    name: 'wrong rhythm',
+    unit: 'cycles a second under what is shown',
+    levels: [0, 0.15, 0.3, 0.45, 0.6],
+    seeds: [1],
+    make: (s, level) => ({ weave: { cyclesPerSecond: ('cyclesPerSecond' in settings[s].weave ? 1 : 0.9) - level } }),
+    damages: 'ripple: scatter of the throat along the weld',
+    read: (r) => deviation(r.bead.stations.map((s) => s.actualThroat_mm)),
+  },
+  {
+    name: 'wandering tip',
+    unit: 'mm farther out in 100 mm',
+    levels: [0, 9, 18, 27, 36],
+    seeds: [1],
+    make: (_s, level) => ({ faults: { driftTip_mm: level } }),
+    damages: 'root fusion, top third',
+    read: (r) => -mean(top(r).map((s) => s.rootFusion_mm)),
+  },
+  {
+    name: 'wrist swing with height',
+    unit: '° of push in 100 mm, tip creeping out 1 mm for each 5°',
+    levels: [0, 20, 40, 60, 80],
+    seeds: [1],
+    make: (_s, level) => ({ faults: { driftTravel_deg: level, driftTip_mm: level / 5 } }),
+    damages: 'root fusion, top third',
+    read: (r) => -mean(top(r).map((s) => s.rootFusion_mm)),
+  },
+  {
+    name: 'mixed',
+    unit: 'amount, 0 steady to 1 a beginner; beyond 1 in proportion',
+    levels: [0, 0.5, 1, 1.5, 2, 2.5],
+    seeds: [1, 2, 3],
+    make: (_s, level) => ({ faults: handOfAmount(1, level) }),
+    damages: 'root fusion at its worst',
+    read: (r) => -(r.bead.worst?.rootFusion_mm ?? -9),
+  },
+];

@@ -1,0 +1,94 @@
+import {
+  createRecorder,
+  createSimulation,
+  type HandFaults,
+  noFaults,
+  type Pose,
+  type SimulationOptions,
+  weaveHand,
+} from '../../engine/index.ts';
+import {
+  type AttemptRecording,
+  type Exercise,
+  freeExercise,
+  judgeAttempt,
+  type Result,
+  recordingSchema,
+  Trace,
+} from '../../scoring/index.ts';
+
+/** A weld of a cohort: joint and settings, weave, hand. */
+export interface Case {
+  setting: SettingName;
+  weave?: Partial<Exercise['demonstration']>;
+  faults?: Partial<HandFaults>;
+  seed: number;
+}
+
+/** Joints and settings the cohorts weld: short, so that many can be. Chosen where the steady robot is within on every line. */
+export const settings = {
+  tee: {
+    joint: { kind: 'tee', plateA_mm: 5, plateB_mm: 5, length_mm: 50 },
+    process: { feed_mpmin: 4.6, volts_V: 19 },
+    weave: { width_mm: 5, travel_mmps: 2.2, pauseA_s: 0.25, pauseB_s: 0.25, apex_mm: 2 },
+    leg_mm: 5,
+  },
+  'thin tee': {
+    joint: { kind: 'tee', plateA_mm: 4, plateB_mm: 4, length_mm: 50 },
+    process: { feed_mpmin: 4.2, volts_V: 18.5 },
+    weave: { width_mm: 4, travel_mmps: 2.4, cyclesPerSecond: 1, pauseA_s: 0.2, pauseB_s: 0.2, apex_mm: 1.5 },
+    leg_mm: 4.3,
+  },
+} as const;
+export type SettingName = keyof typeof settings;
+export const settingNames = Object.keys(settings) as SettingName[];
+
+export function exerciseOf(c: Pick<Case, 'setting' | 'weave'>): Exercise {
+  const s = settings[c.setting];
+  const asked = freeExercise({
+    joint: s.joint,
+    process: s.process,
+    weave: { ...s.weave, start_mm: 2, length_mm: s.joint.length_mm - 4 },
+    leg_mm: s.leg_mm,
+    profile: 'aws-d11-static-si',
+  });
+  return { ...asked, demonstration: { ...asked.demonstration, ...c.weave } };
+}
+
+/** Welds and scores in one go. */
+export function weldCase(c: Case): { recording: AttemptRecording; result: Result } {
+  const exercise = exerciseOf(c);
+  const faults: HandFaults = { ...noFaults(c.seed), ...c.faults, seed: c.seed };
+  return weldPoses(exercise, weaveHand(exercise.demonstration, faults), c.seed, {
+    kind: 'robot',
+    weave: exercise.demonstration,
+    faults,
+  });
+}
+
+export function weldPoses(
+  exercise: Exercise,
+  hand: Iterable<Pose>,
+  seed: number,
+  origin: AttemptRecording['origin'] = { kind: 'hand' },
+): { recording: AttemptRecording; result: Result } {
+  const simulation: SimulationOptions = { joint: exercise.joint, process: exercise.process, cell_mm: 0.75 };
+  const recorder = createRecorder({
+    simulation,
+    origin,
+    device: {
+      kind: origin.kind === 'robot' ? 'robot' : 'pen',
+      measures: { tipToWork: true, workAngle: true, travelAngle: true },
+      scale: 1,
+    },
+    aids: { ghost: false, beat: false, toeMarks: false, plainView: false, handRig: null },
+    seed,
+    exercise,
+  });
+  const sim = createSimulation(simulation);
+  const trace = new Trace();
+  for (const pose of hand) trace.add(sim.step(recorder.add(pose)));
+  const recording = recordingSchema.parse(recorder.finish(sim, 'length-reached'));
+  const attempt = { simulation, trace, section: sim.section, accounts: sim.accounts(), stateHash: sim.hash() };
+  return { recording, result: judgeAttempt(recording, attempt) };
+}
