@@ -24,11 +24,7 @@ export async function runPool<T, R>(
   const results = new Array<R>(tasks.length);
   let next = 0;
   let done = 0;
-  const started = Array.from(
-    { length: Math.max(1, Math.min(workers, tasks.length)) },
-    () =>
-      new Worker(worker, { workerData: data, execArgv: worker.pathname.endsWith('.ts') ? ['--import', 'tsx'] : [] }),
-  );
+  const started = Array.from({ length: Math.max(1, Math.min(workers, tasks.length)) }, () => start(worker, data));
   const serve = (thread: Worker): Promise<void> =>
     new Promise((resolve, reject) => {
       const send = (): void => {
@@ -57,6 +53,13 @@ export async function runPool<T, R>(
   } finally {
     await Promise.all(started.map((thread) => thread.terminate()));
   }
+}
+
+/** A thread has to be taught TypeScript before it can run a module from source. */
+function start(worker: URL, data: unknown): Worker {
+  if (!worker.pathname.endsWith('.ts')) return new Worker(worker, { workerData: data });
+  const teach = `import('tsx/esm/api').then((loader) => { loader.register(); return import(${JSON.stringify(worker.href)}); });`;
+  return new Worker(teach, { workerData: data, eval: true });
 }
 
 /** A module beside the caller, whether it runs built or from source. */

@@ -116,6 +116,8 @@ describe('toehold range', () => {
       expect(() => volts(text)).toThrow(/found/);
     expect((await toehold('--pattern', 'spiral')).err).toMatch(/found "spiral", allowed: straight/);
     expect((await toehold('--out', 'map.xls')).err).toMatch(/--out: found "map.xls"/);
-    expect((await toehold('--feed', '2:8:0.1', '--volts', '14:20:0.1')).err).toMatch(/at most 4000/);
+    expect((await toehold('--feed', '2:8:0.1', '--volts', '14:20:0.1', '--travel', '2,2.4')).err).toMatch(
+      /at most 4000/,
+    );
   });
 });
