@@ -197,7 +197,7 @@ export class BenchLoop {
     if (state.playing.value) this.advanceReplay(dt_s);
     const scene = this.scene();
     this.sound.arcOn(scene.arcOn && this.struck_ms > 0);
-    const active = scene.arcOn || this.stage.wantsDark || this.stage.restless || this.ghost.running;
+    const active = (scene.arcOn && !scene.paused) || this.stage.restless || this.ghost.running;
     if (!active && !this.changed) return;
     this.changed = false;
     this.throwSpatter();
@@ -243,6 +243,7 @@ export class BenchLoop {
       tip_mm: process.tip_mm,
       plain: p.plainView,
       still: this.still.matches,
+      paused: !live && !state.playing.value,
       beat:
         this.struck_ms > 0 && p.beatSeen
           ? { weave: state.exercise.value.demonstration, since_s: (now_ms() - this.struck_ms) / 1000 }

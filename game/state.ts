@@ -69,7 +69,9 @@ export const busy = signal<Busy | null>(null);
 export const cutAt = signal(exercise.value.cuts_mm[1] ?? exercise.value.joint.length_mm / 2);
 export const cut = signal<Cut | null>(null);
 /** Pixels per millimetre cuts are to be drawn at; the panel finds out what fits. */
-export const cutScale = signal(16);
+export const cutScale = signal(19);
+/** Pixels per millimetre they are shown at, where that is less than they can be lettered for. */
+export const cutShown = signal(19);
 /** Time of the attempt on show; null shows the finished piece. */
 export const shownTime = signal<number | null>(null);
 export const playing = signal(false);

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { words } from '../locale/index.ts';
-import { type Cut, cutScale } from '../state.ts';
+import { type Cut, cutScale, cutShown } from '../state.ts';
 
 /** Changes smaller than this share are not worth drawing again. */
 const WORTH = 0.03;
@@ -10,8 +10,8 @@ const MOST_SCALE = 60;
 
 /** The drawing brings its own style sheet, which a shadow root keeps inside; its letters are the page's. */
 const INSIDE = `<style>
-  :host { display: block; }
-  svg { display: block; max-width: 100%; max-height: 100%; margin: 0 auto; }
+  :host { display: block; overflow: hidden; }
+  svg { display: block; margin: 0 auto; }
   svg text { font-family: inherit; font-variant-numeric: tabular-nums; }
   .difference { fill: url(#difference); fill-rule: evenodd; }
   .face { fill: none; stroke: #1c5a78; stroke-width: 1.6; stroke-dasharray: 7 3; }
@@ -45,11 +45,24 @@ export function Drawing({ cut, caption, against, leads }: Props) {
     const svg = root.querySelector('svg');
     if (svg && against && against.y_mm === cut.y_mm) layOver(svg, cut, against);
     const box = svg?.viewBox.baseVal;
-    if (!leads || !box || box.height === 0) return;
-    const fit = Math.min(element.clientHeight / box.height, element.clientWidth / box.width) * cut.scale;
-    const scale = Math.min(MOST_SCALE, Math.max(LEAST_SCALE, fit));
-    if (element.clientHeight > 0 && Math.abs(scale / cut.scale - 1) > WORTH) cutScale.value = scale;
-  }, [cut, against, leads]);
+    if (!svg || !box || box.height === 0) return;
+    const place = (): void => {
+      if (leads && element.clientHeight > 0) {
+        const fit = Math.min(element.clientHeight / box.height, element.clientWidth / box.width) * cut.scale;
+        const scale = Math.min(MOST_SCALE, Math.max(LEAST_SCALE, fit));
+        cutShown.value = Math.min(fit, scale);
+        if (Math.abs(scale / cut.scale - 1) > WORTH) cutScale.value = scale;
+      }
+      const size = cutShown.value / cut.scale;
+      svg.style.width = `${box.width * size}px`;
+      svg.style.height = `${box.height * size}px`;
+    };
+    place();
+    if (!leads) return;
+    const sizes = new ResizeObserver(place);
+    sizes.observe(element);
+    return () => sizes.disconnect();
+  }, [cut, against, leads, cutShown.value]);
   return (
     <figure>
       <div ref={host} class="drawing" data-testid="drawing" role="img" aria-label={words.cut.title(cut.y_mm)} />

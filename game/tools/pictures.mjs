@@ -1,104 +1,84 @@
-/**
- * Makes the README's pictures from the real game: welds with the pointer in Chromium on the built single file and photographs the screen.
- * `npm run pictures` (builds first). Needs Chromium (CHROME_PATH or Debian's).
- */
+// Makes the README's pictures (assets/pictures/*.png) from the real game, welded by the robot hand.
+// Usage: npm run build && node game/tools/pictures.mjs. Needs Chromium ($CHROME_PATH or a usual place).
 import { existsSync, mkdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
 import { chromium } from 'playwright-core';
+import { preview } from 'vite';
+import { fail, ROOT } from './install.mjs';
 
-const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const OUT = join(ROOT, 'assets', 'pictures');
-const PAGE = pathToFileURL(join(ROOT, 'dist', 'toehold.html')).href;
-const BROWSERS = [process.env.CHROME_PATH, '/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
-const program = BROWSERS.find((path) => path && existsSync(path));
-if (!program)
-  throw new Error('The pictures need Chromium or Chrome: install it, or set CHROME_PATH to its program file.');
+const WELD_MS = 180_000;
+const SETTLE_MS = 1500;
+const DESK = { width: 1440, height: 900 };
+const PHONE = { width: 390, height: 844 };
+
+const program = process.env.CHROME_PATH ?? ['/usr/bin/chromium', '/usr/bin/google-chrome'].find((p) => existsSync(p));
+if (!program) fail('No Chromium found: set CHROME_PATH to its program file.');
+if (!existsSync(join(ROOT, 'dist', 'game', 'index.html'))) fail('dist/game is missing: run `npm run build` first.');
 mkdirSync(OUT, { recursive: true });
 
-/** A patient hand: shelf, then an inverted V with a pause at each toe. Seconds to (across, up) in mm. */
-const SHELF_S = 1;
-const TRAVEL = 2.2;
-const CYCLES = 0.9;
-const PAUSE_S = 0.25;
-const HALF = 3;
-const REACH = 2;
-function handAt(t) {
-  const phase = (t * CYCLES) % 1;
-  const pause = PAUSE_S * CYCLES;
-  const cross = 0.5 - pause;
-  let x = -1;
-  if (phase < pause) x = 1;
-  else if (phase < pause + cross) x = 1 - (2 * (phase - pause)) / cross;
-  else if (phase >= 2 * pause + cross) x = -1 + (2 * (phase - 2 * pause - cross)) / cross;
-  return { u: HALF * x, y: 3 + Math.max(0, t - SHELF_S) * TRAVEL + REACH * (1 - Math.abs(x)) };
+const server = await preview({
+  root: join(ROOT, 'game'),
+  configFile: join(ROOT, 'vite.config.ts'),
+  logLevel: 'error',
+  preview: { port: 0, strictPort: false, open: false },
+});
+const browser = await chromium.launch({
+  executablePath: program,
+  args: ['--no-sandbox', '--mute-audio', '--use-angle=swiftshader', '--enable-unsafe-swiftshader'],
+});
+
+async function open(viewport, more = {}) {
+  const page = await (await browser.newContext({ viewport, ...more })).newPage();
+  await page.goto(server.resolvedUrls.local[0]);
+  await page.getByRole('button', { name: 'Understood' }).click();
+  await page.locator('.pane[data-state="idle"]').waitFor();
+  return page;
 }
 
-/** Places of the ruler's figures on screen give the scale; the seam between the plates gives the root. */
-async function scaleOf(page) {
-  return page.evaluate(() => {
-    const marks = [...document.querySelectorAll('*')]
-      .filter((e) => e.children.length === 0 && /^\d+$/.test(e.textContent ?? ''))
-      .map((e) => ({ mm: Number(e.textContent), box: e.getBoundingClientRect() }))
-      .filter((m) => m.box.x < 80 && m.box.height > 0);
-    const low = marks.find((m) => m.mm === 10);
-    const high = marks.find((m) => m.mm === 80);
-    const middle = (m) => m.box.y + m.box.height / 2;
-    const perMm = (middle(low) - middle(high)) / 70;
-    return { perMm, zeroY: middle(low) + 10 * perMm };
-  });
+async function weld(page, exercise) {
+  await page.locator('.exercise select').selectOption(exercise);
+  await page.waitForTimeout(SETTLE_MS);
+  await page.getByRole('button', { name: 'Watch the robot hand' }).click();
+  await page.getByTestId('verdict').waitFor({ timeout: WELD_MS });
+  if ((await page.getByText(/^Stopped: this machine/).count()) > 0)
+    fail('This machine could not keep real time just now; make the pictures when it is quieter.');
+  await page.waitForTimeout(SETTLE_MS);
 }
 
-async function picture(size, name, seconds, during) {
-  const browser = await chromium.launch({
-    executablePath: program,
-    args: [
-      '--no-sandbox',
-      '--disable-background-networking',
-      '--use-angle=swiftshader',
-      '--enable-unsafe-swiftshader',
-      '--mute-audio',
-    ],
-  });
-  try {
-    const page = await browser.newPage({ viewport: size });
-    await page.goto(PAGE);
-    await page.locator('dialog[open] button').first().click();
-    await page.waitForTimeout(800);
-    const box = await page.locator('canvas').first().boundingBox();
-    const { perMm, zeroY } = await scaleOf(page);
-    const seam = await seamOf(page, box);
-    const start = Date.now();
-    const aim = () => {
-      const { u, y } = handAt((Date.now() - start) / 1000);
-      return [seam + u * perMm, zeroY - y * perMm];
-    };
-    await page.mouse.move(...aim());
-    await page.mouse.down();
-    let shot = false;
-    while (Date.now() - start < seconds * 1000) {
-      await page.mouse.move(...aim());
-      if (during && !shot && Date.now() - start > seconds * 600) {
-        await page.screenshot({ path: join(OUT, during) });
-        shot = true;
-      }
-      await page.waitForTimeout(8);
-    }
-    await page.mouse.up();
-    await page.waitForTimeout(12000);
-    await page.screenshot({ path: join(OUT, name) });
-  } finally {
-    await browser.close();
-  }
+async function take(target, name) {
+  await target.screenshot({ path: join(OUT, `${name}.png`) });
+  process.stdout.write(`assets/pictures/${name}.png\n`);
 }
 
-/** Middle between the names of the two plates: they stand at the outer ends of the drawn joint. */
-async function seamOf(page, box) {
-  const left = await page.getByText('left plate', { exact: true }).first().boundingBox();
-  const right = await page.getByText('right plate', { exact: true }).first().boundingBox();
-  if (!left || !right) return box.x + box.width / 2;
-  return (left.x + right.x + right.width) / 2;
-}
+const desk = await open(DESK);
+await weld(desk, 'straight-run');
+await weld(desk, 'tee-inverted-v');
+await desk.locator('h1').click();
+await take(desk, 'finished');
 
-await picture({ width: 1440, height: 900 }, 'finished.png', 38, 'welding.png');
-await picture({ width: 390, height: 844 }, 'phone.png', 12, null);
+await desk.locator('.compare select').selectOption({ index: 1 });
+await desk.locator('.plates figure').nth(1).waitFor({ timeout: WELD_MS });
+await desk.waitForTimeout(SETTLE_MS);
+await take(desk.locator('.cut'), 'compare');
+await desk.context().close();
+
+// A replay at rest, drawn in full: what the welder sees through the lens.
+const lens = await open(DESK, { deviceScaleFactor: 2 });
+await weld(lens, 'tee-inverted-v');
+await lens.getByRole('slider', { name: 'Time in the attempt' }).fill('20.5');
+await lens.waitForTimeout(3 * SETTLE_MS);
+const pane = await lens.locator('.pane').boundingBox();
+await lens.screenshot({
+  path: join(OUT, 'puddle.png'),
+  clip: { x: Math.ceil(pane.x), y: Math.ceil(pane.y) + 150, width: Math.floor(pane.width), height: 420 },
+});
+process.stdout.write('assets/pictures/puddle.png\n');
+await lens.context().close();
+
+const phone = await open(PHONE, { hasTouch: true, isMobile: true, deviceScaleFactor: 2 });
+await weld(phone, 'lap-5');
+await take(phone, 'phone');
+
+await browser.close();
+await server.close();

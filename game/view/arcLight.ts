@@ -9,6 +9,8 @@ const FALL_S = 0.12;
 /** The room stays dark this long after the arc goes out, so that a short stop does not throw the lights up. */
 const DARK_AFTER_S = 0.9;
 const ROOM_S = 0.22;
+/** Changes smaller than this are not seen. */
+const SEEN = 0.004;
 
 export interface ArcLight {
   /** Light of the arc, 0 to 1. */
@@ -19,6 +21,7 @@ export interface ArcLight {
 
 export class ArcLightFilter {
   private on = false;
+  private asked = false;
   private since_s = Number.POSITIVE_INFINITY;
   private out_s = Number.POSITIVE_INFINITY;
   private readonly state: ArcLight = { light: 0, dark: 0 };
@@ -27,6 +30,7 @@ export class ArcLightFilter {
   step(arcOn: boolean, dt_s: number, still: boolean): ArcLight {
     const dt = Math.min(Math.max(dt_s, 0), 0.25);
     this.since_s += dt;
+    this.asked = arcOn;
     if (arcOn !== this.on && this.since_s >= DWELL_S) {
       this.on = arcOn;
       this.since_s = 0;
@@ -42,7 +46,9 @@ export class ArcLightFilter {
 
   /** Light or room still on their way. */
   get fading(): boolean {
-    return this.state.light > 0.004 || Math.abs(this.state.dark - (this.wantsDark ? 1 : 0)) > 0.004;
+    const waiting = this.asked !== this.on || (!this.on && this.out_s < DARK_AFTER_S);
+    const light = Math.abs(this.state.light - (this.on ? 1 : 0));
+    return waiting || light > SEEN || Math.abs(this.state.dark - (this.wantsDark ? 1 : 0)) > SEEN;
   }
 
   /** True while the room is meant to be dark; the page's own colours follow it. */

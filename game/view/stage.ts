@@ -17,7 +17,10 @@ export interface Scene {
   nozzle_mm: number;
   tip_mm: number;
   plain: boolean;
+  /** The user asks for little motion. */
   still: boolean;
+  /** Nothing on show moves by itself (a replay at rest), so it may be drawn in full. */
+  paused: boolean;
   /** The weave whose beat is to be seen, and seconds since the strike; null shows none. */
   beat: { weave: WeaveOptions; since_s: number } | null;
 }
@@ -28,6 +31,9 @@ const FULL_HALF_WIDTH_MM = 53;
 /** Frames slower than this, on average, make the picture coarser; a long run of fast ones sharpens it again. */
 const SLOW_FRAME_S = 1 / 46;
 const FAST_FRAME_S = 1 / 55;
+/** Part of a frame's time the drawing may take, and the frame that is timed: the first ones compile. */
+const DRAWING_MAY_TAKE_S = 0.008;
+const TIMED_FRAME = 2;
 /** Weight of one frame in the average. */
 const AVERAGE = 0.25;
 const COARSEST = 0.35;
@@ -55,6 +61,7 @@ export class Stage {
   /** Share of full resolution the moving picture is drawn at; a still one is always drawn in full. */
   private sharpness = 1;
   private drawnAt = 1;
+  private drawn = 0;
   private frame_s = 1 / 60;
   private sinceChange = 0;
 
@@ -119,9 +126,9 @@ export class Stage {
     this.spatter.draw(this.camera);
     if (this.moving(scene)) this.judgeSpeed(dt_s);
     this.setDrawn(this.moving(scene) ? this.sharpness : 1);
-    this.joint.upload();
-    this.metal.draw(this.app.renderer, this.joint.mesh);
-    this.app.render();
+    this.draw();
+    if (this.drawn === TIMED_FRAME) this.timeOneFrame();
+    this.drawn += 1;
   }
 
   destroy(): void {
@@ -130,8 +137,31 @@ export class Stage {
     this.app.destroy({ removeView: true }, { children: true });
   }
 
+  private draw(): void {
+    this.joint.upload();
+    this.metal.draw(this.app.renderer, this.joint.mesh);
+    this.app.render();
+  }
+
+  /**
+   * Draws one frame to the end and takes its time, so that the first arc on a machine without a graphics card does not begin with a
+   * second of stutter. Asking for a pixel waits for the picture; it is asked once, before anything is welded.
+   */
+  private timeOneFrame(): void {
+    const gl = this.app.canvas.getContext('webgl2');
+    if (!gl) return;
+    const pixel = new Uint8Array(4);
+    const wait = (): void => gl.readPixels(0, 0, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, pixel);
+    wait();
+    const start = performance.now();
+    this.draw();
+    wait();
+    const took_s = (performance.now() - start) / 1000;
+    this.setSharpness(Math.sqrt(DRAWING_MAY_TAKE_S / Math.max(took_s, DRAWING_MAY_TAKE_S)));
+  }
+
   private moving(scene: Scene): boolean {
-    return scene.arcOn || this.restless;
+    return !scene.paused && (scene.arcOn || this.restless);
   }
 
   private setDrawn(share: number): void {

@@ -6,7 +6,6 @@ import {
   poses,
   type Recording,
   type Simulation,
-  type SimulationOptions,
 } from '../../engine/index.ts';
 import { type AttemptRecording, judgeAttempt, type Result, Trace } from '../../scoring/index.ts';
 import type { AttemptMeta, EndReason } from './protocol.ts';
@@ -28,7 +27,6 @@ interface Snapshot {
  * Replaying runs in a second simulation, so the finished piece stays on the bench to be cut.
  */
 export class Attempt {
-  readonly simulation: Simulation;
   readonly trace = new TraceLog();
   /** The same samples in the form scoring reads, at full precision. */
   private readonly scored = new Trace();
@@ -41,9 +39,12 @@ export class Attempt {
   private replayStep = 0;
   private last: Pose | null = null;
 
-  constructor(options: SimulationOptions, meta: AttemptMeta) {
-    this.simulation = createSimulation(options);
-    this.recorder = createRecorder({ simulation: options, ...meta });
+  /** @param simulation a cold piece, not yet welded on */
+  constructor(
+    readonly simulation: Simulation,
+    meta: AttemptMeta,
+  ) {
+    this.recorder = createRecorder({ simulation: simulation.options, ...meta });
   }
 
   /** Welds one pose interval; the pose is recorded first, and the recorded (quantised) pose is what is welded. */

@@ -91,10 +91,10 @@ export class Bench {
   }
 
   private begin(meta: AttemptMeta, job: number): Attempt {
-    const options = this.prepared?.options;
-    if (!options) throw new Error('A piece has to be prepared before it is welded.');
+    const piece = this.prepared;
+    if (!piece) throw new Error('A piece has to be prepared before it is welded.');
     this.reset(job);
-    this.attempt = new Attempt(options, meta);
+    this.attempt = new Attempt(piece, meta);
     return this.attempt;
   }
 
@@ -108,7 +108,7 @@ export class Bench {
 
   private demonstrate(request: Extract<BenchRequest, { type: 'demonstrate' }>): void {
     const attempt = this.begin(request.meta, request.job);
-    const source = new RobotSource(request.weave, request.faults, now_ms());
+    const source = new RobotSource(request.weave, request.faults);
     this.run(source, attempt, () => (source.done ? 'stopped' : null));
   }
 
@@ -155,7 +155,7 @@ export class Bench {
   private open(recording: Recording, job: number): void {
     const { origin, device, aids, seed } = recording;
     // Made before the bench is cleared: settings the engine refuses must not cost the piece that lies there.
-    const attempt = new Attempt(recording.simulation, { origin, device, aids, seed, exercise: null });
+    const attempt = new Attempt(createSimulation(recording.simulation), { origin, device, aids, seed, exercise: null });
     this.reset(job);
     this.attempt = attempt;
     const all = [...poses(recording)];

@@ -5,18 +5,17 @@ import type { PoseSource } from './realTime.ts';
 export class RobotSource implements PoseSource {
   private readonly hand: Iterator<Pose>;
   private count = 0;
+  /** When the first pose was taken. */
+  private start_ms: number | null = null;
   /** The weave has come to its end. */
   done = false;
 
-  constructor(
-    weave: WeaveOptions,
-    faults: HandFaults,
-    private readonly start_ms: number,
-  ) {
+  constructor(weave: WeaveOptions, faults: HandFaults) {
     this.hand = weaveHand(weave, faults)[Symbol.iterator]();
   }
 
   take(now_ms: number): Pose | null {
+    this.start_ms ??= now_ms;
     if (this.done || this.lag_ms(now_ms) < 0) return null;
     const next = this.hand.next();
     if (next.done) {
@@ -28,6 +27,6 @@ export class RobotSource implements PoseSource {
   }
 
   lag_ms(now_ms: number): number {
-    return this.done ? 0 : now_ms - this.start_ms - (this.count * 1000) / POSE_RATE_HZ;
+    return this.done || this.start_ms === null ? 0 : now_ms - this.start_ms - (this.count * 1000) / POSE_RATE_HZ;
   }
 }
