@@ -60,7 +60,8 @@ function measuresOf(advice: Advice): readonly string[] {
 export function faultOf(advice: Advice, result: Result): Fault | null {
   if (advice.code === 'metal-dropped') return dropped(result);
   if (advice.code === 'see-the-cut') return asFault(result.lines.find((l) => l.verdict === 'outside'));
-  if (advice.code === 'measure-a-real-one') return asFault(result.lines.find((l) => l.verdict === 'too close to call'));
+  if (advice.code === 'measure-a-real-one')
+    return asFault(result.lines.find((l) => l.verdict === 'too close to call' && past(l)));
   const named = measuresOf(advice);
   for (const wanted of ['outside', 'too close to call'] as const) {
     for (const measure of named) {
@@ -82,6 +83,11 @@ function rightWay(advice: Advice, l: Line): boolean {
   if (l.measure !== 'leg' && l.measure !== 'throat') return true;
   const over = advice.code === 'too-much-metal' || advice.code === 'oversize';
   return l.sense === (over ? 'at most' : 'at least');
+}
+
+/** The reading itself has passed the limit. One that has not is a doubt to measure, not a fault to mend. */
+function past(l: Line): boolean {
+  return l.sense === 'at most' ? l.reading > l.limit : l.reading < l.limit;
 }
 
 function asFault(line: Line | undefined): Fault | null {

@@ -21,6 +21,7 @@ import { type Fault, faultOf, missing, sameLine, spoiled } from './fault.ts';
 import { proofSentences } from './sentences.ts';
 import { sensible } from './sized.ts';
 import { inSteps, steps, stepsOf } from './steps.ts';
+import { anotherTime } from './unsteady.ts';
 
 export interface ProveOptions {
   /** As given to the scoring of the result: judged by the same exercise and profile again. */
@@ -53,6 +54,12 @@ const FARTHEST = 1.6;
 /** Nothing a change of one thing could mend: the attempt itself has to be another one. */
 const OTHER_ATTEMPT: readonly Advice['code'][] = ['weld-the-judged-length', 'climb', 'no-climb', 'one-pass'];
 
+interface Welded {
+  attempt: Attempt;
+  line: Fault | null;
+  spoils: string[];
+}
+
 interface Rerun {
   change: Change;
   attempt: Attempt;
@@ -62,7 +69,8 @@ interface Rerun {
 
 /**
  * Tries what the advice says, and what the trade would try instead, on the trainee's own recorded hand: one thing at a time, welded again.
- * A change is proved when the line of that very fault comes within and no other line goes outside. What cannot be mended by one change
+ * A change is proved when the line of that very fault comes within and no other line goes outside, for this hand and for the same hand
+ * going a little differently. What cannot be mended by one change
  * says so and names a drill. Same recording and result, same digits.
  * @param result as `scoreAttempt` gave it for this recording
  * @throws InputError and EngineError as `scoreAttempt` does
@@ -75,28 +83,30 @@ export function proveAdvice(recording: AttemptRecording, result: Result, options
   let proved = 0;
   let original = options.attempt ?? null;
   const looked = new Set<string>();
+  const { kind } = recording.simulation.joint;
+  const weld = (changed: AttemptRecording, fault: Fault): Welded => {
+    spent++;
+    const attempt = attemptOf(changed);
+    const again = judgeAttempt(changed, attempt, judgedBy(exercise!, changed, options));
+    const spoils = spoiled(result, again, fault).map((s) =>
+      s.line === null ? s.text : `${measureName(s.line.measure, s.line.side, kind)} ${s.text}`,
+    );
+    options.onRerun?.(spent, most);
+    return { attempt, line: sameLine(fault, again), spoils };
+  };
   const rerun = (change: Change, fault: Fault): Rerun | null => {
     if (exercise === null || spent >= most) return null;
     if (!sensible(change, result, exercise, recording.simulation.process)) return null;
     const changed = applyChange(recording, change);
     if (changed === null) return null;
-    spent++;
-    const attempt = attemptOf(changed);
-    const again = judgeAttempt(changed, attempt, judgedBy(exercise, changed, options));
-    const line = sameLine(fault, again);
-    const spoils = spoiled(result, again, fault).map((s) =>
-      s.line === null ? s.text : `${measureName(s.line.measure, s.line.side, kind)} ${s.text}`,
-    );
-    options.onRerun?.(spent, most);
-    const trial: Trial = {
-      change,
-      after: readingOf(line),
-      mends: line?.verdict === 'within' && spoils.length === 0,
-      spoils,
-    };
+    const first = weld(changed, fault);
+    const good = (r: Welded): boolean => r.line?.verdict === 'within' && r.spoils.length === 0;
+    // What mends by a hair mends by chance: it has to hold for the same hand going a little differently, too.
+    const again = good(first) ? spent < most && good(weld(anotherTime(changed), fault)) : null;
+    const { attempt, line, spoils } = first;
+    const trial: Trial = { change, after: readingOf(line), mends: again === true, again, spoils };
     return { change, attempt, trial, line };
   };
-  const { kind } = recording.simulation.joint;
   const advice = result.advice.map((a, index): ProvedAdvice => {
     const fault = faultOf(a, result);
     const untouched = {
@@ -196,6 +206,10 @@ function mend(
 function nextSteps(fault: Fault, run: Rerun): Change | null {
   if (run.line === null || run.trial.mends) return null;
   if (run.line.verdict !== 'within' && run.trial.spoils.length > 0) return null;
+  if (run.trial.again === false) {
+    const further = inSteps(run.change.what, stepsOf(run.change) + Math.sign(run.change.by));
+    return sameChange(further, run.change) ? null : further;
+  }
   const way = missing(fault);
   const made = way - missing(run.line);
   if (made < LEAST_PROGRESS * way) return null;

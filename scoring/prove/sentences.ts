@@ -18,7 +18,7 @@ export const proofSentences = {
   proved: (change: Change, before: Fault, after: Fault, kind: Kind): string =>
     `Welded again with your own hand and one thing changed: ${changeSaid(change, kind)}. ${upper(
       before.measure === DROPPED ? 'metal lost' : measureName(before.measure, before.side, kind),
-    )} goes from ${number(before.reading, before)} to ${number(after.reading, after)}, and no other line goes outside.`,
+    )} goes from ${number(before.reading, before)} to ${number(after.reading, after)}, and no other line goes outside; it holds for a slightly different go, too.`,
 
   notMended: (tried: number, nearest: { change: Change; after: Fault } | null, drill: string, kind: Kind): string =>
     `No single change mends it: ${tried === 0 ? 'none that can be made to this hand' : `${tried} tried`}${

@@ -13,7 +13,7 @@ export const steps: Record<Knob, { step: number; most: number }> = {
   lead_mm: { step: 0.5, most: 3 },
   centre_mm: { step: 0.5, most: 2 },
   travel_mmps: { step: 0.2, most: 1.2 },
-  tipToWork_mm: { step: 3, most: 9 },
+  tipToWork_mm: { step: 3, most: 12 },
   workAngle_deg: { step: 5, most: 15 },
   travelAngle_deg: { step: 5, most: 15 },
   volts_V: { step: 0.5, most: 2 },

@@ -22,8 +22,10 @@ const trialSchema = z.strictObject({
   change: changeSchema,
   /** The fault's own line in the re-run; null where there was none to read. */
   after: readingSchema.nullable(),
-  /** The fault's line is within, and nothing else got worse. */
+  /** The fault's line is within and nothing else got worse, both for this hand and for the same hand going a little differently. */
   mends: z.boolean(),
+  /** Held for the hand going a little differently; null: not asked, the change did not mend the first time. */
+  again: z.boolean().nullable(),
   /** What the change put outside or made worse, in words; empty: nothing. */
   spoils: z.array(z.string()),
 });

@@ -101,7 +101,7 @@ describe('advice', () => {
     expect(first.proved).toBe(true);
     expect(first.change!.what).toBe('tipToWork_mm');
     expect(first.after!.verdict).toBe('within');
-    expect(first.tried.at(-1)).toMatchObject({ mends: true, spoils: [] });
+    expect(first.tried.at(-1)).toMatchObject({ mends: true, again: true, spoils: [] });
     expect(first.cuts!.after.rootFusion_mm!).toBeGreaterThan(first.cuts!.before.rootFusion_mm!);
     expect(first.text).toContain('Welded again with your own hand');
   });

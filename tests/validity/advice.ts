@@ -11,7 +11,7 @@ import { type Case, weldCase } from './weld.ts';
 /** Hands with a fault that shows on a line; a little tremor keeps two seeds apart. */
 export const adviceCases: readonly Case[] = [
   { setting: 'tee', weave: { tipToWork_mm: 21 }, faults: { tremor_mm: 0.15 }, seed: 11 },
-  { setting: 'tee', weave: { width_mm: 2.4 }, faults: { tremor_mm: 0.15 }, seed: 12 },
+  { setting: 'tee', weave: { width_mm: 1.2 }, faults: { tremor_mm: 0.15 }, seed: 12 },
   { setting: 'tee', faults: { tremor_mm: 0.15, lead_mm: -4 }, seed: 13 },
   { setting: 'tee', weave: { travel_mmps: 3.6 }, faults: { tremor_mm: 0.15 }, seed: 14 },
   { setting: 'thin tee', weave: { pauseA_s: 0 }, faults: { tremor_mm: 0.15 }, seed: 15 },

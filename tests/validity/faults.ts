@@ -22,6 +22,11 @@ function top(r: Result): Stations {
   return r.bead.stations.slice(-Math.ceil(r.bead.stations.length / 3));
 }
 
+function legScatter(r: Result): number {
+  const { stations } = r.bead;
+  return deviation(stations.map((s) => s.legA_mm)) + deviation(stations.map((s) => s.legB_mm));
+}
+
 export const faults: readonly Fault[] = [
   {
     name: 'tremor',
@@ -30,7 +35,7 @@ export const faults: readonly Fault[] = [
     seeds: [1, 2, 3],
     make: (_s, level) => ({ faults: { tremor_mm: level } }),
     damages: 'scatter of both legs along the weld',
-    read: (r) => deviation(r.bead.stations.map((s) => s.legA_mm)) + deviation(r.bead.stations.map((s) => s.legB_mm)),
+    read: legScatter,
   },
   {
     name: 'drift',
@@ -64,7 +69,8 @@ export const faults: readonly Fault[] = [
   {
     name: 'wrong rhythm',
     unit: 'cycles a second under what is shown',
-    levels: [0, 0.15, 0.3, 0.45, 0.6],
+    // Taught is 0.6 to 1.2 a second: less than 0.3 under is no fault, and the bead does not tell it from none.
+    levels: [0, 0.3, 0.4, 0.5, 0.6],
     seeds: [1],
     make: (s, level) => ({ weave: { cyclesPerSecond: ('cyclesPerSecond' in settings[s].weave ? 1 : 0.9) - level } }),
     damages: 'ripple: scatter of the throat along the weld',
@@ -94,7 +100,7 @@ export const faults: readonly Fault[] = [
     levels: [0, 0.5, 1, 1.5, 2, 2.5],
     seeds: [1, 2, 3],
     make: (_s, level) => ({ faults: handOfAmount(1, level) }),
-    damages: 'root fusion at its worst',
-    read: (r) => -(r.bead.worst?.rootFusion_mm ?? -9),
+    damages: 'scatter of both legs along the weld',
+    read: legScatter,
   },
 ];
