@@ -71,6 +71,7 @@ export class BenchDriver {
   /** A function from joint millimetres to page pixels. */
   async aim(): Promise<(place: Place) => { x: number; y: number }> {
     const pane = this.page.locator('.pane');
+    await pane.scrollIntoViewIfNeeded();
     const box = await pane.boundingBox();
     const scale = Number(await pane.getAttribute('data-scale'));
     const [originX, originY] = ((await pane.getAttribute('data-origin')) ?? '').split(' ').map(Number);
