@@ -71,7 +71,8 @@ export class BenchLoop {
 
   private strike(): void {
     this.struck_ms = now_ms();
-    const { sound, beatHeard } = state.preferences.peek();
+    const { sound } = state.preferences.peek();
+    const { beatHeard } = state.guides.peek();
     const { process, hold, demonstration } = state.exercise.peek();
     this.sound.strike(sound, wireState(process, hold.tipToWork_mm), beatHeard ? demonstration : null, this.struck_ms);
   }
@@ -223,6 +224,7 @@ export class BenchLoop {
 
   private scene(): Scene {
     const p = state.preferences.value;
+    const guides = state.guides.value;
     const { process } = state.exercise.value;
     const row = this.shownRow();
     const live = state.torchState.value === 'welding' || state.torchState.value === 'out' || state.robotWelding.value;
@@ -233,9 +235,9 @@ export class BenchLoop {
       arcOn = row >= 0 && this.session.trace.value(row, 'arcOn') === 1;
       torch = state.torchState.value === 'welding' || state.torchState.value === 'out' ? hand : this.traced_torch(row);
     } else if (state.torchState.value === 'idle') {
-      torch = p.ghost ? (this.ghost.step(state.exercise.value, performance.now()) ?? hand) : hand;
+      torch = guides.ghost ? (this.ghost.step(state.exercise.value, performance.now()) ?? hand) : hand;
     }
-    if (!p.ghost || state.torchState.value !== 'idle') this.ghost.stop();
+    if (!guides.ghost || state.torchState.value !== 'idle') this.ghost.stop();
     return {
       torch,
       arcOn,
@@ -245,7 +247,7 @@ export class BenchLoop {
       still: this.still.matches,
       paused: !live && !state.playing.value,
       beat:
-        this.struck_ms > 0 && p.beatSeen
+        this.struck_ms > 0 && guides.beatSeen
           ? { weave: state.exercise.value.demonstration, since_s: (now_ms() - this.struck_ms) / 1000 }
           : null,
     };

@@ -52,6 +52,24 @@ export const exercise = signal<Exercise>(
 );
 export const balance = computed(() => metalBalance(exercise.value));
 
+/** A test is welded on one's own: an exercise that allows no guide switches all of them off. */
+export const isTest = computed(() => {
+  const { ghost, beat, toeMarks } = exercise.value.aids;
+  return !ghost && !beat && !toeMarks;
+});
+
+/** The guides in force: as the user has them, none in a test. */
+export const guides = computed(() => {
+  const { ghost, beatSeen, beatHeard, toeMarks } = preferences.value;
+  const none = isTest.value;
+  return {
+    ghost: ghost && !none,
+    beatSeen: beatSeen && !none,
+    beatHeard: beatHeard && !none,
+    toeMarks: toeMarks && !none,
+  };
+});
+
 export const torchState = signal<TorchState>('idle');
 export const deviceKind = signal<DeviceInfo['kind'] | null>(null);
 /** A demonstration by the robot hand is running. */

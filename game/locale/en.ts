@@ -232,6 +232,7 @@ export const en = {
   aids: {
     title: 'Aids and device',
     note: 'Aids in use are written into the attempt.',
+    test: 'This is a test: ghost, beat and toe marks are off in it, whatever is set here.',
     ghost: 'Ghost: shows the weave before you strike',
     beatSeen: 'Beat, seen',
     beatHeard: 'Beat, heard',

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { DEFAULT_RIG } from '../input/handRig.ts';
 import { words } from '../locale/index.ts';
-import { preferences, setPreference } from '../state.ts';
+import { isTest, preferences, setPreference } from '../state.ts';
 import { CalibrationForm } from './calibration.tsx';
 import { Dialog } from './dialog.tsx';
 import { PenCheckForm } from './penCheck.tsx';
@@ -33,6 +33,7 @@ export function AidsDialog({ close }: { close: () => void }) {
   if (inside === 'pen') return <PenCheckForm close={back} />;
   return (
     <Dialog title={a.title} close={close}>
+      {isTest.value && <p>{a.test}</p>}
       <Switch name="ghost" text={a.ghost} />
       <Switch name="beatSeen" text={a.beatSeen} />
       <Switch name="beatHeard" text={a.beatHeard} />

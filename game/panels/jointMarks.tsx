@@ -2,7 +2,7 @@ import { words } from '../locale/index.ts';
 import { oneDecimal } from '../locale/numbers.ts';
 import type { Session } from '../session/session.ts';
 import { legOf } from '../setup.ts';
-import { cutAt, exercise, finished, preferences, result, torchState } from '../state.ts';
+import { cutAt, exercise, finished, guides, result, torchState } from '../state.ts';
 import { type Camera, toPane } from '../view/camera.ts';
 import { metalEnds } from '../view/metal.ts';
 import { flagsOf } from './flags.ts';
@@ -34,7 +34,7 @@ export function JointMarks({ session, camera }: { session: Session; camera: Came
             <line x1={RULE_X} x2={camera.width_px - 12} y1={y(e.joint.length_mm)} y2={y(e.joint.length_mm)} />
           </g>
         )}
-        {preferences.value.toeMarks && (
+        {guides.value.toeMarks && (
           <g class="toemarks">
             {[-toe, toe].map((u) => (
               <line key={u} x1={x(u)} x2={x(u)} y1={y(high_mm)} y2={y(low_mm)} />

@@ -208,11 +208,12 @@ export class Session {
 
   private meta(origin: AttemptMeta['origin'], device: DeviceInfo): AttemptMeta {
     const p = state.preferences.value;
+    const guides = state.guides.value;
     const robot = origin.kind === 'robot';
     const aids = {
-      ghost: p.ghost && !robot,
-      beat: (p.beatHeard || p.beatSeen) && !robot,
-      toeMarks: p.toeMarks && !robot,
+      ghost: guides.ghost && !robot,
+      beat: (guides.beatHeard || guides.beatSeen) && !robot,
+      toeMarks: guides.toeMarks && !robot,
       plainView: p.plainView,
       handRig: robot ? null : p.handRig,
     };
