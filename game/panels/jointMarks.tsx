@@ -7,7 +7,9 @@ import { type Camera, toPane } from '../view/camera.ts';
 import { metalEnds } from '../view/metal.ts';
 import { flagsOf } from './flags.ts';
 
-const RULE_X = 30;
+const RULE_X = 36;
+/** Letters nearer than this would print over each other. */
+const LETTER_PX = 18;
 const HANDLE_STEP_MM = 0.5;
 
 /** Letter of a cut fixed beforehand; A is the one being dragged. */
@@ -46,7 +48,7 @@ export function JointMarks({ session, camera }: { session: Session; camera: Came
             <g key={at}>
               <title>{words.joint.fixedCut(at)}</title>
               <path d={`M${RULE_X} ${y(at)} h14 M${camera.width_px - 28} ${y(at)} h14`} />
-              {at !== cutAt.value && (
+              {Math.abs(y(at) - y(cutAt.value)) > LETTER_PX && (
                 <text x={camera.width_px - 21} y={y(at) - 5}>
                   {cutLetter(i)}
                 </text>

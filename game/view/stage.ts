@@ -26,7 +26,7 @@ export interface Scene {
 }
 
 /** Plates run this close to the pane's edge before the break line. */
-const BREAK_INSET_PX = 58;
+const BREAK_INSET_PX = 62;
 const FULL_HALF_WIDTH_MM = 53;
 /** Frames slower than this, on average, make the picture coarser; a long run of fast ones sharpens it again. */
 const SLOW_FRAME_S = 1 / 46;
