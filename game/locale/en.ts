@@ -254,6 +254,8 @@ export const en = {
   calibration: {
     title: 'Measure the screen',
     text: 'Lay a bank card on the screen, its left edge on the line, and drag the right line to its right edge. Cards are 85.6 mm wide (ISO/IEC 7810).',
+    upright:
+      'Stand a bank card upright on the screen, its left edge on the line, and drag the right line to its right edge. The short edge of a card is 54.0 mm (ISO/IEC 7810).',
     slider: 'Width of the card on the screen',
     keep: 'Keep',
     cancel: 'Cancel',
