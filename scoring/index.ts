@@ -7,6 +7,7 @@ export * from './hand/index.ts';
 export * from './profiles/index.ts';
 export * from './prove/index.ts';
 export * from './range/index.ts';
+export * from './real/index.ts';
 export * from './report/index.ts';
 export * from './schema/index.ts';
 export * from './score/index.ts';

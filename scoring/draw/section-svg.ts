@@ -16,6 +16,8 @@ export interface SectionSvgOptions {
   id?: string;
   /** Leave out dimension lines and text. */
   bare?: boolean;
+  /** As it lies under the glass: no root mark, and of the joint as cut only what the weld has not fused. */
+  asEtched?: boolean;
 }
 
 /** Greys of the etch: plate as rolled, heat-affected zone, weld metal and fused plate. Texture tells them apart without them. */
@@ -36,14 +38,17 @@ export function sectionSvg(sec: Section, station: Station | null, options: Secti
   const at = (p: Place): Spot => ({ x: (p.a - view.aMin) * scale, y: (view.bMax - p.b) * scale });
   const width = (view.aMax - view.aMin) * scale;
   const height = (view.bMax - view.bMin) * scale;
+  const glass = options.asEtched === true;
   const outline = outlineOf(sec);
   const surface = surfaceOf(sec).map(at);
   const plates = (['A', 'B'] as const).map((side) => pathOf(plateOutline(sec.joint, side, view).map(at), true));
   const body = [
     tag('rect', { width, height, fill: PAPER }),
-    tag('g', { 'clip-path': `url(#${id}-metal)` }, etched(sec, plates, at, id)),
+    tag('g', { 'clip-path': `url(#${id}-metal)` }, etched(sec, plates, at, id, glass)),
     outline === null ? '' : tag('path', { d: weldPath(sec, outline, at), fill: `url(#${id}-weld)`, stroke: 'none' }),
-    tag('path', { d: plates.join(''), fill: 'none', stroke: QUIET, 'stroke-width': 1, 'stroke-dasharray': '5 4' }),
+    glass
+      ? ''
+      : tag('path', { d: plates.join(''), fill: 'none', stroke: QUIET, 'stroke-width': 1, 'stroke-dasharray': '5 4' }),
     tag('path', {
       d: pathOf(surface, false),
       fill: 'none',
@@ -52,7 +57,7 @@ export function sectionSvg(sec: Section, station: Station | null, options: Secti
       'stroke-linejoin': 'round',
     }),
     outline === null ? '' : unfused(sec, outline, at),
-    rootMark(at({ a: 0, b: 0 })),
+    glass ? '' : rootMark(at({ a: 0, b: 0 })),
     options.bare === true || station === null || outline === null ? '' : dimensionsOf(sec, station, outline, at),
     options.bare === true ? '' : caption(sec, station, width, height),
   ];
@@ -75,7 +80,15 @@ function surfaceOf(sec: Section): Place[] {
 }
 
 /** Plates, heat-affected zone and fused plate, each clipped to its own plate. */
-function etched(sec: Section, plates: readonly string[], at: (p: Place) => Spot, id: string): string {
+function etched(
+  sec: Section,
+  plates: readonly string[],
+  at: (p: Place) => Spot,
+  id: string,
+  facesShown: boolean,
+): string {
+  // Where plate met plate an etch shows a line, until the weld has fused it: drawn over the heat-affected zone, under the fused plate.
+  const faces = facesShown ? tag('path', { d: plates.join(''), fill: 'none', stroke: INK, 'stroke-width': 1.6 }) : '';
   const one = (part: typeof PART.A | typeof PART.B, plate: string, clip: string): string => {
     const zone = (reached: number, fill: string): string => {
       const d = zoneOutlines(sec, part, reached)
@@ -90,7 +103,7 @@ function etched(sec: Section, plates: readonly string[], at: (p: Place) => Spot,
       tag(
         'g',
         { 'clip-path': `url(#${clip})` },
-        zone(sec.ac1_C, `url(#${id}-haz)`) + zone(sec.solidus_C, `url(#${id}-weld)`),
+        zone(sec.ac1_C, `url(#${id}-haz)`) + faces + zone(sec.solidus_C, `url(#${id}-weld)`),
       )
     );
   };

@@ -1,0 +1,28 @@
+import type { Section } from '../../engine/index.ts';
+import { viewOf } from '../draw/plates.ts';
+import { sectionSvg } from '../draw/section-svg.ts';
+import type { Station } from '../schema/index.ts';
+
+/** A cut as it lies under the glass before anything is measured: no dimension, no root mark, no joint as cut. */
+export interface EtchedCut {
+  svg: string;
+  width_px: number;
+  height_px: number;
+  /** Where the root lies in the drawing: a runs to the right from it, b upwards. */
+  root: { x: number; y: number };
+  /** Pixels per millimetre. */
+  scale: number;
+}
+
+/** @param station readings of the section, for how much of the joint is shown; null where there is no bead */
+export function etchedCut(sec: Section, station: Station | null, options: { scale: number; id: string }): EtchedCut {
+  const view = viewOf(sec.joint, station?.legA_mm ?? 5, station?.legB_mm ?? 5);
+  const { scale, id } = options;
+  return {
+    svg: sectionSvg(sec, station, { scale, id, bare: true, asEtched: true }),
+    width_px: (view.aMax - view.aMin) * scale,
+    height_px: (view.bMax - view.bMin) * scale,
+    root: { x: -view.aMin * scale, y: view.bMax * scale },
+    scale,
+  };
+}
