@@ -15,7 +15,9 @@ export const byHand = {
   fusion: 0.3,
   'root fusion': 0.3,
   gap: 0.1,
-} as const satisfies Record<PlusMinusName, number>;
+} as const satisfies Partial<Record<PlusMinusName, number>>;
+
+export type ByHandName = keyof typeof byHand;
 
 /** A mark is set to within so many pixels of the picture; it counts where a picture is coarse or its scale short. */
 export const MARK_PX = 2;
@@ -30,7 +32,7 @@ export interface PictureScale {
  * Plus-minus of a reading taken off a picture, in the reading's unit (mm or degrees): by hand, and on top of it what the scale's two
  * points and the mark itself may be off, added as independent errors.
  */
-export function byHandOn(name: PlusMinusName, reading: number, scale: PictureScale): number {
+export function byHandOn(name: ByHandName, reading: number, scale: PictureScale): number {
   const own = byHand[name];
   if (name === 'toe angle') return own;
   const ofScale = (reading * Math.SQRT2 * MARK_PX) / scale.length_px;

@@ -1,9 +1,8 @@
-import type { PlusMinusName } from '../bead/plus-minus.ts';
 import { profileNamed } from '../profiles/index.ts';
 import { describeFound, InputError, type Line, type Profile, type Station, type Verdict } from '../schema/index.ts';
 import { compare, worse } from '../score/compare.ts';
 import { allLines } from '../score/exercise-lines.ts';
-import { byHandOn, type PictureScale } from './by-hand.ts';
+import { type ByHandName, byHandOn, type PictureScale } from './by-hand.ts';
 import type { Coupon } from './coupon.ts';
 import { placeMarks, scaleOf } from './joint-frame.ts';
 import { type MarkedReadings, readMarks } from './read-marks.ts';
@@ -21,7 +20,7 @@ export interface CouponReport {
 }
 
 /** Plus-minus of each line a cut by hand can give; a line not named here is not read off a picture. */
-const OFF_BY: Record<string, PlusMinusName> = {
+const OFF_BY: Record<string, ByHandName> = {
   undercut: 'undercut',
   convexity: 'convexity',
   'toe angle': 'toe angle',

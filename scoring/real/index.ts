@@ -1,4 +1,4 @@
-export { byHand, byHandOn, MARK_PX, type PictureScale } from './by-hand.ts';
+export { type ByHandName, byHand, byHandOn, MARK_PX, type PictureScale } from './by-hand.ts';
 export { type Coupon, checkCoupon, couponSchema, couponVersions, readCoupon } from './coupon.ts';
 export { type CouponReport, couponReport } from './coupon-report.ts';
 export { type EtchedCut, etchedCut } from './etched.ts';
