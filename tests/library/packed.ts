@@ -1,0 +1,119 @@
+import { spawn } from 'node:child_process';
+import { cpSync, mkdirSync, readdirSync, readFileSync, renameSync, symlinkSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+const HERE = fileURLToPath(new URL('./', import.meta.url));
+const WINDOWS = process.platform === 'win32';
+
+/** What `prepare` and `npm pack` look at; the rest of the repository is not there, so nothing can lean on it. */
+const SOURCES = ['package.json', 'tsconfig.json', 'tsconfig.lib.json', 'README.md', 'engine', 'scoring'];
+
+/** What somebody who uses the package would have installed besides it. */
+const OWN_PACKAGES = ['typescript', '@types/node'];
+
+export interface Packed {
+  /** A project of its own, with the package in its node_modules and the examples compiled in `out`. */
+  project: string;
+  /** The package as unpacked. */
+  library: string;
+  /** Files in the tarball, paths with slashes. */
+  files: string[];
+}
+
+/** Runs a program; everything it said on both channels. @throws Error with that when it fails */
+export function run(command: string, args: readonly string[], cwd: string): Promise<string> {
+  return new Promise((resolve, reject) => {
+    const child = spawn(command, args, { cwd, shell: WINDOWS && command === 'npm' });
+    let said = '';
+    child.stdout.on('data', (piece) => {
+      said += piece;
+    });
+    child.stderr.on('data', (piece) => {
+      said += piece;
+    });
+    child.on('error', reject);
+    child.on('close', (code) => {
+      if (code === 0) resolve(said);
+      else reject(new Error(`${command} ${args.join(' ')} ended with ${code}:\n${said}`));
+    });
+  });
+}
+
+/**
+ * Packs a copy of the sources as for a registry and installs the tarball in a project of its own, without network: of node_modules only
+ * what the package declares is linked in, so an import it does not declare fails here.
+ * @param temp an empty folder for all of it
+ */
+export async function packAndInstall(temp: string): Promise<Packed> {
+  const copy = join(temp, 'sources');
+  mkdirSync(copy);
+  for (const name of SOURCES) cpSync(join(ROOT, name), join(copy, name), { recursive: true });
+  symlinkSync(join(ROOT, 'node_modules'), join(copy, 'node_modules'), 'junction');
+  await run('npm', ['pack', '--silent', '--offline', '--pack-destination', temp], copy);
+
+  const project = join(temp, 'project');
+  const modules = join(project, 'node_modules');
+  const library = join(modules, 'toehold');
+  mkdirSync(modules, { recursive: true });
+  const tarball = readdirSync(temp).find((name) => name.endsWith('.tgz'))!;
+  await run('tar', ['xzf', join(temp, tarball), '-C', project], temp);
+  renameSync(join(project, 'package'), library);
+  const { dependencies } = JSON.parse(readFileSync(join(library, 'package.json'), 'utf8'));
+  for (const name of [...Object.keys(dependencies), ...OWN_PACKAGES]) {
+    mkdirSync(dirname(join(modules, name)), { recursive: true });
+    symlinkSync(join(ROOT, 'node_modules', name), join(modules, name), 'junction');
+  }
+  const files = readdirSync(library, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) =>
+      join(entry.parentPath, entry.name)
+        .slice(library.length + 1)
+        .replaceAll('\\', '/'),
+    );
+  return { project, library, files };
+}
+
+const TSC = join('node_modules', 'typescript', 'bin', 'tsc');
+
+/** Compiles the examples to `out`, unchecked: `typeFaultsOf` does that while they run. */
+export async function compileExamples({ project }: Packed): Promise<void> {
+  cpSync(join(HERE, 'examples'), join(project, 'examples'), { recursive: true });
+  writeFileSync(join(project, 'package.json'), JSON.stringify({ name: 'examples', private: true, type: 'module' }));
+  const compilerOptions = {
+    target: 'ES2022',
+    module: 'NodeNext',
+    types: ['node'],
+    strict: true,
+    exactOptionalPropertyTypes: true,
+    noUncheckedIndexedAccess: true,
+    rewriteRelativeImportExtensions: true,
+    skipLibCheck: false,
+    rootDir: 'examples',
+    outDir: 'out',
+  };
+  writeFileSync(join(project, 'tsconfig.json'), JSON.stringify({ compilerOptions, include: ['examples'] }));
+  await run(process.execPath, [TSC, '-p', '.', '--noCheck'], project);
+}
+
+/**
+ * Type-checks the examples as a strict project would, against the package's own declarations, which are checked too.
+ * @returns the compiler's complaints, a line each
+ */
+export async function typeFaultsOf({ project }: Packed): Promise<string[]> {
+  try {
+    await run(process.execPath, [TSC, '-p', '.', '--noEmit'], project);
+    return [];
+  } catch (error) {
+    const [, ...complaints] = (error as Error).message.split('\n');
+    return complaints.filter((line) => line.trim() !== '');
+  }
+}
+
+/** Runs a compiled example in plain Node and hands back what it exports. */
+export async function runExample({ project }: Packed, name: string): Promise<Record<string, unknown>> {
+  const out = join(project, `${name}.json`);
+  await run(process.execPath, [join(HERE, 'run-example.mjs'), join(project, 'out', `${name}.js`), out], project);
+  return JSON.parse(readFileSync(out, 'utf8'));
+}
