@@ -121,7 +121,7 @@ describe.each(jsonSchemaNames)('JSON Schema of a %s', (name) => {
   });
 });
 
-it('refuses numbers out of range, and fractions where whole numbers are meant', () => {
+it('refuses words and numbers that are not among those allowed, and fractions where whole numbers are meant', () => {
   const put = (name: JsonSchemaName, way: Key[], value: unknown): boolean => {
     const file = changed(files[name][0], way, (parent, key) => {
       parent[key] = value;
@@ -133,6 +133,6 @@ it('refuses numbers out of range, and fractions where whole numbers are meant', 
   expect(put('recording', ['simulation', 'process', 'wire_mm'], 1.2)).toBe(true);
   expect(put('recording', ['simulation', 'process', 'wire_mm'], 1.1)).toBe(false);
   expect(put('recording', ['version'], 2)).toBe(false);
-  expect(put('result', ['score'], 100)).toBe(true);
-  expect(put('result', ['score'], 101)).toBe(false);
+  expect(put('result', ['verdict'], 'no verdict')).toBe(true);
+  expect(put('result', ['verdict'], 'fine')).toBe(false);
 });
