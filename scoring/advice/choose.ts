@@ -1,5 +1,6 @@
 import type { Advice } from '../schema/index.ts';
 import { crowned } from './crown.ts';
+import { craterLeft, restartMissed } from './ends.ts';
 import type { Facts } from './facts.ts';
 import {
   closeCall,
@@ -23,7 +24,16 @@ export type Reasoner = (f: Facts) => Advice | null;
  * The order in which an instructor thinks: is there too much metal for the joint, then the root, then the toes, the face, the size, and
  * only then the habits of the hand.
  */
-export const faultOrder: readonly Reasoner[] = [tooMuchMetal, rootShort, toeFault, crowned, edgeMelted, wrongSize];
+export const faultOrder: readonly Reasoner[] = [
+  tooMuchMetal,
+  restartMissed,
+  rootShort,
+  toeFault,
+  craterLeft,
+  crowned,
+  edgeMelted,
+  wrongSize,
+];
 export const habitOrder: readonly Reasoner[] = [oneSided, hotTop, earlyEitherSide, unevenRhythm];
 
 /** Most pieces of advice kept; the first is the one to act on. */

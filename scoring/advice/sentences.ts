@@ -99,6 +99,17 @@ export const sentences = {
   unevenRhythm: (p: { spread: number; period_s: number }): string =>
     `Your beat wandered by ${said(100 * p.spread, 0)} % round ${said(p.period_s)} s. Count it out loud; steps and toes will even up.`,
 
+  restartOnCrater: (p: { stop_mm: number; above_mm: number; root_mm: number; flaw_mm: number }): string =>
+    `You restarted on the cold crater at ${said(p.stop_mm, 0)} and climbed off; the root is ${rootSaid(p.root_mm)}${p.flaw_mm > 0 ? ` over ${said(p.flaw_mm, 0)} mm there` : ''}. Strike about 10 above it, drop back in, wait until it is full, then go.`,
+
+  restartNotBack: (p: { stop_mm: number; above_mm: number; root_mm: number; flaw_mm: number }): string =>
+    `You restarted ${said(p.above_mm, 0)} above the stop at ${said(p.stop_mm, 0)} and never came back into the crater; the root is ${rootSaid(p.root_mm)} there. Drop back in, wait until it is full, then go.`,
+
+  craterOpen: (p: { depth_mm: number; y_mm: number; reStrikes: number }): string =>
+    p.reStrikes === 0
+      ? `Crater left ${said(p.depth_mm)} deep at ${said(p.y_mm, 0)}. Stay a moment, then strike once or twice, short, into it as it sets.`
+      : `Crater still ${said(p.depth_mm)} deep at ${said(p.y_mm, 0)} after ${p.reStrikes === 1 ? 'one short re-strike' : `${p.reStrikes} short re-strikes`}. Give it one a little longer, in its middle.`,
+
   measureRealOne: (p: { measure: string; limit: number; reading: number; plusMinus: number; unit: string }): string =>
     `Too close to call, ${p.measure}: limit ${said(p.limit, 2)}, read ${said(p.reading, 2)}, give or take ${said(p.plusMinus, 2)} ${p.unit}. Measure a real one.`,
 

@@ -1,6 +1,6 @@
 import type { JointOptions } from '../../engine/index.ts';
 import type { Line, Result } from '../schema/index.ts';
-import { measureName, said, toeName } from '../score/index.ts';
+import { endSentences, measureName, said, toeName } from '../score/index.ts';
 
 type Kind = JointOptions['kind'];
 
@@ -16,6 +16,7 @@ export function reportText(r: Result, kind: Kind): string {
     ...lineTable(r.lines, kind),
     ...beadSentences(r, kind),
     ...handSentences(r, kind),
+    ...endSentences(r),
     ...processSentences(r),
     '',
     ...notMeasuredSentences(r),

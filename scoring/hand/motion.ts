@@ -4,6 +4,7 @@ import type { Band, Motion, ToeVisit } from '../schema/index.ts';
 import { beatShare } from './beat.ts';
 import { alongRoot, rootCrossings } from './crossings.ts';
 import { mean, variation } from './statistics.ts';
+import { readStops } from './stops.ts';
 import { type Turn, turnsOf } from './swings.ts';
 import { toeVisits } from './toes.ts';
 import type { Span, Trace } from './trace.ts';
@@ -54,7 +55,8 @@ export function readHand(trace: Trace, span: Span | null, q: HandQuestion): Hand
       why: whole ? 'the arc never crossed the root over a puddle' : 'there was no puddle under the arc',
     });
   }
-  const { travel_mmps, drift_mmps } = travel(trace, span);
+  const { breaks } = readStops(trace);
+  const { travel_mmps, drift_mmps } = travel(trace, span, breaks);
   const motion: Motion = {
     ...emptyMotion(),
     arcOnFrontShare: leads.length > 0 ? milli(crossings.filter((c) => c.onFront === true).length / leads.length) : null,
@@ -62,7 +64,7 @@ export function readHand(trace: Trace, span: Span | null, q: HandQuestion): Hand
     travel_mmps: rounded(travel_mmps),
     travelDrift_mmps: rounded(drift_mmps),
     crossings,
-    ...(whole ? weave(trace, span, turns, visits) : {}),
+    ...(whole ? weave(trace, span, turns, visits, breaks) : {}),
   };
   if (!whole) {
     notMeasured.push({
@@ -77,12 +79,19 @@ export function readHand(trace: Trace, span: Span | null, q: HandQuestion): Hand
   return { motion, notMeasured };
 }
 
-function weave(trace: Trace, span: Span, turns: readonly Turn[], visits: ToeVisit[]): Partial<Motion> {
+function weave(
+  trace: Trace,
+  span: Span,
+  turns: readonly Turn[],
+  visits: ToeVisit[],
+  breaks: readonly Span[],
+): Partial<Motion> {
   const ofToe = (toe: 'A' | 'B'): ToeVisit[] => visits.filter((v) => v.toe === toe);
   const a = ofToe('A');
   const b = ofToe('B');
-  const periods = [...gaps(a, middle), ...gaps(b, middle)];
-  const steps = [...gaps(a, (v) => v.y_mm), ...gaps(b, (v) => v.y_mm)];
+  const stops_s = breaks.map((w) => trace.column('t_s')[w.from]!);
+  const periods = [...gaps(a, middle, stops_s), ...gaps(b, middle, stops_s)];
+  const steps = [...gaps(a, (v) => v.y_mm, stops_s), ...gaps(b, (v) => v.y_mm, stops_s)];
   const period = mean(periods);
   const reachA = mean(a.map((v) => v.reach_mm));
   const reachB = mean(b.map((v) => v.reach_mm));
@@ -108,9 +117,15 @@ function middle(v: ToeVisit): number {
   return (v.from_s + v.to_s) / 2;
 }
 
-function gaps(visits: readonly ToeVisit[], of: (v: ToeVisit) => number): number[] {
+/** From visit to visit; a stop in between belongs to neither cycle. */
+function gaps(visits: readonly ToeVisit[], of: (v: ToeVisit) => number, stops_s: readonly number[]): number[] {
   const out: number[] = [];
-  for (let i = 1; i < visits.length; i++) out.push(of(visits[i]!) - of(visits[i - 1]!));
+  for (let i = 1; i < visits.length; i++) {
+    const before = visits[i - 1]!;
+    const here = visits[i]!;
+    if (stops_s.some((t) => t > before.from_s && t < here.to_s)) continue;
+    out.push(of(here) - of(before));
+  }
   return out;
 }
 
@@ -169,5 +184,8 @@ function emptyMotion(): Motion {
     cycles: 0,
     crossings: [],
     toes: [],
+    start: null,
+    stops: [],
+    taps: 0,
   };
 }

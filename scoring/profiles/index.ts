@@ -1,6 +1,6 @@
 import type { Profile } from '../schema/index.ts';
 import { awsCyclicInch, awsCyclicSi, awsStaticInch, awsStaticSi } from './aws-d11.ts';
-import { isoB, isoC, isoD, isoProcedureTest } from './iso-5817.ts';
+import { isoB, isoC, isoD, isoProcedureTest, isoWelderTest } from './iso-5817.ts';
 import { firstRuns } from './tern-dock.ts';
 
 /** The acceptance profiles that come with Toehold, in the order they are offered. */
@@ -13,6 +13,7 @@ export const profiles: readonly Profile[] = [
   isoC,
   isoB,
   isoProcedureTest,
+  isoWelderTest,
   firstRuns,
 ];
 

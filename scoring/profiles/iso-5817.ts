@@ -13,6 +13,7 @@ const SOURCE =
 const NOTES = [
   'Short imperfections: at most 25 mm in any 100 mm of weld, or 25 % of the length where the weld is shorter (from memory).',
   'Where a level permits nothing, a reading that finds nothing is within.',
+  '2025 limits an end crater pipe that thins the weld; here the depth of the crater below the face beside it is held to it. Values as in an open copy of Table 1 (2014).',
   'h is the height of the imperfection, t the plate, a the nominal throat, b the width of the face.',
 ];
 
@@ -148,6 +149,25 @@ export const rows: readonly Row[] = [
     },
   },
   {
+    ref: '2025',
+    title: 'end crater, depth below the face, plate up to 3 mm',
+    measure: 'crater depth',
+    plates: thin,
+    status: 'memory',
+    levels: { D: [line(0, 0.2, 'plate', null), anywhere], C: [none, anywhere], B: [none, anywhere] },
+  },
+  {
+    ref: '2025',
+    title: 'end crater, depth below the face, plate over 3 mm',
+    measure: 'crater depth',
+    plates: thick,
+    levels: {
+      D: [line(0, 0.2, 'plate', 2), anywhere],
+      C: [line(0, 0.1, 'plate', 1), anywhere],
+      B: [none, anywhere],
+    },
+  },
+  {
     ref: '617',
     title: 'root gap, plate over 3 mm',
     measure: 'gap',
@@ -212,4 +232,28 @@ export const isoProcedureTest: Profile = {
   source: `${SOURCE} The mix (B, but C for 5011/5012, 502 to 505 and 5214) is from ISO 15614-1:2017, verified.`,
   notes: NOTES,
   rules: [...rulesOf('B', (row) => !FROM_C.has(row.ref)), ...rulesOf('C', (row) => FROM_C.has(row.ref))],
+};
+
+/** References ISO 9606-1 takes from level C, of those a fillet can break; the rest from B. */
+const WELDER_FROM_C = new Set(['5011/5012', '503', '5214']);
+
+/** The mix a welder qualification test uses: level B, but C for undercut, excess convexity and excess throat. From memory throughout. */
+export const isoWelderTest: Profile = {
+  format: 'toehold-profile',
+  version: 1,
+  name: 'iso-9606-1',
+  title: 'ISO 5817 as ISO 9606-1 mixes it for welder tests',
+  standard: 'ISO 9606-1 with ISO 5817',
+  edition: '2012 with 2014',
+  unit: 'mm',
+  source: `${SOURCE} The mix (B, but C for undercut 501, excess weld metal 502, excess convexity 503, excess penetration 504 and excess throat 5214) is from memory of ISO 9606-1:2012, clause 7: check it in the standard.`,
+  notes: [
+    'From memory: which rows are taken from level C is not verified against ISO 9606-1, and every line says so.',
+    'A test piece is also broken or cut under ISO 9606-1, and witnessed; nothing here qualifies anybody.',
+    ...NOTES,
+  ],
+  rules: [
+    ...rulesOf('B', (row) => !WELDER_FROM_C.has(row.ref)),
+    ...rulesOf('C', (row) => WELDER_FROM_C.has(row.ref)),
+  ].map((rule) => ({ ...rule, status: 'memory' as const })),
 };

@@ -52,7 +52,15 @@ const MOST_GROWTH = 3;
 const FARTHEST = 1.6;
 
 /** Nothing a change of one thing could mend: the attempt itself has to be another one. */
-const OTHER_ATTEMPT: readonly Advice['code'][] = ['weld-the-judged-length', 'climb', 'no-climb', 'one-pass'];
+const OTHER_ATTEMPT: readonly Advice['code'][] = [
+  'weld-the-judged-length',
+  'climb',
+  'no-climb',
+  'one-pass',
+  'crater-open',
+  'restart-on-crater',
+  'restart-not-back',
+];
 
 interface Welded {
   attempt: Attempt;

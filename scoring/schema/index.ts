@@ -1,8 +1,19 @@
+export { type BeadStart, type BeadStop, beadStartSchema, beadStopSchema, type Flaw } from './ends.ts';
 export { type Asked, type Band, type Exercise, exerciseSchema, type HandTarget } from './exercise.ts';
 export { type JsonSchemaName, jsonSchema, jsonSchemaNames } from './json-schema.ts';
-export { type Crossing, type Motion, motionSchema, type ToeVisit } from './motion.ts';
+export {
+  type Crossing,
+  type Motion,
+  motionSchema,
+  type Restart,
+  type StartMotion,
+  type Stop,
+  type ToeVisit,
+} from './motion.ts';
 export { describeFound, InputError, type Problem, parseWith } from './problem.ts';
 export {
+  type CraterMeasure,
+  craterMeasures,
   type Extent,
   type Limit,
   type Profile,

@@ -27,6 +27,47 @@ const crossingSchema = z.strictObject({
   onFront: z.boolean().nullable(),
 });
 
+/** How the run was begun; see hand/shelf.ts. */
+const startSchema = z.strictObject({
+  t_s: z.number(),
+  /** Where the arc was struck. */
+  y_mm: z.number(),
+  /** From the strike until the hand climbed off. */
+  left_s: z.number(),
+  /** Width of the shelf when the hand left it, as a share of the settled bead's. */
+  shelfShare: reading,
+  /** When, after the strike, the shelf reached nine tenths of the settled width, and how far the arc had climbed by then. */
+  fullWidth_s: reading,
+  fullWidth_mm: reading,
+});
+
+/** How the arc was taken up again after a stop; see hand/restart.ts. */
+const restartSchema = z.strictObject({
+  t_s: z.number(),
+  y_mm: z.number(),
+  /** Strike over the place where the arc had gone out. */
+  above_mm: z.number(),
+  /** Nearest the arc came to that place before it climbed on; negative: below it. */
+  back_mm: z.number(),
+  inCrater_s: z.number(),
+  way: z.enum(['above and back', 'on the crater', 'not back']),
+});
+
+/** Where a run's arc went out; see hand/stops.ts. */
+const stopSchema = z.strictObject({
+  t_s: z.number(),
+  y_mm: z.number(),
+  /** Lowest and highest liquid when the arc went out. */
+  craterFrom_mm: reading,
+  craterTo_mm: reading,
+  /** Short re-strikes that filled the crater, 0 to 2, and their arc time. */
+  reStrikes: z.number(),
+  reStrikeTime_s: z.number(),
+  /** How long the arc was out before the next run; null after the last. */
+  out_s: reading,
+  restart: restartSchema.nullable(),
+});
+
 /** What the hand did. Null: not there to read, and `notMeasured` of the result says why. */
 export const motionSchema = z.strictObject({
   arcOnFrontShare: reading,
@@ -55,8 +96,17 @@ export const motionSchema = z.strictObject({
   cycles: z.number(),
   crossings: z.array(crossingSchema),
   toes: z.array(toeVisitSchema),
+  /** How the run was begun, over the whole attempt; null where no run was welded. */
+  start: startSchema.nullable(),
+  /** Every stop of a run, over the whole attempt, in order of time. */
+  stops: z.array(stopSchema),
+  /** Times the trigger was tapped: short arcs that neither fill a crater nor are a run. */
+  taps: z.number(),
 });
 
 export type Motion = z.infer<typeof motionSchema>;
 export type Crossing = z.infer<typeof crossingSchema>;
 export type ToeVisit = z.infer<typeof toeVisitSchema>;
+export type StartMotion = z.infer<typeof startSchema>;
+export type Stop = z.infer<typeof stopSchema>;
+export type Restart = z.infer<typeof restartSchema>;

@@ -13,7 +13,12 @@ export const ruleMeasures = [
   'fusion to plate',
   'root fusion',
   'gap',
+  'crater depth',
+  'crater short',
 ] as const;
+
+/** Measured where a run stopped, not along the judged length. */
+export const craterMeasures = ['crater depth', 'crater short'] as const;
 
 /** What a limit may depend on: thickness of the plate, nominal throat, width of face, nominal leg. */
 const basis = z.enum(['plate', 'throat', 'face', 'leg']);
@@ -82,3 +87,4 @@ export type Rule = Profile['rules'][number];
 export type RuleMeasure = Rule['measure'];
 export type Limit = Rule['limit'];
 export type Extent = Rule['extent'];
+export type CraterMeasure = (typeof craterMeasures)[number];

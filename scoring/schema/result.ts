@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { aidsInUseSchema, deviceSchema, originSchema } from './bench.ts';
+import { beadStartSchema, beadStopSchema } from './ends.ts';
 import { askedSchema } from './exercise.ts';
 import { motionSchema } from './motion.ts';
 import { stationSchema } from './station.ts';
@@ -70,6 +71,9 @@ export const adviceCodes = [
   'undersize',
   'oversize',
   'one-sided',
+  'crater-open',
+  'restart-on-crater',
+  'restart-not-back',
   'edge-melted-back',
   'hot-top',
   'uneven-rhythm',
@@ -163,6 +167,9 @@ export const resultSchema = z.strictObject({
     /** Length of the judged joint surely under and surely over the size asked, plus-minus taken off; mm. */
     undersize_mm: z.number(),
     oversize_mm: z.number(),
+    /** Both ends of every run, judged or not; null where there is no bead, or none long enough to have settled. */
+    start: beadStartSchema.nullable(),
+    stops: z.array(beadStopSchema),
   }),
   process: z.strictObject({
     current_A: z.number().nullable(),

@@ -24,7 +24,7 @@ const MORE_IS_WORSE = new Set<StationMeasure>([
 ]);
 
 export interface BeadReading {
-  bead: Result['bead'];
+  bead: Omit<Result['bead'], 'start' | 'stops'>;
   /** Freeze stamps of each station, same order. */
   stamps: FreezeStamps[];
 }

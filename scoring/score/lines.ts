@@ -1,15 +1,18 @@
 import type { JointOptions } from '../../engine/index.ts';
 import { plusMinusAt } from '../bead/plus-minus.ts';
 import { milli, tenth } from '../bead/round.ts';
-import type { Asked, Line, LineVerdict, Profile, Rule, Station } from '../schema/index.ts';
+import type { Asked, BeadStop, Line, LineVerdict, Profile, Rule, Station } from '../schema/index.ts';
 import { compare, margin, type Sense, worse } from './compare.ts';
+import { craterLine, isCraterRule } from './crater-lines.ts';
 import { limitValue } from './limit.ts';
-import { COUNTS_FROM_MM, type MeasureReader, readers, type SizeAsked, sizeAsked } from './measure.ts';
+import { COUNTS_FROM_MM, type MeasureReader, type RunMeasure, readers, type SizeAsked, sizeAsked } from './measure.ts';
 
 const MM_PER_INCH = 25.4;
 
 export interface LineQuestion {
   stations: readonly Station[];
+  /** Stops whose craters lie in the judged length; left out where none were read, as off a real coupon. */
+  stops?: readonly BeadStop[];
   joint: JointOptions;
   cell_mm: number;
   asked: Asked;
@@ -30,14 +33,23 @@ export function profileLines(profile: Profile, q: LineQuestion): Line[] {
   if (q.stations.length === 0) return [];
   const lines: Line[] = [];
   for (const rule of profile.rules) {
-    const reader = readers[rule.measure];
+    if (isCraterRule(rule)) {
+      if (applies(rule, plateOf(q.joint, null), profile)) lines.push(...craterLine(profile, rule, q));
+      continue;
+    }
+    const reader = readers[rule.measure as RunMeasure];
     for (const side of reader.sided ? (['A', 'B'] as const) : ([null] as const)) {
-      const plate = plateOf(q.joint, side) / (profile.unit === 'in' ? MM_PER_INCH : 1);
-      if (!(plate > rule.plates.over && (rule.plates.upTo === null || plate <= rule.plates.upTo))) continue;
+      if (!applies(rule, plateOf(q.joint, side), profile)) continue;
       lines.push(...ruleLines(profile, rule, reader, side, q));
     }
   }
   return lines;
+}
+
+/** The rule holds for a plate of this thickness. */
+function applies(rule: Rule, plate_mm: number, profile: Profile): boolean {
+  const plate = plate_mm / (profile.unit === 'in' ? MM_PER_INCH : 1);
+  return plate > rule.plates.over && (rule.plates.upTo === null || plate <= rule.plates.upTo);
 }
 
 function plateOf(joint: JointOptions, side: 'A' | 'B' | null): number {

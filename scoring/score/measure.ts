@@ -1,6 +1,6 @@
 import type { JointOptions } from '../../engine/index.ts';
 import type { PlusMinusName } from '../bead/plus-minus.ts';
-import type { Asked, RuleMeasure, Station } from '../schema/index.ts';
+import type { Asked, CraterMeasure, RuleMeasure, Station } from '../schema/index.ts';
 
 export interface SizeAsked {
   leg_mm: number;
@@ -30,11 +30,14 @@ export interface MeasureReader {
   shown?: { as: 'leg' | 'throat'; short: boolean };
 }
 
+/** Measures read along the run; craters are read where it stopped (crater-lines.ts). */
+export type RunMeasure = Exclude<RuleMeasure, CraterMeasure>;
+
 /**
  * ISO 5817 takes the throat as the height of the largest isosceles triangle in the weld (ISO 2553), hence size/√2 and not the throat
  * of unequal legs.
  */
-export const readers: Record<RuleMeasure, MeasureReader> = {
+export const readers: Record<RunMeasure, MeasureReader> = {
   undercut: {
     sided: true,
     unit: 'mm',

@@ -28,6 +28,8 @@ export function measureName(measure: string, side: 'A' | 'B' | null, kind: Kind)
     'throat short, length': 'length with a throat under the size asked',
     'size over': 'size of the weld',
     gap: 'root gap',
+    'crater depth': 'crater, below the face',
+    'leg at the crater': 'leg at the crater',
   };
   return (names[measure] ?? measure) + on;
 }

@@ -7,8 +7,9 @@ const AWAY_MM = 12;
 /**
  * Length of joint over which the arc came back to metal it had left. A restart drops back at most 10 mm over its crater and fills it
  * (technique), so the arc must have burned AWAY_MM away in between. mm.
+ * @param technique stretches of arc that are technique whatever their way: crater fill, and a restart until it is past its stop
  */
-export function weldedTwice_mm(trace: Trace, from_mm: number, to_mm: number): number {
+export function weldedTwice_mm(trace: Trace, from_mm: number, to_mm: number, technique: readonly Span[] = []): number {
   const y = trace.column('footY_mm');
   const t = trace.column('t_s');
   const bins = Math.max(1, Math.ceil(to_mm - from_mm));
@@ -16,8 +17,9 @@ export function weldedTwice_mm(trace: Trace, from_mm: number, to_mm: number): nu
   const lowest = new Float64Array(bins).fill(Number.POSITIVE_INFINITY);
   const highest = new Float64Array(bins).fill(Number.NEGATIVE_INFINITY);
   const twice = new Uint8Array(bins);
+  const spared = maskOf(trace, technique);
   for (let i = 0; i < trace.length; i++) {
-    if (trace.arcOn[i] === 0) continue;
+    if (trace.arcOn[i] === 0 || spared[i] === 1) continue;
     const here = y[i]!;
     const bin = Math.floor(here - from_mm);
     for (let b = 0; b < bins; b++) {
@@ -49,14 +51,24 @@ export function rise_mm(trace: Trace, span: Span): number {
   return y[span.to - 1]! - y[span.from]!;
 }
 
-/** Share of the arc time in which the torch went down the joint, a weave's own ups and downs taken out. */
-export function downwardShare(trace: Trace, span: Span): number {
+function maskOf(trace: Trace, spans: readonly Span[]): Uint8Array {
+  const mask = new Uint8Array(trace.length);
+  for (const { from, to } of spans) mask.fill(1, from, to);
+  return mask;
+}
+
+/**
+ * Share of the arc time in which the torch went down the joint, a weave's own ups and downs taken out.
+ * @param technique stretches that do not count: a restart drops back into its crater by right
+ */
+export function downwardShare(trace: Trace, span: Span, technique: readonly Span[] = []): number {
   const y = trace.column('aimY_mm');
+  const spared = maskOf(trace, technique);
   const half = Math.round(HALF_WINDOW_S * 100);
   let down = 0;
   let on = 0;
   for (let i = span.from; i < span.to; i++) {
-    if (trace.arcOn[i] === 0) continue;
+    if (trace.arcOn[i] === 0 || spared[i] === 1) continue;
     on++;
     const a = Math.max(span.from, i - half);
     const b = Math.min(span.to - 1, i + half);

@@ -1,6 +1,6 @@
 import { ENGINE_VERSION } from '../../engine/index.ts';
 import { exerciseNamed, FREE_NAME } from '../exercises/index.ts';
-import { spanBetween } from '../hand/trace.ts';
+import { type Span, spanBetween } from '../hand/trace.ts';
 import type { AttemptRecording, Exercise, Note, Reason, Result } from '../schema/index.ts';
 import type { Attempt } from './attempt.ts';
 import { said } from './names.ts';
@@ -28,6 +28,8 @@ export interface ReasonQuestion {
   bead: Result['bead'];
   /** Length of the judged joint over which the arc came back to finished bead. */
   weldedTwice_mm: number;
+  /** Stretches of arc that are technique and not the climb: crater fill, a restart until it is past its stop. */
+  technique: readonly Span[];
 }
 
 /** Why an attempt gets no verdict; empty: it gets one. */
@@ -61,7 +63,7 @@ export function reasonsFor(q: ReasonQuestion): Reason[] {
       `The judged length runs from ${said(from_mm)} to ${said(to_mm)} mm; ${bead.bare_mm.length} mm of it carry no weld.`,
     );
   }
-  const way = wayOf(attempt, from_mm, to_mm);
+  const way = wayOf(attempt, from_mm, to_mm, q.technique);
   if (way === 'down') {
     say(
       'vertical-down',
@@ -90,13 +92,18 @@ function isTest({ aids }: Exercise): boolean {
 }
 
 /** Which way the torch went over the judged length, a weave's own ups and downs and a restart's drop taken out. */
-function wayOf(attempt: Attempt, from_mm: number, to_mm: number): 'up' | 'down' | 'nowhere' {
+function wayOf(
+  attempt: Attempt,
+  from_mm: number,
+  to_mm: number,
+  technique: readonly Span[],
+): 'up' | 'down' | 'nowhere' {
   const span = spanBetween(attempt.trace, from_mm, to_mm);
   if (span === null) return 'up';
   const rise = rise_mm(attempt.trace, span) / (to_mm - from_mm);
   if (rise < -LEAST_RISE) return 'down';
   if (rise < LEAST_RISE) return span.to - span.from > LONG_ENOUGH ? 'nowhere' : 'up';
-  return downwardShare(attempt.trace, span) > DOWN_SHARE ? 'down' : 'up';
+  return downwardShare(attempt.trace, span, technique) > DOWN_SHARE ? 'down' : 'up';
 }
 
 function edits(q: ReasonQuestion, exercise: Exercise): Reason[] {

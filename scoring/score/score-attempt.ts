@@ -3,10 +3,12 @@ import { adviceFor } from '../advice/choose.ts';
 import { micro } from '../bead/round.ts';
 import { judgedOf } from '../exercises/index.ts';
 import { readHand } from '../hand/motion.ts';
+import { readStops } from '../hand/stops.ts';
 import { type Span, spanBetween, type Trace } from '../hand/trace.ts';
 import { profileNamed } from '../profiles/index.ts';
 import {
   type AttemptRecording,
+  type BeadStop,
   describeFound,
   type Exercise,
   InputError,
@@ -15,6 +17,7 @@ import {
 } from '../schema/index.ts';
 import { type Attempt, attemptOf } from './attempt.ts';
 import { readBead, STEP_MM } from './bead-summary.ts';
+import { readEnds } from './ends.ts';
 import { allLines } from './exercise-lines.ts';
 import { exerciseInResult } from './exercise-summary.ts';
 import { processFigures } from './figures.ts';
@@ -55,8 +58,12 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
     lead: exercise?.target.lead_mm ?? LEAD_WITHOUT_EXERCISE,
     upperOnly: exercise?.demonstration.pattern === 'triangle',
   });
-  const { bead, stamps } = readBead(attempt, judged, exercise?.asked ?? null);
-  const twice = weldedTwice_mm(attempt.trace, judged.from_mm, judged.to_mm);
+  const stopped = readStops(attempt.trace);
+  const ends = readEnds(attempt, stopped);
+  const motion = { ...hand.motion, ...ends.motion };
+  const { bead: along, stamps } = readBead(attempt, judged, exercise?.asked ?? null);
+  const bead = { ...along, ...ends.bead };
+  const twice = weldedTwice_mm(attempt.trace, judged.from_mm, judged.to_mm, stopped.technique);
   const question = {
     recording,
     attempt,
@@ -64,6 +71,7 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
     exerciseGiven: options.exercise !== undefined,
     bead,
     weldedTwice_mm: twice,
+    technique: stopped.technique,
   };
   const reasons = reasonsFor(question);
   const lines =
@@ -71,18 +79,14 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
       ? []
       : allLines(profile, {
           stations: bead.stations,
+          stops: bead.stops.filter((stop) => isJudged(stop, judged)),
           joint,
           cell_mm: recording.simulation.cell_mm,
           asked: exercise.asked,
           step_mm: STEP_MM,
         });
   const verdict = verdictOf(lines, reasons);
-  const figures = processFigures(
-    recording.simulation,
-    attempt.accounts,
-    hand.motion.travel_mmps,
-    exercise?.asked ?? null,
-  );
+  const figures = processFigures(recording.simulation, attempt.accounts, motion.travel_mmps, exercise?.asked ?? null);
   const advice =
     exercise === null
       ? []
@@ -90,7 +94,7 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
           joint,
           process: recording.simulation.process,
           exercise,
-          motion: hand.motion,
+          motion,
           bead,
           stamps,
           lines,
@@ -104,7 +108,7 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
     version: 1,
     verdict,
     reasons,
-    score: exercise === null ? null : trendScore(verdict, lines, hand.motion, exercise.target),
+    score: exercise === null ? null : trendScore(verdict, lines, motion, exercise.target),
     engine: ENGINE_VERSION,
     stateHash: attempt.stateHash,
     exercise: exercise === null ? null : exerciseInResult(exercise),
@@ -113,16 +117,25 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
     device: recording.device,
     aids: recording.aids,
     notes: notesFor(question, profile?.name ?? null),
-    motion: hand.motion,
+    motion,
     bead,
     process: figures,
     books: { massError: micro(attempt.accounts.massError), energyError: micro(attempt.accounts.energyError) },
     lines,
     advice,
-    notMeasured: hand.notMeasured,
+    notMeasured: [...hand.notMeasured, ...ends.notMeasured],
     notModelled: [...NOT_MODELLED],
     cautions: [...CAUTIONS],
   };
+}
+
+/**
+ * A crater counts where its deepest place lies in the judged length: AWS D1.1 leaves out the ends of welds outside their effective length
+ * (from memory), and an exercise says which length is judged.
+ */
+function isJudged(stop: BeadStop, judged: Exercise['judged']): boolean {
+  const at = stop.craterAt_mm;
+  return at !== null && at >= judged.from_mm && at <= judged.to_mm;
 }
 
 function namedProfile(exercise: Exercise): Profile {
