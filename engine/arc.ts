@@ -77,7 +77,7 @@ export function burn(out: ArcTick, s: State, foot: Footprint, axis: Axis, u: num
 /** Joules into a column's top metal down to one full cell, shared by the depth each cell takes up. */
 function heatColumn(s: State, column: number, joules: number): void {
   const { plan, heat } = s;
-  const c = Math.floor(column / plan.ny);
+  const c = s.columnOf[column]!;
   const j = column - c * plan.ny;
   const long = 2 * plan.du;
   const depth = Math.max(long, HEATED_DEPTH_MM);
@@ -128,7 +128,7 @@ function layMetal(out: ArcTick, s: State, foot: Footprint, grams: number, enthal
 }
 
 function add(s: State, i: number, volume: number, enthalpy: number): number {
-  const c = Math.floor(i / s.plan.ny);
+  const c = s.columnOf[i]!;
   return addMetal(s, c, i - c * s.plan.ny, volume, enthalpy);
 }
 
@@ -140,7 +140,7 @@ function addLump(s: State, foot: Footprint, volume: number, enthalpy: number): n
   let nearest = -1;
   let best = Number.POSITIVE_INFINITY;
   const inside = (i: number): number => {
-    const c = Math.floor(i / plan.ny);
+    const c = s.columnOf[i]!;
     const du = (c - plan.kMax) * plan.du - foot.footU;
     const dy = plan.y0 + (i - c * plan.ny) * plan.dy - foot.footY;
     return du * du + dy * dy;

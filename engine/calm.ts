@@ -8,8 +8,7 @@
  * Both sides of the window's ends are given the same flux, counted once, so the energy account stays closed. Fills, heights and peaks
  * stay fine everywhere; a coarse block cannot melt or pass Ac1, so peaks lose nothing.
  */
-import { COEFFICIENT_WORDS, LEAST_FILL, PAD, PROGRAM_WORDS, ROD } from './kernel/layout.ts';
-import { lossFlux } from './losses.ts';
+import { COEFFICIENT_WORDS, LEAST_FILL, PAD } from './kernel/layout.ts';
 import { DENSITY_GPMM3, lookup } from './material.ts';
 import { columnArea, topCell } from './metal.ts';
 import { POSE_RATE_HZ, type State } from './state.ts';
@@ -38,6 +37,8 @@ export interface CalmState {
   gapMelted: Float64Array;
   /** Heat that crossed the window's ends since the last coarse step, J, and the coarse potential seen there, W/mm. */
   crossing: Float64Array;
+  /** Per rod, J a tick for each W/mm across a window's end. */
+  crossingGain: Float64Array;
   potential: Float64Array;
 }
 
@@ -57,6 +58,10 @@ export function allocateCalm(s: State): CalmState {
     gapOpen: new Float64Array(blocks * tiles.gaps.length),
     gapMelted: new Float64Array(blocks * tiles.gaps.length),
     crossing: new Float64Array(n),
+    crossingGain: Float64Array.from(
+      s.plan.rods.area_mm2,
+      (area, rod) => s.coefficients[rod * COEFFICIENT_WORDS + 4]! * area * s.plan.dy * DENSITY_GPMM3,
+    ),
     potential: new Float64Array(n),
   };
   for (let block = 0; block < blocks; block++) measureBlock(s, calm, block);
@@ -197,6 +202,15 @@ export function unrest(s: State, block: number): { spread: number; hottest: numb
   return { spread, hottest };
 }
 
+/** Enthalpy of the hottest tile of a coarse block, J/g. */
+export function hottestTile(s: State, block: number): number {
+  const { count } = s.calm.tiles;
+  let hottest = Number.NEGATIVE_INFINITY;
+  for (let at = block * count; at < (block + 1) * count; at++)
+    if (s.calm.mass[at]! > 0 && s.calm.H[at]! > hottest) hottest = s.calm.H[at]!;
+  return hottest;
+}
+
 /** Joins the fine window to the coarse blocks at its ends, once a tick. */
 export function joinEnds(s: State): void {
   const { fine } = s;
@@ -206,22 +220,23 @@ export function joinEnds(s: State): void {
 
 /** Ghost potentials at one end of the fine window and the heat that crosses there this tick. `j` fine slice, `out` its outer guard. */
 function joinWindow(s: State, block: number, j: number, out: number): void {
-  const { calm, heat, plan } = s;
-  const { program, potential, fill, layout } = heat;
-  const coefficient = s.coefficients;
+  const { calm, heat } = s;
+  const { potential, fill, layout } = heat;
   const slices = slicesOf(s, block);
   // Centre of the fine slice to centre of the block, in slices: half a slice and half the block.
   const share = 2 / (1 + slices.to - slices.from);
-  for (let rod = 0; rod < plan.rods.count; rod++) {
-    if (program[rod * PROGRAM_WORDS] === ROD.SKIP) continue;
-    const cell = rod * layout.stride + PAD;
-    const at = block * calm.tiles.count + calm.tiles.of[rod]!;
+  const { of, count } = calm.tiles;
+  const { stride } = layout;
+  const { busy, busyCount } = heat;
+  for (let k = 0; k < busyCount; k++) {
+    const rod = busy[k]!;
+    const cell = rod * stride + PAD;
+    const at = block * count + of[rod]!;
     const here = potential[cell + j]!;
     const ghost = Math.fround(here + share * (calm.potential[at]! - here));
     potential[cell + out] = ghost;
     const through = Math.min(fill[cell + j]!, fill[cell + out]!);
-    const gain = coefficient[rod * COEFFICIENT_WORDS + 4]! * through * (ghost - here);
-    calm.crossing[at]! -= gain * plan.rods.area_mm2[rod]! * plan.dy * DENSITY_GPMM3;
+    calm.crossing[at]! -= calm.crossingGain[rod]! * through * (ghost - here);
   }
 }
 
@@ -280,7 +295,7 @@ export function stepCalm(s: State): void {
       give(at, calm.crossing[at]!);
       calm.crossing[at] = 0;
       if (calm.face[at]! > 0) {
-        const joules = time * calm.face[at]! * lossFlux(s, H[at]!);
+        const joules = time * calm.face[at]! * lookup(s.lossTable, H[at]!);
         give(at, -joules);
         lost += joules;
       }

@@ -7,28 +7,29 @@ export function conductFaying(s: Heated): void {
   const { plan, heat, cal, dt } = s;
   const { H, fill, peak, potential, layout, table } = heat;
   const { gaps, area_mm2 } = plan.rods;
-  const solidus = table.solidus_JPG;
+  const { temperature, solidus_JPG: solidus } = table;
+  const { from, to } = s.fine;
   for (const gap of gaps) {
-    const p = gap.p * layout.stride + PAD;
-    const q = gap.q * layout.stride + PAD;
+    const first = gap.p * layout.stride + PAD;
+    const across = gap.q * layout.stride + PAD - first;
     const massP = area_mm2[gap.p]! * DENSITY_GPMM3;
     const massQ = area_mm2[gap.q]! * DENSITY_GPMM3;
-    for (let j = s.fine.from; j < s.fine.to; j++) {
-      const solid = gap.shape * (potential[q + j]! - potential[p + j]!);
-      let flow = solid;
-      if (!(peak[p + j]! > solidus && peak[q + j]! > solidus)) {
-        const across =
-          cal.gapConductance *
-          gap.width_mm *
-          (lookup(table.temperature, H[q + j]!) - lookup(table.temperature, H[p + j]!));
-        if (Math.abs(across) < Math.abs(solid)) flow = across;
-      }
-      const fillP = fill[p + j]!;
-      const fillQ = fill[q + j]!;
+    const open = cal.gapConductance * gap.width_mm;
+    for (let p = first + from; p < first + to; p++) {
+      const q = p + across;
+      const fillP = fill[p]!;
+      const fillQ = fill[q]!;
       const through = Math.min(fillP, fillQ);
       if (through < LEAST_FILL) continue;
-      H[p + j]! += (dt * flow * through) / (massP * fillP);
-      H[q + j]! -= (dt * flow * through) / (massQ * fillQ);
+      const solid = gap.shape * (potential[q]! - potential[p]!);
+      let flow = solid;
+      if (!(peak[p]! > solidus && peak[q]! > solidus)) {
+        const gapped = open * (lookup(temperature, H[q]!) - lookup(temperature, H[p]!));
+        if (Math.abs(gapped) < Math.abs(solid)) flow = gapped;
+      }
+      const joules = dt * flow * through;
+      H[p]! += joules / (massP * fillP);
+      H[q]! -= joules / (massQ * fillQ);
     }
   }
 }

@@ -11,7 +11,9 @@ export type HeatPlan = Pick<JointPlan, 'rods' | 'ny' | 'dy' | 'nu' | 'du' | 'bas
 export interface Heated {
   plan: HeatPlan;
   heat: HeatState;
-  cal: Pick<Calibration, 'emissivity' | 'convection' | 'gapConductance'>;
+  cal: Pick<Calibration, 'gapConductance'>;
+  /** Heat flux off a face over enthalpy (losses.ts). */
+  lossTable: Float32Array;
   /** Slices computed in fine cells, [from, to). */
   fine: FineWindow;
   /** Length of a tick, s, and ticks done. */

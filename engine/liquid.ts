@@ -25,28 +25,31 @@ export function liquidShare(s: State, h: number): number {
 /** Neither of the two cells below the surface has begun to melt: the column cannot be liquid. */
 function coldTop(s: State, c: number, j: number): boolean {
   const { plan, heat } = s;
-  const start = plan.stackStart[c]!;
-  const m = topCell(s, c, s.w[c * plan.ny + j]!);
+  const { H, layout, table } = heat;
+  const at = plan.stackStart[c]! + topCell(s, c, s.w[c * plan.ny + j]!);
   const offset = PAD + j;
-  const { stride } = heat.layout;
-  const solidus = heat.table.solidus_JPG;
-  if (heat.H[plan.stack[start + m]! * stride + offset]! > solidus) return false;
-  return m === 0 || heat.H[plan.stack[start + m - 1]! * stride + offset]! <= solidus;
+  if (H[plan.stack[at]! * layout.stride + offset]! > table.solidus_JPG) return false;
+  return at === plan.stackStart[c] || H[plan.stack[at - 1]! * layout.stride + offset]! <= table.solidus_JPG;
 }
 
 /** Liquid share of the top metal of column c at slice j. */
 function topShare(s: State, c: number, j: number): number {
   const { plan, heat } = s;
+  const { H, layout } = heat;
   const long = 2 * plan.du;
   const w = s.w[c * plan.ny + j]!;
+  const offset = PAD + j;
+  const start = plan.stackStart[c]!;
   let left = TOP_SHARE * long;
   let sum = 0;
-  for (let m = topCell(s, c, w); m >= 0 && left > 0; m--) {
-    const cell = plan.stack[plan.stackStart[c]! + m]! * heat.layout.stride + PAD + j;
-    const metal = Math.min(long, w - plan.base[c]! - m * long);
+  let m = topCell(s, c, w);
+  // The top cell may be part filled; every cell below it is whole.
+  let metal = Math.min(long, w - plan.base[c]! - m * long);
+  for (; m >= 0 && left > 0; m--) {
     const inside = Math.min(left, metal);
-    sum += inside * liquidShare(s, heat.H[cell]!);
+    sum += inside * liquidShare(s, H[plan.stack[start + m]! * layout.stride + offset]!);
     left -= inside;
+    metal = long;
   }
   return sum / (TOP_SHARE * long);
 }
@@ -54,14 +57,19 @@ function topShare(s: State, c: number, j: number): number {
 /** Height of the liquid's bottom: contiguous liquid counted down from the surface, part-molten cells by their share. */
 function liquidBottom(s: State, c: number, j: number): number {
   const { plan, heat } = s;
+  const { H, layout } = heat;
   const long = 2 * plan.du;
   const w = s.w[c * plan.ny + j]!;
+  const offset = PAD + j;
+  const start = plan.stackStart[c]!;
+  let m = topCell(s, c, w);
+  let metal = Math.min(long, w - plan.base[c]! - m * long);
   let depth = 0;
-  for (let m = topCell(s, c, w); m >= 0; m--) {
-    const cell = plan.stack[plan.stackStart[c]! + m]! * heat.layout.stride + PAD + j;
-    const share = liquidShare(s, heat.H[cell]!);
-    depth += share * Math.min(long, w - plan.base[c]! - m * long);
+  for (; m >= 0; m--) {
+    const share = liquidShare(s, H[plan.stack[start + m]! * layout.stride + offset]!);
+    depth += share * metal;
     if (share < 0.5) break;
+    metal = long;
   }
   const bottom = w - depth;
   const floor = plan.base[c]! + long;
@@ -84,8 +92,8 @@ export function updateLiquid(s: State, from: number, to: number): void {
       const share = topShare(s, c, j);
       let now = was ? share > OFF : share > ON;
       if (was && film && s.tick <= s.wetUntil[i]!) now = true;
-      if (now && !was) melt(s, i, c, j);
-      else if (!now && was) freeze(s, i, c, j);
+      if (now && !was) melt(s, i);
+      else if (!now && was) freeze(s, i);
       if (now) {
         if (share > ON) s.wetLevel[i] = Number.NaN;
         s.bottom[i] = film && share <= OFF ? s.w[i]! : liquidBottom(s, c, j);
@@ -98,29 +106,21 @@ export function updateLiquid(s: State, from: number, to: number): void {
   s.window.to = lo < hi ? hi : 0;
 }
 
-/** Neighbour columns in face order u-, u+, y-, y+; -1 beyond the grid. */
-export function neighbourOf(s: State, c: number, j: number, face: number): number {
-  const { nu, ny } = s.plan;
-  if (face === 0) return c > 0 ? (c - 1) * ny + j : -1;
-  if (face === 1) return c < nu - 1 ? (c + 1) * ny + j : -1;
-  if (face === 2) return j > 0 ? c * ny + j - 1 : -1;
-  return j < ny - 1 ? c * ny + j + 1 : -1;
-}
-
-function melt(s: State, i: number, c: number, j: number): void {
+function melt(s: State, i: number): void {
   s.liquid[i] = 1;
   s.wEq[i] = s.w[i]!;
   s.response[i] = 0;
   if (s.wetTick[i]! < 0) s.wetTick[i] = s.tick;
   for (let face = 0; face < 4; face++) {
-    const q = neighbourOf(s, c, j, face);
+    const q = s.near[4 * i + face]!;
     s.edge[4 * i + face] = q >= 0 && s.wetTick[q]! >= 0 ? EDGE_FROZEN : EDGE_FRESH;
   }
 }
 
 /** A column reached by its neighbour's contact line: wet, with a film to gather. */
-export function wet(s: State, i: number, c: number, j: number): void {
-  melt(s, i, c, j);
+export function wet(s: State, i: number): void {
+  const j = i - s.columnOf[i]! * s.plan.ny;
+  melt(s, i);
   s.wetLevel[i] = s.w[i]!;
   s.wetUntil[i] = s.tick + Math.ceil(FILM_LIFE_S / s.dt);
   s.bottom[i] = s.w[i]!;
@@ -128,20 +128,20 @@ export function wet(s: State, i: number, c: number, j: number): void {
   if (j + 1 > s.window.to) s.window.to = j + 1;
 }
 
-function freeze(s: State, i: number, c: number, j: number): void {
+function freeze(s: State, i: number): void {
   s.liquid[i] = 0;
   s.wetLevel[i] = Number.NaN;
   s.frozenTick[i] = s.tick;
   s.puddle[i] = -1;
   for (let face = 0; face < 4; face++) {
-    const q = neighbourOf(s, c, j, face);
+    const q = s.near[4 * i + face]!;
     if (q >= 0) s.edge[4 * q + (face ^ 1)] = EDGE_FROZEN;
   }
 }
 
 /** Labels 4-connected liquid in scan order; returns how many puddles. `queue` needs room for every column. */
 export function labelPuddles(s: State, queue: Int32Array): number {
-  const { plan, liquid, puddle } = s;
+  const { plan, liquid, puddle, near } = s;
   const { ny, nu } = plan;
   const { from, to } = s.window;
   for (let c = 0; c < nu; c++) puddle.fill(-1, c * ny + from, c * ny + to);
@@ -156,9 +156,8 @@ export function labelPuddles(s: State, queue: Int32Array): number {
       puddle[start] = labels;
       while (head < tail) {
         const i = queue[head++]!;
-        const ci = Math.floor(i / ny);
         for (let face = 0; face < 4; face++) {
-          const q = neighbourOf(s, ci, i - ci * ny, face);
+          const q = near[4 * i + face]!;
           if (q >= 0 && liquid[q] && puddle[q]! < 0) {
             puddle[q] = labels;
             queue[tail++] = q;

@@ -1,4 +1,5 @@
 /** Heat leaving the work: convection and radiation from every free face, conduction into clamps and bench. */
+import type { Calibration } from './calibration.ts';
 import type { Heated } from './heated.ts';
 import { PAD } from './kernel/layout.ts';
 import { DENSITY_GPMM3, lookup, type MaterialTable } from './material.ts';
@@ -8,25 +9,38 @@ import { columnArea, topCell } from './metal.ts';
 export const LOSS_INTERVAL = 10;
 const STEFAN_BOLTZMANN_WPMM2K4 = 5.670374e-14;
 
-/** Heat flux off a face at enthalpy h, W/mm². */
-export function lossFlux(s: Pick<Heated, 'heat' | 'options' | 'cal'>, h: number): number {
-  return flux(s.heat.table, h, s.options.joint.ambient_C, s.cal.emissivity, s.cal.convection);
-}
-
-function flux(table: MaterialTable, h: number, ambient_C: number, emissivity: number, convection: number): number {
-  const t = lookup(table.temperature, h);
-  const k = t + 273.15;
+/**
+ * Heat flux off a face [W/mm²] over enthalpy, as [value, slope per step] pairs like the material's tables: convection and radiation at
+ * the table's own temperatures. Between steps the error is below 1e-4 of the flux.
+ */
+export function lossTable(
+  table: MaterialTable,
+  ambient_C: number,
+  cal: Pick<Calibration, 'emissivity' | 'convection'>,
+): Float32Array {
   const k0 = ambient_C + 273.15;
-  return convection * (t - ambient_C) + emissivity * STEFAN_BOLTZMANN_WPMM2K4 * (k * k * k * k - k0 * k0 * k0 * k0);
+  const flux = (t: number): number => {
+    const k = t + 273.15;
+    return (
+      cal.convection * (t - ambient_C) + cal.emissivity * STEFAN_BOLTZMANN_WPMM2K4 * (k * k * k * k - k0 * k0 * k0 * k0)
+    );
+  };
+  const { temperature } = table;
+  const pairs = new Float32Array(temperature.length);
+  for (let i = 0; i < temperature.length; i += 2) {
+    const here = flux(temperature[i]!);
+    pairs[i] = here;
+    pairs[i + 1] = flux(temperature[i]! + temperature[i + 1]!) - here;
+  }
+  return pairs;
 }
 
 export function lose(s: Heated): void {
-  const { plan, heat, cal } = s;
-  const { H, fill, layout, table } = heat;
+  const { plan, heat } = s;
+  const { H, fill, layout } = heat;
   const { dy } = plan;
   const { from, to } = s.fine;
   const time = s.dt * LOSS_INTERVAL;
-  const ambient = s.options.joint.ambient_C;
   let lost = 0;
   const { exposed_mm, area_mm2, count, sinks } = plan.rods;
   for (let r = 0; r < count; r++) {
@@ -34,43 +48,41 @@ export function lose(s: Heated): void {
     if (wide === 0) continue;
     const base = r * layout.stride + PAD;
     const full = area_mm2[r]! * dy * DENSITY_GPMM3;
-    for (let j = from; j < to; j++) {
-      const mass = full * fill[base + j]!;
+    for (let cell = base + from; cell < base + to; cell++) {
+      const mass = full * fill[cell]!;
       if (mass <= 0) continue;
-      const power = wide * dy * flux(table, H[base + j]!, ambient, cal.emissivity, cal.convection);
-      H[base + j]! -= (time * power) / mass;
-      lost += time * power;
+      const joules = time * wide * dy * lookup(s.lossTable, H[cell]!);
+      H[cell]! -= joules / mass;
+      lost += joules;
     }
   }
   lost += loseFromFace(s, time);
   s.ledger.lost_J += lost;
 
-  const sink = s.options.joint.sink_WpmmK;
-  if (sink > 0) {
-    let taken = 0;
-    for (const { rod: r, share } of sinks) {
-      const base = r * layout.stride + PAD;
-      const full = area_mm2[r]! * dy * DENSITY_GPMM3;
-      for (let j = from; j < to; j++) {
-        const mass = full * fill[base + j]!;
-        if (mass <= 0) continue;
-        const joules = time * sink * share * dy * (lookup(table.temperature, H[base + j]!) - ambient);
-        H[base + j]! -= joules / mass;
-        taken += joules;
-      }
+  const { ambient_C, sink_WpmmK } = s.options.joint;
+  if (sink_WpmmK === 0) return;
+  let taken = 0;
+  for (const { rod: r, share } of sinks) {
+    const base = r * layout.stride + PAD;
+    const full = area_mm2[r]! * dy * DENSITY_GPMM3;
+    for (let cell = base + from; cell < base + to; cell++) {
+      const mass = full * fill[cell]!;
+      if (mass <= 0) continue;
+      const joules = time * sink_WpmmK * share * dy * (lookup(heat.table.temperature, H[cell]!) - ambient_C);
+      H[cell]! -= joules / mass;
+      taken += joules;
     }
-    s.ledger.sink_J += taken;
   }
+  s.ledger.sink_J += taken;
 }
 
 /** The welded face loses over its true area du dy sqrt(1 + |∇w|²), not over stair-steps. */
 function loseFromFace(s: Heated, time: number): number {
-  const { plan, heat, cal, w } = s;
+  const { plan, heat, w } = s;
   const { nu, ny, du, dy } = plan;
   const { from, to } = s.fine;
   const area = columnArea(s);
   const long = 2 * plan.du;
-  const ambient = s.options.joint.ambient_C;
   let lost = 0;
   for (let c = 0; c < nu; c++) {
     const left = c > 0 ? c - 1 : c;
@@ -87,7 +99,7 @@ function loseFromFace(s: Heated, time: number): number {
       const down = j > 0 ? i - 1 : i;
       const wy = (w[up]! - w[down]!) / ((up - down) * dy);
       const face = area * Math.sqrt(1 + wu * wu + wy * wy);
-      const power = face * flux(heat.table, heat.H[cell]!, ambient, cal.emissivity, cal.convection);
+      const power = face * lookup(s.lossTable, heat.H[cell]!);
       // A sliver cannot lose more than it holds in one go: share the loss with the cell below.
       const below = m > 0 && share < 0.5 ? plan.stack[plan.stackStart[c]! + m - 1]! * heat.layout.stride + PAD + j : -1;
       const metal = (below >= 0 ? 1 + share : share) * long * area * DENSITY_GPMM3;

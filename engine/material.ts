@@ -60,6 +60,18 @@ export interface Curves {
   liquidus_C: number;
 }
 
+const steelTables = new Map<number, MaterialTable>();
+
+/** The table of the steel curves; made once per stirring, because a class or a search welds with the same steel many times. Read only. */
+export function steelTable(stirring: number): MaterialTable {
+  let table = steelTables.get(stirring);
+  if (!table) {
+    table = buildTable(steelCurves(stirring));
+    steelTables.set(stirring, table);
+  }
+  return table;
+}
+
 /** The steel curves with the liquid's stirred conductivity. */
 export function steelCurves(stirring: number): Curves {
   return {

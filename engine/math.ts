@@ -31,13 +31,16 @@ export function exp(x: number): number {
 
 export const PI = Math.PI;
 
+/** 1/(k (k - 1)) for k = 3, 5 .. 21. */
+const SINE = Float64Array.from({ length: 10 }, (_, n) => 1 / ((2 * n + 3) * (2 * n + 2)));
+
 /** sin of an angle in radians; absolute error below 1e-14 for |x| < 1000. */
 export function sin(x: number): number {
   const turns = Math.floor(x / PI + 0.5);
   const r = x - turns * PI;
   const r2 = r * r;
   let sum = 1;
-  for (let k = 21; k >= 3; k -= 2) sum = 1 - (r2 / (k * (k - 1))) * sum;
+  for (let n = 9; n >= 0; n--) sum = 1 - r2 * SINE[n]! * sum;
   const value = r * sum;
   return turns % 2 === 0 ? value : -value;
 }

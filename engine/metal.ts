@@ -55,24 +55,27 @@ export function addMetal(s: State, c: number, j: number, volume: number, h: numb
     to = plan.cap[c]!;
   }
   s.w[i] = to;
-  let m = topCell(s, c, from + 1e-9);
+  const start = plan.stackStart[c]!;
   const last = topCell(s, c, to);
-  for (; m <= last; m++) {
-    const rod = plan.stack[plan.stackStart[c]! + m]!;
+  for (let m = topCell(s, c, from + 1e-9); m <= last; m++) {
+    const rod = plan.stack[start + m]!;
     const cell = rod * heat.layout.stride + PAD + j;
     const bottom = plan.base[c]! + m * long;
-    const now = Math.min(1, Math.max(0, (to - bottom) / long));
-    const before = Math.min(1, Math.max(0, (from - bottom) / long));
-    const gained = now - before;
+    const now = (to - bottom) / long;
+    const before = (from - bottom) / long;
+    // Outside 0 to 1: metal above or below this cell.
+    const filled = Math.min(1, now);
+    const had = Math.max(0, before);
+    const gained = filled - had;
     if (gained <= 0) continue;
-    if (before < SLIVER) {
+    if (had < SLIVER) {
       heat.H[cell] = h;
       heat.peak[cell] = s.plan.rods.part[rod] === PART.WELD ? h : Math.max(h, heat.peak[cell]!);
       heat.residual[cell] = 0;
     } else {
-      heat.H[cell] = (heat.H[cell]! * before + h * gained) / now;
+      heat.H[cell] = (heat.H[cell]! * had + h * gained) / filled;
     }
-    setFill(s, rod, cell, now);
+    setFill(s, rod, cell, filled);
   }
   return spill;
 }

@@ -1,11 +1,12 @@
 /** One settling of the liquid: set, equilibrium of every puddle, metal moved part of the way, contact lines, drops. */
 
-import { labelPuddles, neighbourOf, updateLiquid } from './liquid.ts';
+import type { Nodes, SurfaceConstants, SurfaceKernel } from './kernel/surface-layout.ts';
+import { labelPuddles, updateLiquid } from './liquid.ts';
 import { DENSITY_GPMM3 } from './material.ts';
 import { exp, PI } from './math.ts';
 import { addMetal, columnArea, removeMetal } from './metal.ts';
-import type { State } from './state.ts';
-import { createNodes, NEIGHBOUR, type Nodes, relaxSurface, type SurfaceConstants } from './surface.ts';
+import type { KernelChoice, State } from './state.ts';
+import { createSurface, linkNode, linkToe, linkWall, orderNodes } from './surface.ts';
 import { creepToes, toeHeight } from './toes.ts';
 
 const SWEEPS = 8;
@@ -16,6 +17,7 @@ const AFTER_DROP = 0.7;
 const DROP_PART = 0.5;
 
 export interface PuddleWork {
+  surface: SurfaceKernel;
   nodes: Nodes;
   column: Int32Array;
   nodeOf: Int32Array;
@@ -29,9 +31,11 @@ export interface PuddleWork {
   dripped_g: number;
 }
 
-export function createPuddleWork(columns: number): PuddleWork {
+export function createPuddleWork(columns: number, choice: KernelChoice = 'auto'): PuddleWork {
+  const surface = createSurface(columns, choice);
   return {
-    nodes: createNodes(columns),
+    surface,
+    nodes: surface.nodes,
     column: new Int32Array(columns),
     nodeOf: new Int32Array(columns).fill(-1),
     queue: new Int32Array(columns),
@@ -68,11 +72,11 @@ function settlePuddle(s: State, work: PuddleWork, label: number, time: number): 
   }
   load /= nodes.count;
   const constants: SurfaceConstants = { du: s.plan.du, dy: s.plan.dy, tension: s.cal.surfaceTension * 1000 };
-  const lambda = relaxSurface(nodes, constants, volume, load + pressure / nodes.count, SWEEPS);
+  const lambda = work.surface.relax(constants, volume, load + pressure / nodes.count, SWEEPS);
   for (let n = 0; n < nodes.count; n++) {
     const i = work.column[n]!;
-    s.wEq[i] = nodes.w[n]!;
-    s.response[i] = nodes.response[n]!;
+    s.wEq[i] = nodes.pair[2 * n]!;
+    s.response[i] = nodes.pair[2 * n + 1]!;
     work.pressure[i] = lambda - load;
   }
   moveMetal(s, work, time);
@@ -100,29 +104,28 @@ function collect(s: State, work: PuddleWork, label: number): void {
   const push = s.arcOn ? (0.1 * rms * rms * spread) / PI : 0;
   for (let n = 0; n < count; n++) {
     const i = column[n]!;
-    const c = Math.floor(i / ny);
+    const c = s.columnOf[i]!;
     const j = i - c * ny;
     const y = plan.y0 + j * plan.dy;
     const u = (c - plan.kMax) * plan.du;
     const d2 = (u - s.footU) * (u - s.footU) + (y - s.footY) * (y - s.footY);
-    nodes.colour[n] = (c + j) & 1;
-    nodes.w[n] = s.wEq[i]!;
-    nodes.response[n] = s.response[i]!;
+    nodes.pair[2 * n] = s.wEq[i]!;
+    nodes.pair[2 * n + 1] = s.response[i]!;
     nodes.bottom[n] = Math.min(s.bottom[i]!, s.w[i]!);
     // Beyond e^-12 the arc pushes with less than a thousandth of a pascal.
     nodes.load[n] = head * y + (push > 0 && d2 * spread < 12 ? push * exp(-d2 * spread) : 0);
-    for (let face = 0; face < 4; face++) {
-      const q = neighbourOf(s, c, j, face);
-      const f = 4 * n + face;
-      if (q < 0) nodes.neighbour[f] = NEIGHBOUR.WALL;
-      else if (puddle[q] === label) nodes.neighbour[f] = nodeOf[q]!;
-      else {
-        nodes.neighbour[f] = NEIGHBOUR.TOE;
-        nodes.reach[f] = s.edge[4 * i + face]! * (face < 2 ? plan.du : plan.dy);
-        nodes.toe[f] = toeHeight(s, i, q, face);
-      }
+    for (let side = 0; side < 4; side++) {
+      const q = s.near[4 * i + side]!;
+      const d = side < 2 ? plan.du : plan.dy;
+      if (q < 0) linkWall(nodes, n, side);
+      else if (puddle[q] === label) linkNode(nodes, n, side, nodeOf[q]!, d);
+      else linkToe(nodes, n, side, s.edge[4 * i + side]! * d, toeHeight(s, i, q, side));
     }
   }
+  orderNodes(nodes, (n) => {
+    const c = s.columnOf[column[n]!]!;
+    return (c + column[n]! - c * ny) & 1;
+  });
 }
 
 /** Moves the surface part of the way: fallers give metal at their own enthalpy, risers take the pooled mean, volumes equal. */
@@ -139,7 +142,7 @@ function moveMetal(s: State, work: PuddleWork, time: number): void {
     const d = part * (s.wEq[i]! - s.w[i]!);
     if (d > 0) wanted += d * area;
     else if (d < 0) {
-      const c = Math.floor(i / ny);
+      const c = s.columnOf[i]!;
       taken += removeMetal(s, c, i - c * ny, -d * area, moved);
     }
   }
@@ -155,7 +158,7 @@ function moveMetal(s: State, work: PuddleWork, time: number): void {
     const d = part * (s.wEq[i]! - s.w[i]!);
     // Fallers have moved already: what is left of their way is never positive.
     if (d > 0) {
-      const c = Math.floor(i / ny);
+      const c = s.columnOf[i]!;
       spilled += addMetal(s, c, i - c * ny, d * area * scale, enthalpy);
     }
   }
@@ -167,7 +170,7 @@ function giveBack(s: State, work: PuddleWork, volume: number, enthalpy: number):
   let spilled = 0;
   for (let n = 0; n < work.nodes.count; n++) {
     const i = work.column[n]!;
-    const c = Math.floor(i / s.plan.ny);
+    const c = s.columnOf[i]!;
     spilled += addMetal(s, c, i - c * s.plan.ny, volume / work.nodes.count, Math.fround(enthalpy));
   }
   drop(s, work, spilled, enthalpy);
@@ -196,7 +199,7 @@ function release(s: State, work: PuddleWork): void {
   let yHigh = Number.NEGATIVE_INFINITY;
   for (let n = 0; n < nodes.count; n++) {
     const i = column[n]!;
-    const c = Math.floor(i / ny);
+    const c = s.columnOf[i]!;
     const y = y0 + (i - c * ny) * dy;
     volume += Math.max(0, s.w[i]! - s.bottom[i]!) * area;
     if (c < cLow) cLow = c;
@@ -223,7 +226,7 @@ function release(s: State, work: PuddleWork): void {
     const j = i % ny;
     if (y0 + j * dy > limit) continue;
     const liquid = Math.max(0, s.w[i]! - s.bottom[i]!) * area;
-    taken += removeMetal(s, Math.floor(i / ny), j, share * liquid, work.moved);
+    taken += removeMetal(s, s.columnOf[i]!, j, share * liquid, work.moved);
   }
   if (taken > 0) drop(s, work, taken, work.moved.heat / taken);
 }

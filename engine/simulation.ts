@@ -53,7 +53,8 @@ export interface Simulation {
 const FIELDS = ['u_mm', 'y_mm', 'tipToWork_mm', 'workAngle_deg', 'travelAngle_deg'] as const;
 /** Aim points farther off the joint than this are brought to this distance: still off the joint, never a huge number. */
 const FAR_MM = 1000;
-const RECENT_COLUMNS_MM = 6;
+/** Metal melts within the arc's reach or beside liquid: only there new liquid is looked for. */
+const RECENT_COLUMNS_MM = 4.5;
 
 function checkPose(pose: Pose): void {
   for (const field of FIELDS) {
@@ -72,7 +73,7 @@ export function createSimulation(options: SimulationOptions, choices: StateChoic
   const axis = createAxis();
   const foot = createFootprint();
   const arc = createArcTick();
-  const work = createPuddleWork(s.w.length);
+  const work = createPuddleWork(s.w.length, choices.kernel ?? 'auto');
   const trace = createTrace();
   const at: Pose = { u_mm: 0, y_mm: 0, tipToWork_mm: 12, workAngle_deg: 45, travelAngle_deg: 0, trigger: false };
   let last: Pose | null = null;

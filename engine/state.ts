@@ -14,7 +14,8 @@ import {
 } from './kernel/layout.ts';
 import { createReferenceKernel } from './kernel/reference.ts';
 import { createSimdKernel } from './kernel/simd.ts';
-import { buildTable, DENSITY_GPMM3, enthalpyAt, type MaterialTable, steelCurves } from './material.ts';
+import { lossTable } from './losses.ts';
+import { DENSITY_GPMM3, enthalpyAt, type MaterialTable, steelTable } from './material.ts';
 import { requireOptions } from './options.ts';
 import type { RodPlan } from './rods.ts';
 import type { SimulationOptions } from './types.ts';
@@ -40,6 +41,9 @@ export interface HeatState {
   notFull: Int32Array;
   holding: Int32Array;
   flagsStale: boolean;
+  /** Rods with metal in them, `busyCount` of them. */
+  busy: Int32Array;
+  busyCount: number;
   dt: number;
 }
 
@@ -76,6 +80,8 @@ export function allocateHeat(
     notFull: new Int32Array(rods.count),
     holding: new Int32Array(rods.count),
     flagsStale: true,
+    busy: new Int32Array(rods.count),
+    busyCount: 0,
     dt,
   };
   new Float32Array(m, layout.table, table.potential.length).set(table.potential);
@@ -122,7 +128,8 @@ function writeProgram(state: HeatState, rods: RodPlan, dy: number, dt: number): 
 
 /** Chooses each rod's path in the kernel: empty, full with full neighbours, or with fills. Changes speed, never bits. */
 export function refreshFlags(state: HeatState): void {
-  const { program, notFull, holding, layout } = state;
+  const { program, notFull, holding, layout, busy } = state;
+  let count = 0;
   for (let r = 0; r < layout.count; r++) {
     const w = r * PROGRAM_WORDS;
     let flag: number = ROD.FULL;
@@ -137,7 +144,9 @@ export function refreshFlags(state: HeatState): void {
       if (partial) flag = ROD.PARTIAL;
     }
     program[w] = flag;
+    if (flag !== ROD.SKIP) busy[count++] = r;
   }
+  state.busyCount = count;
   state.flagsStale = false;
 }
 
@@ -146,6 +155,8 @@ export interface State {
   cal: Calibration;
   plan: JointPlan;
   heat: HeatState;
+  /** Heat flux off a face over enthalpy. */
+  lossTable: Float32Array;
   /** f32 kernel coefficients, for the window's ends. */
   coefficients: Float32Array;
   calm: CalmState;
@@ -158,6 +169,9 @@ export interface State {
   steps: number;
   tick: number;
   startH: number;
+  /** Neighbour columns in face order u-, u+, y-, y+ at 4 i + face, -1 beyond the grid; and which u each column stands at. */
+  near: Int32Array;
+  columnOf: Int32Array;
   /** Height field over columns, index c * ny + j; mm. */
   w: Float64Array;
   wEq: Float64Array;
@@ -211,12 +225,22 @@ export interface StateChoices {
   calibration?: Partial<Calibration>;
 }
 
+function neighbours(nu: number, ny: number): Int32Array {
+  const near = new Int32Array(4 * nu * ny);
+  for (let c = 0; c < nu; c++)
+    for (let j = 0; j < ny; j++) {
+      const i = c * ny + j;
+      near.set([c > 0 ? i - ny : -1, c < nu - 1 ? i + ny : -1, j > 0 ? i - 1 : -1, j < ny - 1 ? i + 1 : -1], 4 * i);
+    }
+  return near;
+}
+
 /** @throws EngineError when an option is out of range. */
 export function allocate(options: SimulationOptions, choices: StateChoices = {}): State {
   requireOptions(options);
   const cal = calibration(choices.calibration);
   const plan = buildJoint(options.joint, options.cell_mm);
-  const table = buildTable(steelCurves(cal.stirring));
+  const table = steelTable(cal.stirring);
   const short = Math.min(plan.h, plan.dy);
   const bound = (BOUND_SHARE * short * short * DENSITY_GPMM3) / (6 * table.steepest);
   const ticksPerPose = Math.ceil(1 / POSE_RATE_HZ / bound);
@@ -229,6 +253,7 @@ export function allocate(options: SimulationOptions, choices: StateChoices = {})
     cal,
     plan,
     heat,
+    lossTable: lossTable(table, options.joint.ambient_C, cal),
     coefficients: new Float32Array(heat.kernel.memory, heat.layout.coefficient, heat.layout.count * COEFFICIENT_WORDS),
     calm: undefined as unknown as CalmState,
     fine: { from: 0, to: 0 },
@@ -238,6 +263,8 @@ export function allocate(options: SimulationOptions, choices: StateChoices = {})
     steps: 0,
     tick: 0,
     startH,
+    near: neighbours(plan.nu, plan.ny),
+    columnOf: Int32Array.from({ length: columns }, (_, i) => Math.floor(i / plan.ny)),
     w: new Float64Array(columns),
     wEq: new Float64Array(columns),
     response: new Float64Array(columns),

@@ -6,7 +6,7 @@
  *           `·.z____ solid   slope the solid rises with:    ms       contact angle = atan m + atan ms
  */
 import { PAD } from './kernel/layout.ts';
-import { neighbourOf, wet } from './liquid.ts';
+import { wet } from './liquid.ts';
 import { lookup, SOLIDUS_C } from './material.ts';
 import { clamp, cos, DEGREE, sin } from './math.ts';
 import { topCell } from './metal.ts';
@@ -25,9 +25,7 @@ const COLD_SPAN_K = 700;
 
 /** Slope of the dry solid beyond face `face` of column i, outward positive; 0 where unknown. */
 export function solidSlope(s: State, q: number, face: number): number {
-  const { ny } = s.plan;
-  const c = Math.floor(q / ny);
-  const beyond = neighbourOf(s, c, q - c * ny, face);
+  const beyond = s.near[4 * q + face]!;
   if (beyond < 0 || s.liquid[beyond]) return 0;
   const d = face < 2 ? s.plan.du : s.plan.dy;
   return clamp((s.w[beyond]! - s.w[q]!) / d, -SOLID_STEEPEST, SOLID_STEEPEST);
@@ -41,7 +39,7 @@ export function toeHeight(s: State, i: number, q: number, face: number): number 
 
 export function topTemperature(s: State, i: number): number {
   const { plan, heat } = s;
-  const c = Math.floor(i / plan.ny);
+  const c = s.columnOf[i]!;
   const m = topCell(s, c, s.w[i]!);
   const cell = plan.stack[plan.stackStart[c]! + m]! * heat.layout.stride + PAD + (i - c * plan.ny);
   return lookup(heat.table.temperature, heat.H[cell]!);
@@ -49,7 +47,7 @@ export function topTemperature(s: State, i: number): number {
 
 /** Lets every contact line in the window creep for `time` seconds; `fresh` collects columns to wet (room for all columns). */
 export function creepToes(s: State, time: number, fresh: Int32Array): void {
-  const { plan, liquid, cal, w } = s;
+  const { plan, liquid, cal, w, near } = s;
   const { ny, nu } = plan;
   const { from, to } = s.window;
   let count = 0;
@@ -58,7 +56,7 @@ export function creepToes(s: State, time: number, fresh: Int32Array): void {
       const i = c * ny + j;
       if (!liquid[i] || w[i]! - s.bottom[i]! < LEAST_DEPTH_MM) continue;
       for (let face = 0; face < 4; face++) {
-        const q = neighbourOf(s, c, j, face);
+        const q = near[4 * i + face]!;
         if (q < 0 || liquid[q]) continue;
         const d = face < 2 ? plan.du : plan.dy;
         const e = s.edge[4 * i + face]!;
@@ -67,8 +65,10 @@ export function creepToes(s: State, time: number, fresh: Int32Array): void {
         const cold = clamp((SOLIDUS_C - topTemperature(s, q)) / COLD_SPAN_K, 0, 1);
         const advance = (cal.advanceHot + (cal.advanceCold - cal.advanceHot) * cold) * DEGREE;
         // tan(advance - atan ms) without inverse functions or a pole at 90 degrees; beyond the right angle the slope cap rules.
-        const below = cos(advance) + sin(advance) * ms;
-        const hold = below <= 0 ? STEEPEST : Math.min(STEEPEST, (sin(advance) - cos(advance) * ms) / below);
+        const sine = sin(advance);
+        const cosine = cos(advance);
+        const below = cosine + sine * ms;
+        const hold = below <= 0 ? STEEPEST : Math.min(STEEPEST, (sine - cosine * ms) / below);
         if (fall <= hold) continue;
         const level = w[i]! - w[q]! + d * ms;
         const stand = hold + ms > 1e-3 ? level / (d * (hold + ms)) : WET_AT + 1;
@@ -81,8 +81,6 @@ export function creepToes(s: State, time: number, fresh: Int32Array): void {
   }
   for (let n = 0; n < count; n++) {
     const q = fresh[n]!;
-    if (liquid[q]) continue;
-    const c = Math.floor(q / ny);
-    wet(s, q, c, q - c * ny);
+    if (!liquid[q]) wet(s, q);
   }
 }

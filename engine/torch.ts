@@ -39,9 +39,10 @@ export function createAxis(): Axis {
 
 /** Fills `axis` for a pose; `surface` gives the joint's height at u where the nozzle might touch. */
 export function placeTorch(axis: Axis, pose: Pose, process: ProcessOptions, plan: JointPlan): void {
-  const lean = (clamp(pose.workAngle_deg, ...POSE_LIMITS.workAngle_deg) - 45) * DEGREE;
-  const push = clamp(pose.travelAngle_deg, ...POSE_LIMITS.travelAngle_deg) * DEGREE;
-  const reach = clamp(pose.tipToWork_mm, ...POSE_LIMITS.tipToWork_mm);
+  const { workAngle_deg: work, travelAngle_deg: travel, tipToWork_mm: tip } = POSE_LIMITS;
+  const lean = (clamp(pose.workAngle_deg, work[0], work[1]) - 45) * DEGREE;
+  const push = clamp(pose.travelAngle_deg, travel[0], travel[1]) * DEGREE;
+  const reach = clamp(pose.tipToWork_mm, tip[0], tip[1]);
   const sl = sin(lean);
   const cl = cos(lean);
   const cp = cos(push);

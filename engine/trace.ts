@@ -99,6 +99,7 @@ export function tracePuddle(out: TraceSample, s: State, u: number, y: number): v
   if (label < 0) return;
   const { plan, liquid, puddle } = s;
   const area = columnArea(s);
+  let volume = 0;
   let jLow = plan.ny;
   let jHigh = -1;
   let cLow = plan.nu;
@@ -109,7 +110,7 @@ export function tracePuddle(out: TraceSample, s: State, u: number, y: number): v
     for (let j = s.window.from; j < s.window.to; j++) {
       const i = c * plan.ny + j;
       if (!liquid[i] || puddle[i] !== label) continue;
-      out.puddleVolume_mm3 += Math.max(0, s.w[i]! - s.bottom[i]!) * area;
+      volume += Math.max(0, s.w[i]! - s.bottom[i]!);
       if (j < jLow) jLow = j;
       if (j > jHigh) jHigh = j;
       if (Math.abs(plan.y0 + j * plan.dy - y) > BESIDE_MM) continue;
@@ -123,6 +124,7 @@ export function tracePuddle(out: TraceSample, s: State, u: number, y: number): v
       }
     }
   }
+  out.puddleVolume_mm3 = volume * area;
   if (jHigh < 0) return;
   out.frontY_mm = frontAt(s, u, label);
   out.puddleBottom_mm = plan.y0 + (jLow - 0.5) * plan.dy;

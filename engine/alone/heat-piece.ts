@@ -17,6 +17,7 @@ import { calibration } from '../calibration.ts';
 import { tickHeat } from '../heat.ts';
 import type { Heated } from '../heated.ts';
 import { PAD } from '../kernel/layout.ts';
+import { lossTable } from '../losses.ts';
 import { DENSITY_GPMM3, enthalpyAt, lookup } from '../material.ts';
 import { EngineError } from '../options.ts';
 import { allocateHeat } from '../state.ts';
@@ -71,14 +72,12 @@ export function createHeatPiece(heatCase: HeatCase): HeatPiece {
     throw new EngineError('out-of-range', 'step_s', dt, `at most ${longest} s, where the step is still stable`);
   const heat = allocateHeat(plan.rods, plan.ny, plan.dy, dt, table, mesh.fill, 0, heatCase.kernel ?? 'auto');
   const { stride } = heat.layout;
+  const faces = { emissivity: losses?.emissivity ?? 0, convection: (losses?.convection_Wpm2K ?? 0) * 1e-6 };
   const s: Heated = {
     plan,
     heat,
-    cal: {
-      gapConductance: calibration().gapConductance,
-      emissivity: losses?.emissivity ?? 0,
-      convection: (losses?.convection_Wpm2K ?? 0) * 1e-6,
-    },
+    cal: { gapConductance: calibration().gapConductance },
+    lossTable: lossTable(table, losses?.ambient_C ?? 20, faces),
     fine: { from: 0, to: plan.ny },
     dt,
     tick: 0,

@@ -1,5 +1,5 @@
 /** Materials of a heat case as the table the kernels read. */
-import { buildTable, type Curves, DENSITY_GPMM3, type MaterialTable, steelCurves } from '../material.ts';
+import { buildTable, type Curves, DENSITY_GPMM3, type MaterialTable, steelTable } from '../material.ts';
 import type { ConstantMaterial, SteelMaterial } from './types.ts';
 
 /** Stands for a melting point that is never reached. */
@@ -10,7 +10,7 @@ const NEVER_C = 1e9;
  * enthalpy then is per gram of that one density, and joules come out right.
  */
 export function tableOf(material: SteelMaterial | ConstantMaterial): MaterialTable {
-  if (material.kind === 'steel') return buildTable(steelCurves(material.stirring ?? 1));
+  if (material.kind === 'steel') return steelTable(material.stirring ?? 1);
   const perGram = material.density_kgpm3 / (DENSITY_GPMM3 * 1e6);
   const { melting } = material;
   const curves: Curves = {

@@ -1,6 +1,6 @@
 /**
  * The liquid's surface alone: the equilibrium an attempt's puddle relaxes towards, taken all the way and with a word on whether it got
- * there. It runs on `relaxSurface`, full curvature, obstacle and exact volume; an attempt stops after a few sweeps and goes on next tick.
+ * there. It runs on the weld's own kernel, full curvature, obstacle and exact volume; an attempt stops after a few sweeps and goes on next tick.
  *
  *     const strip = settleSurface({
  *       nu: 16, ny: 1, du_mm: 0.53, dy_mm: 0.75,
@@ -9,15 +9,10 @@
  *     });
  *     strip.height_mm; strip.pressure_Pa; strip.converged;
  */
+
+import type { Nodes, SurfaceConstants, SurfaceKernel } from '../kernel/surface-layout.ts';
 import { EngineError } from '../options.ts';
-import {
-  createNodes,
-  NEIGHBOUR,
-  type Nodes,
-  relaxSurface,
-  type SurfaceConstants,
-  surfaceResidual,
-} from '../surface.ts';
+import { createSurface, linkNode, linkToe, linkWall, orderNodes, surfaceResidual } from '../surface.ts';
 import { requireNumber } from './check.ts';
 import type { SurfaceCase, SurfaceEdge, SurfaceFace, SurfaceResult } from './surface-types.ts';
 
@@ -39,48 +34,51 @@ export function settleSurface(c: SurfaceCase): SurfaceResult {
     columns.push(i);
   }
   if (columns.length === 0) throw new EngineError('out-of-range', 'liquid', 'no liquid column', 'at least one');
-  const nodes = createNodes(columns.length);
+  const surface = createSurface(columns.length, 'auto');
+  const { nodes } = surface;
   nodes.count = columns.length;
   const bottoms = columns.map((i) => (typeof c.bottom_mm === 'number' ? c.bottom_mm : c.bottom_mm[i]!));
   const level = bottoms.reduce((sum, b) => sum + b, 0) + c.volume_mm3 / (c.du_mm * c.dy_mm);
   const depth = c.volume_mm3 / (c.du_mm * c.dy_mm * columns.length);
   columns.forEach((i, n) => {
     nodes.bottom[n] = bottoms[n]!;
-    nodes.w[n] = c.start_mm ? c.start_mm[i]! : bottoms[n]! + depth;
-    nodes.colour[n] = (Math.floor(i / ny) + (i % ny)) & 1;
+    nodes.pair[2 * n] = c.start_mm ? c.start_mm[i]! : bottoms[n]! + depth;
+    nodes.pair[2 * n + 1] = 0;
     for (const face of [0, 1, 2, 3] as const) join(c, nodes, nodeOf, i, n, face);
   });
-  return relax(c, nodes, columns, level);
+  orderNodes(nodes, (n) => (Math.floor(columns[n]! / ny) + (columns[n]! % ny)) & 1);
+  return relax(c, surface, columns, level);
 }
 
 /** Sweeps in rounds until nothing moves. Weight across the surface (gravity along w) follows the surface from round to round. */
-function relax(c: SurfaceCase, nodes: Nodes, columns: number[], level: number): SurfaceResult {
+function relax(c: SurfaceCase, surface: SurfaceKernel, columns: number[], level: number): SurfaceResult {
+  const { nodes } = surface;
   const constants: SurfaceConstants = { du: c.du_mm, dy: c.dy_mm, tension: c.tension_NpM * 1000 };
   const tolerance = c.tolerance_mm ?? DEFAULT_TOLERANCE_MM;
   const most = c.mostSweeps ?? DEFAULT_MOST_SWEEPS;
   const fixed = fixedLoads(c, columns);
   const weight = -(c.density_kgpm3 * 1e-6) * (c.gravity_mps2 ?? DEFAULT_GRAVITY).w * 1000;
   const part = followPart(c, weight);
-  const head = Float64Array.from(nodes.w.subarray(0, nodes.count));
+  const head = Float64Array.from(columns, (_, n) => nodes.pair[2 * n]!);
   // Starting from the mean load keeps the first sweeps from pressing the whole pool onto its bottom, where nothing answers any more.
   let pressure = fixed.reduce((sum, load, n) => sum + load + weight * head[n]!, 0) / nodes.count;
   let sweeps = 0;
   let residual = Number.POSITIVE_INFINITY;
   while (sweeps < most && !(residual <= tolerance)) {
     for (let n = 0; n < nodes.count; n++) nodes.load[n] = fixed[n]! + weight * head[n]!;
-    pressure = relaxSurface(nodes, constants, level, pressure, SWEEPS_A_ROUND);
+    pressure = surface.relax(constants, level, pressure, SWEEPS_A_ROUND);
     sweeps += SWEEPS_A_ROUND;
     residual = Math.max(surfaceResidual(nodes, constants, pressure), missing(nodes, level) / nodes.count);
     if (weight === 0) continue;
     for (let n = 0; n < nodes.count; n++) {
-      const lag = nodes.w[n]! - head[n]!;
+      const lag = nodes.pair[2 * n]! - head[n]!;
       residual = Math.max(residual, Math.abs(lag));
       head[n]! += part * lag;
     }
   }
   const height = new Float64Array(c.nu * c.ny).fill(Number.NaN);
   columns.forEach((i, n) => {
-    height[i] = nodes.w[n]!;
+    height[i] = nodes.pair[2 * n]!;
   });
   return {
     height_mm: height,
@@ -94,7 +92,7 @@ function relax(c: SurfaceCase, nodes: Nodes, columns: number[], level: number): 
 /** Sum of heights the surface lacks or has too much, mm. */
 function missing(nodes: Nodes, level: number): number {
   let sum = 0;
-  for (let n = 0; n < nodes.count; n++) sum += nodes.w[n]!;
+  for (let n = 0; n < nodes.count; n++) sum += nodes.pair[2 * n]!;
   return Math.abs(level - sum);
 }
 
@@ -125,23 +123,20 @@ function join(c: SurfaceCase, nodes: Nodes, nodeOf: Int32Array, i: number, n: nu
   const beyond = face === 0 ? column - 1 : face === 1 ? column + 1 : face === 2 ? slice - 1 : slice + 1;
   const inside = beyond >= 0 && beyond < (face < 2 ? c.nu : c.ny);
   const q = inside ? (face < 2 ? beyond * c.ny + slice : column * c.ny + beyond) : -1;
-  const f = 4 * n + face;
   if (q >= 0 && nodeOf[q]! >= 0) {
-    nodes.neighbour[f] = nodeOf[q]!;
+    linkNode(nodes, n, face, nodeOf[q]!, face < 2 ? c.du_mm : c.dy_mm);
     return;
   }
   const edge = edgeAt(c, column, slice, face, q);
   if (edge === null) {
-    nodes.neighbour[f] = NEIGHBOUR.WALL;
+    linkWall(nodes, n, face);
     return;
   }
   const half = (face < 2 ? c.du_mm : c.dy_mm) / 2;
   const reach = edge.reach_mm ?? half;
   requireNumber(`edge(${column}, ${slice}, ${face}).reach_mm`, reach, 1e-3 * half, 4 * half, 'mm');
   requireNumber(`edge(${column}, ${slice}, ${face}).height_mm`, edge.height_mm, -1e6, 1e6, 'mm');
-  nodes.neighbour[f] = NEIGHBOUR.TOE;
-  nodes.reach[f] = reach;
-  nodes.toe[f] = edge.height_mm;
+  linkToe(nodes, n, face, reach, edge.height_mm);
 }
 
 function edgeAt(c: SurfaceCase, column: number, slice: number, face: SurfaceFace, dry: number): SurfaceEdge | null {

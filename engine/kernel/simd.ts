@@ -1,7 +1,17 @@
-/** The SIMD twin: WebAssembly compiled from simd/heat.ts. `null` where the machine has no WebAssembly SIMD. */
+/** The SIMD twins: WebAssembly compiled from simd/. `null` where the machine has no WebAssembly SIMD. */
 import { INV_STEP_F32 } from '../material.ts';
 import { type HeatKernel, type KernelLayout, LEAST_FILL } from './layout.ts';
-import { HEAT_WASM } from './simd-module.ts';
+import { HEAT_WASM, SURFACE_WASM } from './simd-module.ts';
+import {
+  CORRECT_EVERY,
+  LAMBDA_STEP,
+  OMEGA,
+  planSurface,
+  type SurfaceConstants,
+  type SurfaceKernel,
+  TINY,
+  viewNodes,
+} from './surface-layout.ts';
 
 interface HeatExports {
   setup(...words: number[]): void;
@@ -28,21 +38,26 @@ function decode(base64: string): Uint8Array<ArrayBuffer> {
   return out;
 }
 
-let compiled: WebAssembly.Module | null | undefined;
+const compiled = new Map<string, WebAssembly.Module | null>();
 
-function heatModule(): WebAssembly.Module | null {
-  if (compiled === undefined) {
-    const bytes = decode(HEAT_WASM);
-    compiled = typeof WebAssembly === 'object' && WebAssembly.validate(bytes) ? new WebAssembly.Module(bytes) : null;
+function moduleOf(base64: string): WebAssembly.Module | null {
+  let module = compiled.get(base64);
+  if (module === undefined) {
+    const bytes = decode(base64);
+    module = typeof WebAssembly === 'object' && WebAssembly.validate(bytes) ? new WebAssembly.Module(bytes) : null;
+    compiled.set(base64, module);
   }
-  return compiled;
+  return module;
+}
+
+function memoryOf(bytes: number): WebAssembly.Memory {
+  return new WebAssembly.Memory({ initial: (bytes + 65535) >> 16 });
 }
 
 export function createSimdKernel(layout: KernelLayout): HeatKernel | null {
-  const module = heatModule();
+  const module = moduleOf(HEAT_WASM);
   if (!module) return null;
-  const pages = (layout.bytes + 65535) >> 16;
-  const memory = new WebAssembly.Memory({ initial: pages });
+  const memory = memoryOf(layout.bytes);
   const heat = new WebAssembly.Instance(module, { env: { memory } }).exports as unknown as HeatExports;
   heat.setup(
     layout.count,
@@ -67,5 +82,37 @@ export function createSimdKernel(layout: KernelLayout): HeatKernel | null {
     // Whole vectors: the last may run into the padding, which nothing reads.
     potential: (j0, j1) => heat.potential(j0, (j1 + 3) & ~3),
     conduct: (j0, j1) => heat.conduct(j0, (j1 + 3) & ~3),
+  };
+}
+
+interface SurfaceExports {
+  setup(...words: number[]): void;
+  relax(
+    count: number,
+    red: number,
+    du: number,
+    dy: number,
+    tension: number,
+    volume: number,
+    lambda: number,
+    sweeps: number,
+  ): number;
+}
+
+export function createSimdSurface(capacity: number): SurfaceKernel | null {
+  const module = moduleOf(SURFACE_WASM);
+  if (!module) return null;
+  const layout = planSurface(capacity);
+  const memory = memoryOf(layout.bytes);
+  const surface = new WebAssembly.Instance(module, { env: { memory } }).exports as unknown as SurfaceExports;
+  const { pair, link, distance, face, bottom, load, slope, order } = layout;
+  const numbers = [OMEGA, CORRECT_EVERY, LAMBDA_STEP, TINY];
+  surface.setup(capacity, pair, link, distance, face, bottom, load, slope, order, ...numbers);
+  const nodes = viewNodes(memory.buffer, layout, capacity);
+  return {
+    name: 'simd',
+    nodes,
+    relax: (k: SurfaceConstants, volume, lambda, sweeps) =>
+      surface.relax(nodes.count, nodes.red, k.du, k.dy, k.tension, volume, lambda, sweeps),
   };
 }

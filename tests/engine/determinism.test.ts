@@ -12,7 +12,7 @@ import {
   weaveHand,
 } from '../../engine/index.ts';
 // @ts-expect-error: a build script without types
-import { compile, moduleText } from '../../engine/kernel/simd/build.mjs';
+import { moduleText } from '../../engine/kernel/simd/build.mjs';
 import { optionsOf, weld } from '../support/weld.ts';
 
 const short = { joint: { length_mm: 30 }, weave: { length_mm: 20 } };
@@ -45,8 +45,10 @@ describe('kernels', () => {
 
   it('the committed WebAssembly is what its source compiles to', () => {
     const committed = readFileSync(new URL('../../engine/kernel/simd-module.ts', import.meta.url), 'utf8');
-    const base64 = (text: string): string => /'([A-Za-z0-9+/=]+)'/.exec(text)?.[1] ?? 'none';
-    expect(base64(committed)).toBe(base64(moduleText(compile())));
+    // Formatting aside: the strings themselves.
+    const strings = (text: string): string[] => text.match(/'[A-Za-z0-9+/=]+'/g) ?? [];
+    expect(strings(committed)).toEqual(strings(moduleText()));
+    expect(strings(committed)).toHaveLength(2);
   });
 });
 

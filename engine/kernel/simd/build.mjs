@@ -1,4 +1,4 @@
-/** Compiles heat.ts to WebAssembly and writes it as ../simd-module.ts (base64), so that no loader, file or network is needed. */
+/** Compiles heat.ts and surface.ts to WebAssembly and writes them as ../simd-module.ts (base64), so that no loader, file or network is needed. */
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -9,13 +9,14 @@ import { fileURLToPath } from 'node:url';
 const here = dirname(fileURLToPath(import.meta.url));
 const asc = join(dirname(createRequire(import.meta.url).resolve('assemblyscript/package.json')), 'bin', 'asc.js');
 
-export function compile() {
+/** One module as base64. */
+export function compile(name) {
   const dir = mkdtempSync(join(tmpdir(), 'toehold-kernel-'));
-  const out = join(dir, 'heat.wasm');
+  const out = join(dir, `${name}.wasm`);
   try {
     execFileSync(process.execPath, [
       asc,
-      join(here, 'heat.ts'),
+      join(here, `${name}.ts`),
       '--outFile',
       out,
       '-O3',
@@ -35,10 +36,14 @@ export function compile() {
   }
 }
 
-export function moduleText(base64) {
-  return `/** Made from simd/heat.ts by \`npm run build:kernel\`; a test checks that it is current. */\nexport const HEAT_WASM =\n  '${base64}';\n`;
+/** The text of ../simd-module.ts. */
+export function moduleText() {
+  return (
+    '/** Made from simd/*.ts by `npm run build:kernel`; a test checks that it is current. */\n' +
+    `export const HEAT_WASM =\n  '${compile('heat')}';\n\nexport const SURFACE_WASM =\n  '${compile('surface')}';\n`
+  );
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  writeFileSync(join(here, '..', 'simd-module.ts'), moduleText(compile()));
+  writeFileSync(join(here, '..', 'simd-module.ts'), moduleText());
 }

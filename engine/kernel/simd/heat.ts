@@ -52,10 +52,13 @@ export function potential(j0: i32, j1: i32): void {
       const h = v128.load(H + c);
       const x = f32x4.mul(h, inv);
       const i = i32x4.min_s(i32x4.max_s(i32x4.trunc_sat_f32x4_s(x), zero), last);
-      const a = v128.load64_zero(table + (<usize>i32x4.extract_lane(i, 0) << 3));
-      const b = v128.load64_zero(table + (<usize>i32x4.extract_lane(i, 1) << 3));
-      const d = v128.load64_zero(table + (<usize>i32x4.extract_lane(i, 2) << 3));
-      const e = v128.load64_zero(table + (<usize>i32x4.extract_lane(i, 3) << 3));
+      // Two lanes at a time out of the register: half the extractions.
+      const ij = i64x2.extract_lane(i, 0);
+      const kl = i64x2.extract_lane(i, 1);
+      const a = v128.load64_zero(table + (<usize>(<u32>ij) << 3));
+      const b = v128.load64_zero(table + (<usize>(<u32>(<u64>ij >> 32)) << 3));
+      const d = v128.load64_zero(table + (<usize>(<u32>kl) << 3));
+      const e = v128.load64_zero(table + (<usize>(<u32>(<u64>kl >> 32)) << 3));
       const ab = v128.shuffle<i32>(a, b, 0, 4, 1, 5);
       const de = v128.shuffle<i32>(d, e, 0, 4, 1, 5);
       const value = v128.shuffle<i64>(ab, de, 0, 2);
@@ -79,26 +82,34 @@ export function conduct(j0: i32, j1: i32): void {
     if (flag == 0) continue;
     const from = <usize>j0 << 2;
     const base = <usize>(r * stride + 4) << 2;
-    const n0 = <usize>load<i32>(w, 4) << 2;
-    const n1 = <usize>load<i32>(w, 8) << 2;
-    const n2 = <usize>load<i32>(w, 12) << 2;
-    const n3 = <usize>load<i32>(w, 16) << 2;
+    // Addresses of the four neighbours' fields less this rod's own: one index runs through all.
+    const n0 = (<usize>load<i32>(w, 4) << 2) - base;
+    const n1 = (<usize>load<i32>(w, 8) << 2) - base;
+    const n2 = (<usize>load<i32>(w, 12) << 2) - base;
+    const n3 = (<usize>load<i32>(w, 16) << 2) - base;
+    const t0 = T + n0;
+    const t1 = T + n1;
+    const t2 = T + n2;
+    const t3 = T + n3;
     const q = coefficient + (<usize>r << 5);
     const c0 = v128.load32_splat(q);
     const c1 = v128.load32_splat(q, 4);
     const c2 = v128.load32_splat(q, 8);
     const c3 = v128.load32_splat(q, 12);
     const cy = v128.load32_splat(q, 16);
-    const end = <usize>j1 << 2;
+    const end = base + (<usize>j1 << 2);
     if (flag == 2) {
-      for (let j = from; j < end; j += 16) {
-        const c = base + j;
+      const p0 = P + n0;
+      const p1 = P + n1;
+      const p2 = P + n2;
+      const p3 = P + n3;
+      for (let c = base + from; c < end; c += 16) {
         const t = v128.load(T + c);
         const p = v128.load(P + c);
-        const f0 = f32x4.mul(f32x4.mul(c0, f32x4.pmin(p, v128.load(P + n0 + j))), f32x4.sub(v128.load(T + n0 + j), t));
-        const f1 = f32x4.mul(f32x4.mul(c1, f32x4.pmin(p, v128.load(P + n1 + j))), f32x4.sub(v128.load(T + n1 + j), t));
-        const f2 = f32x4.mul(f32x4.mul(c2, f32x4.pmin(p, v128.load(P + n2 + j))), f32x4.sub(v128.load(T + n2 + j), t));
-        const f3 = f32x4.mul(f32x4.mul(c3, f32x4.pmin(p, v128.load(P + n3 + j))), f32x4.sub(v128.load(T + n3 + j), t));
+        const f0 = f32x4.mul(f32x4.mul(c0, f32x4.pmin(p, v128.load(p0 + c))), f32x4.sub(v128.load(t0 + c), t));
+        const f1 = f32x4.mul(f32x4.mul(c1, f32x4.pmin(p, v128.load(p1 + c))), f32x4.sub(v128.load(t1 + c), t));
+        const f2 = f32x4.mul(f32x4.mul(c2, f32x4.pmin(p, v128.load(p2 + c))), f32x4.sub(v128.load(t2 + c), t));
+        const f3 = f32x4.mul(f32x4.mul(c3, f32x4.pmin(p, v128.load(p3 + c))), f32x4.sub(v128.load(t3 + c), t));
         const below = f32x4.mul(f32x4.pmin(p, v128.load(P + c - 4)), f32x4.sub(v128.load(T + c - 4), t));
         const above = f32x4.mul(f32x4.pmin(p, v128.load(P + c, 4)), f32x4.sub(v128.load(T + c, 4), t));
         const lateral = f32x4.add(f32x4.add(f0, f1), f32x4.add(f2, f3));
@@ -106,20 +117,31 @@ export function conduct(j0: i32, j1: i32): void {
         advance(c, sum);
       }
     } else {
+      if (flag == 1) {
+        for (let c = base + from; c < end; c += 16) {
+          const t = v128.load(T + c);
+          const f0 = f32x4.mul(c0, f32x4.sub(v128.load(t0 + c), t));
+          const f1 = f32x4.mul(c1, f32x4.sub(v128.load(t1 + c), t));
+          const f2 = f32x4.mul(c2, f32x4.sub(v128.load(t2 + c), t));
+          const f3 = f32x4.mul(c3, f32x4.sub(v128.load(t3 + c), t));
+          const along = f32x4.add(f32x4.sub(v128.load(T + c - 4), t), f32x4.sub(v128.load(T + c, 4), t));
+          advance(c, f32x4.add(f32x4.add(f32x4.add(f0, f1), f32x4.add(f2, f3)), f32x4.mul(cy, along)));
+        }
+        continue;
+      }
       const listStart = <usize>load<i32>(w, 20) << 2;
       const listEnd = listStart + (<usize>load<i32>(w, 24) << 2);
-      for (let j = from; j < end; j += 16) {
-        const c = base + j;
+      for (let c = base + from; c < end; c += 16) {
         const t = v128.load(T + c);
-        const f0 = f32x4.mul(c0, f32x4.sub(v128.load(T + n0 + j), t));
-        const f1 = f32x4.mul(c1, f32x4.sub(v128.load(T + n1 + j), t));
-        const f2 = f32x4.mul(c2, f32x4.sub(v128.load(T + n2 + j), t));
-        const f3 = f32x4.mul(c3, f32x4.sub(v128.load(T + n3 + j), t));
+        const f0 = f32x4.mul(c0, f32x4.sub(v128.load(t0 + c), t));
+        const f1 = f32x4.mul(c1, f32x4.sub(v128.load(t1 + c), t));
+        const f2 = f32x4.mul(c2, f32x4.sub(v128.load(t2 + c), t));
+        const f3 = f32x4.mul(c3, f32x4.sub(v128.load(t3 + c), t));
         const along = f32x4.add(f32x4.sub(v128.load(T + c - 4), t), f32x4.sub(v128.load(T + c, 4), t));
         let sum = f32x4.add(f32x4.add(f32x4.add(f0, f1), f32x4.add(f2, f3)), f32x4.mul(cy, along));
         for (let l = listStart; l < listEnd; l += 4) {
-          const n = <usize>load<i32>(listRod + l) << 2;
-          sum = f32x4.add(sum, f32x4.mul(v128.load32_splat(listC + l), f32x4.sub(v128.load(T + n + j), t)));
+          const n = (<usize>load<i32>(listRod + l) << 2) - base;
+          sum = f32x4.add(sum, f32x4.mul(v128.load32_splat(listC + l), f32x4.sub(v128.load(T + n + c), t)));
         }
         advance(c, sum);
       }
