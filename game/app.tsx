@@ -8,19 +8,31 @@ import { CutPanel } from './panels/cut.tsx';
 import { Findings } from './panels/findings.tsx';
 import { JointPane } from './panels/jointPane.tsx';
 import { ProblemNote } from './panels/problem.tsx';
+import { CouponDialog, MeasureDialog } from './panels/realLater.ts';
 import { Sentence } from './panels/sentence.tsx';
 import { ShelfDialog } from './panels/shelf.tsx';
 import { TopBar } from './panels/topBar.tsx';
+import { besideCoupon, couponFile } from './session/coupons.ts';
 import type { Session } from './session/session.ts';
 import { announcement, dark, finished } from './state.ts';
 
-export type DialogName = 'attempts' | 'aids' | 'about' | null;
+export type DialogName = 'attempts' | 'aids' | 'about' | 'measure' | 'coupon' | null;
+
+/** A photograph, or the marks of one. */
+function isOfCoupon(file: File): boolean {
+  return file.type.startsWith('image/') || file.name.endsWith('.coupon.json');
+}
 
 /** One screen, three zones: the joint, the cut, and below it what the attempt says. */
 export function App({ session }: { session: Session }) {
   const [dialog, setDialog] = useState<DialogName>(null);
   const head = useRef<HTMLElement>(null);
   const close = () => setDialog(null);
+
+  // A piece taken off the bench takes its sheet with it.
+  useSignalEffect(() => {
+    if (finished.value === null) setDialog((open) => (open === 'measure' ? null : open));
+  });
 
   useSignalEffect(() => {
     // In a replay only the joint goes dark: the rest is being read.
@@ -43,7 +55,12 @@ export function App({ session }: { session: Session }) {
     const drop = (event: DragEvent) => {
       event.preventDefault();
       const file = event.dataTransfer?.files[0];
-      if (file) void session.openFile(file);
+      if (!file) return;
+      if (!isOfCoupon(file)) void session.openFile(file);
+      else {
+        couponFile.value = file;
+        setDialog('coupon');
+      }
     };
     window.addEventListener('dragover', over);
     window.addEventListener('drop', drop);
@@ -62,7 +79,7 @@ export function App({ session }: { session: Session }) {
       <main class="zones">
         <JointPane session={session} />
         <div class="reading quiet">
-          <CutPanel session={session} />
+          <CutPanel session={session} openDialog={setDialog} />
           <Findings session={session} />
           <BeatSheet session={session} />
         </div>
@@ -71,6 +88,8 @@ export function App({ session }: { session: Session }) {
       {dialog === 'attempts' && <ShelfDialog session={session} close={close} />}
       {dialog === 'aids' && <AidsDialog close={close} />}
       {dialog === 'about' && <AboutDialog close={close} />}
+      {dialog === 'measure' && <MeasureDialog session={session} close={close} />}
+      {dialog === 'coupon' && <CouponDialog kept={besideCoupon.value} close={close} />}
       <Cautions />
       <div class="spoken" aria-live="polite">
         {announcement}

@@ -1,6 +1,7 @@
 import { computed, effect, signal } from '@preact/signals';
 import type { DeviceInfo, Recording } from '../engine/index.ts';
 import {
+  type CutFrame,
   type Exercise,
   exerciseNamed,
   exercises,
@@ -31,6 +32,7 @@ export interface Cut {
   /** Pixels per millimetre it was drawn at. */
   scale: number;
   svg: string;
+  frame: CutFrame;
   /** The metal's surface there: a and b in turn, mm (along the right and the left plate's face from the root). */
   surface_mm: number[];
   /** What was measured there; null where there is no bead. */
@@ -86,6 +88,16 @@ export const busy = signal<Busy | null>(null);
 /** Where the joint is cut, mm. */
 export const cutAt = signal(exercise.value.cuts_mm[1] ?? exercise.value.joint.length_mm / 2);
 export const cut = signal<Cut | null>(null);
+/** Height whose readings the user has asked for although cuts open without them. */
+export const revealedAt = signal<number | null>(null);
+/** The cut is shown as under the glass: the user wants to measure it first. */
+export const readingsHidden = computed(
+  () =>
+    preferences.value.measureFirst &&
+    finished.value !== null &&
+    other.value === null &&
+    revealedAt.value !== cutAt.value,
+);
 /** Pixels per millimetre cuts are to be drawn at; the panel finds out what fits. */
 export const cutScale = signal(19);
 /** Pixels per millimetre they are shown at, where that is less than they can be lettered for. */

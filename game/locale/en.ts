@@ -125,6 +125,11 @@ export const en = {
     empty: 'Drag the cutting line along the joint; the section is drawn here.',
     compare: 'Compare with',
     nothing: 'nothing',
+    coupon: (y: number) => `real coupon at ${oneDecimal(y)} mm`,
+    measure: 'Measure it yourself',
+    real: 'a real coupon …',
+    hidden: 'Measure this cut yourself first, or',
+    show: 'see the readings',
     readings: {
       leg: 'leg',
       throat: 'throat',
@@ -247,6 +252,7 @@ export const en = {
     calibrated: (scale: number) => `Screen measured: ${oneDecimal(scale)} pixels to the millimetre.`,
     oneToOne: 'Weld at 1:1, a millimetre of hand for a millimetre of joint',
     tooLong: (fits: number) => `At 1:1 only the first ${whole(fits)} mm of this joint fit on the screen.`,
+    measureFirst: 'Measure first: cuts open without readings until you have measured them or ask',
     penCheck: 'Check that the pen tells how it leans',
     penTilts: 'Pen leans are measured: work and travel angle come from the pen.',
   },
@@ -307,6 +313,8 @@ export const en = {
   problems: {
     title: 'That did not work',
     close: 'Close',
+    couponNotKept:
+      'This browser would not keep the coupon (private window, or no space left). Save the marks as a file.',
     notKept: 'This browser would not keep the attempt (private window, or no space left). Save it as a file.',
     worker: (message: string) =>
       `The welding program in this page stopped: ${message}. Reload the page; kept attempts are safe.`,

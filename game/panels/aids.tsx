@@ -8,7 +8,15 @@ import { PenCheckForm } from './penCheck.tsx';
 
 const a = words.aids;
 
-type Flag = 'ghost' | 'beatSeen' | 'beatHeard' | 'toeMarks' | 'plainView' | 'latchTrigger' | 'oneToOne';
+type Flag =
+  | 'ghost'
+  | 'beatSeen'
+  | 'beatHeard'
+  | 'toeMarks'
+  | 'plainView'
+  | 'latchTrigger'
+  | 'oneToOne'
+  | 'measureFirst';
 
 function Switch({ name, text, disabled }: { name: Flag; text: string; disabled?: boolean }) {
   return (
@@ -60,6 +68,7 @@ export function AidsDialog({ close }: { close: () => void }) {
       </label>
       {p.handRig && <RigSliders rig={p.handRig} />}
       <Switch name="latchTrigger" text={a.latch} />
+      <Switch name="measureFirst" text={a.measureFirst} />
       <hr />
       <p>
         <button type="button" onClick={() => setInside('calibration')}>

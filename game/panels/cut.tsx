@@ -1,17 +1,31 @@
+import type { DialogName } from '../app.tsx';
 import { words } from '../locale/index.ts';
 import { oneDecimal, whole } from '../locale/numbers.ts';
+import { besideCoupon, coupons } from '../session/coupons.ts';
 import type { Session } from '../session/session.ts';
-import { cut, cutAt, exercise, finished, other, otherBusy, otherCut, shelf } from '../state.ts';
+import {
+  cut,
+  cutAt,
+  exercise,
+  finished,
+  other,
+  otherBusy,
+  otherCut,
+  readingsHidden,
+  revealedAt,
+  shelf,
+} from '../state.ts';
 import { CutReadings } from './cutReadings.tsx';
 import { Drawing } from './drawing.tsx';
 import { cutLetter } from './jointMarks.tsx';
+import { CouponBeside } from './realLater.ts';
 
-/** The section at the cutting line, and beside it the section of another attempt at the same height. */
-export function CutPanel({ session }: { session: Session }) {
+/** The section at the cutting line, and beside it another attempt's at the same height, or a real coupon. */
+export function CutPanel({ session, openDialog }: { session: Session; openDialog: (name: DialogName) => void }) {
   const e = exercise.value;
   const done = finished.value;
   const beside = other.value;
-  const others = shelf.value.filter((entry) => entry.id !== done?.id);
+  const coupon = besideCoupon.value;
   return (
     <section class="cut" aria-label={words.cut.title(cutAt.value)}>
       <div class="cuthead">
@@ -29,26 +43,14 @@ export function CutPanel({ session }: { session: Session }) {
             </button>
           ))}
         </span>
-        {done && others.length > 0 && (
-          <label class="compare">
-            {words.cut.compare}{' '}
-            <select
-              value={beside?.id ?? ''}
-              onChange={(event) => void session.compareWith(event.currentTarget.value || null)}
-            >
-              <option value="">{words.cut.nothing}</option>
-              {others.map((entry) => (
-                <option key={entry.id} value={entry.id}>
-                  {entry.title},{' '}
-                  {new Date(entry.made_ms).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' })}
-                  {entry.verdict ? `, ${entry.verdict}` : ''}
-                </option>
-              ))}
-            </select>
-          </label>
+        {done && cut.value?.station && (
+          <button type="button" class="link" onClick={() => openDialog('measure')}>
+            {words.cut.measure}
+          </button>
         )}
+        {done && <CompareSelect session={session} openDialog={openDialog} />}
       </div>
-      <div class={beside ? 'plates two' : 'plates'}>
+      <div class={beside ? 'plates two' : coupon ? 'plates real' : 'plates'}>
         {cut.value ? (
           <Drawing cut={cut.value} leads caption={beside ? words.cut.thisOne : undefined} />
         ) : (
@@ -67,10 +69,79 @@ export function CutPanel({ session }: { session: Session }) {
               {words.findings.weldingAgain} {whole((otherBusy.value?.share ?? 0) * 100)} %
             </p>
           )
+        ) : coupon ? (
+          <CouponBeside kept={coupon} open={() => openDialog('coupon')} />
         ) : (
-          cut.value?.station && <CutReadings station={cut.value.station} />
+          cut.value?.station && (readingsHidden.value ? <Hidden /> : <CutReadings station={cut.value.station} />)
         )}
       </div>
     </section>
+  );
+}
+
+/** The choice that opens the sheet for a coupon not yet marked. */
+const ANOTHER = 'another coupon';
+
+/** What may be laid beside the cut: a kept attempt, or a real coupon kept with this one. */
+function CompareSelect({ session, openDialog }: { session: Session; openDialog: (name: DialogName) => void }) {
+  const others = shelf.value.filter((entry) => entry.id !== finished.value?.id);
+  const real = coupons.value;
+  const choose = (value: string): void => {
+    if (value === ANOTHER) {
+      besideCoupon.value = null;
+      void session.compareWith(null);
+      openDialog('coupon');
+      return;
+    }
+    const coupon = real.find((kept) => kept.id === value) ?? null;
+    besideCoupon.value = coupon;
+    if (coupon) session.cutAt(coupon.coupon.y_mm);
+    void session.compareWith(coupon || value === '' ? null : value);
+  };
+  return (
+    <label class="compare">
+      {words.cut.compare}{' '}
+      <select
+        value={besideCoupon.value?.id ?? other.value?.id ?? ''}
+        onChange={(event) => {
+          const { value } = event.currentTarget;
+          // Nothing lies beside the cut until the coupon has been marked and kept.
+          if (value === ANOTHER) event.currentTarget.value = '';
+          choose(value);
+        }}
+      >
+        <option value="">{words.cut.nothing}</option>
+        {real.map((kept) => (
+          <option key={kept.id} value={kept.id}>
+            {words.cut.coupon(kept.coupon.y_mm)}
+          </option>
+        ))}
+        {others.map((entry) => (
+          <option key={entry.id} value={entry.id}>
+            {entry.title}, {new Date(entry.made_ms).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' })}
+            {entry.verdict ? `, ${entry.verdict}` : ''}
+          </option>
+        ))}
+        <option value={ANOTHER}>{words.cut.real}</option>
+      </select>
+    </label>
+  );
+}
+
+/** Readings held back until the user has measured, or asks for them. */
+function Hidden() {
+  return (
+    <p class="heldback">
+      {words.cut.hidden}{' '}
+      <button
+        type="button"
+        class="link"
+        onClick={() => {
+          revealedAt.value = cutAt.value;
+        }}
+      >
+        {words.cut.show}
+      </button>
+    </p>
   );
 }

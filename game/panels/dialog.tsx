@@ -4,28 +4,32 @@ import { useEffect, useRef } from 'preact/hooks';
 interface Props {
   title: string;
   close: (() => void) | null;
+  /** Takes the whole window, for work that needs room. */
+  wide?: boolean;
   children: ComponentChildren;
 }
 
 /** A sheet laid over the bench. The browser's own dialog keeps focus inside and closes on Escape. */
-export function Dialog({ title, close, children }: Props) {
+export function Dialog({ title, close, wide, children }: Props) {
   const box = useRef<HTMLDialogElement>(null);
+  const closing = useRef(close);
+  closing.current = close;
   useEffect(() => {
     const element = box.current;
     if (!element) return;
     element.showModal();
     const cancel = (event: Event) => {
       event.preventDefault();
-      close?.();
+      closing.current?.();
     };
     element.addEventListener('cancel', cancel);
     return () => {
       element.removeEventListener('cancel', cancel);
       element.close();
     };
-  }, [close]);
+  }, []);
   return (
-    <dialog ref={box} class="overlay" aria-label={title}>
+    <dialog ref={box} class={wide ? 'overlay wide' : 'overlay'} aria-label={title}>
       <h2>{title}</h2>
       {children}
     </dialog>

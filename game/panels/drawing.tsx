@@ -71,15 +71,14 @@ export function Drawing({ cut, caption, against, leads }: Props) {
   );
 }
 
-/** Hatches what lies between two faces. The root mark, the only circle of the drawing, says where a = b = 0 is. */
+/** Hatches what lies between two faces. */
 function layOver(svg: SVGSVGElement, own: Cut, other: Cut): void {
-  const root = svg.querySelector('circle');
-  if (!root) return;
+  const { root } = own.frame;
   const path = (surface: readonly number[]): string[] => {
     const points: string[] = [];
     for (let i = 0; i + 1 < surface.length; i += 2)
       points.push(
-        `${(root.cx.baseVal.value + surface[i] * own.scale).toFixed(1)} ${(root.cy.baseVal.value - surface[i + 1] * own.scale).toFixed(1)}`,
+        `${(root.x + surface[i] * own.scale).toFixed(1)} ${(root.y - surface[i + 1] * own.scale).toFixed(1)}`,
       );
     return points;
   };

@@ -2,10 +2,12 @@ import type { WeaveOptions } from '../../engine/index.ts';
 import type { Advice, Line, Result } from '../../scoring/index.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal, trimmed, whole } from '../locale/numbers.ts';
+import { besideCoupon } from '../session/coupons.ts';
 import type { Session } from '../session/session.ts';
 import { busy, exercise, finished, result } from '../state.ts';
 import { type Flag, flagNumber, flagsOf } from './flags.ts';
 import { HandTable } from './handTable.tsx';
+import { CouponFindings } from './realLater.ts';
 import { VerdictMark } from './verdictMark.tsx';
 
 const w = words.findings;
@@ -37,6 +39,7 @@ export function Findings({ session }: { session: Session }) {
     <section class="findings" data-testid="findings">
       <First session={session} found={found} />
       <Lines session={session} lines={found.lines} flags={flags} />
+      {besideCoupon.value && <CouponFindings kept={besideCoupon.value} />}
       <HandTable found={found} />
       <Footing found={found} />
     </section>

@@ -126,7 +126,7 @@ function CutLine({ session, camera, y }: { session: Session; camera: Camera; y: 
   return (
     <g
       class="cutline"
-      tabIndex={0}
+      tabindex={0}
       role="slider"
       aria-orientation="vertical"
       aria-label={words.joint.handle}

@@ -10,7 +10,7 @@ export class Comparer {
   private ready = false;
   private at_mm = 0;
   private readonly cuts = new Latest<number>((y_mm) =>
-    this.client?.ask({ type: 'cut', y_mm, id: 'beside', scale: cutScale.peek() }),
+    this.client?.ask({ type: 'cut', y_mm, id: 'beside', scale: cutScale.peek(), glass: false }),
   );
 
   constructor(private readonly failed: (message: string) => void) {}

@@ -1,5 +1,5 @@
 import { effect } from '@preact/signals';
-import { type DeviceInfo, noFaults, type Recording } from '../../engine/index.ts';
+import { noFaults, type Recording } from '../../engine/index.ts';
 import { type Exercise, exerciseNamed, exercises, InputError, readRecording } from '../../scoring/index.ts';
 import type { TorchSample } from '../input/sample.ts';
 import { TorchTool } from '../input/torchTool.ts';
@@ -7,15 +7,18 @@ import { words } from '../locale/index.ts';
 import { editExercise, type SetupEdit, simulationOf } from '../setup.ts';
 import * as state from '../state.ts';
 import { loadAttempt } from '../storage/attempts.ts';
-import { downloadRecording, fileName, readText } from '../storage/files.ts';
+import { downloadJson, fileName, readText } from '../storage/files.ts';
 import type { SurfaceFrame } from '../view/surfaceFrame.ts';
 import { BenchClient } from '../worker/client.ts';
 import { Latest } from '../worker/latest.ts';
-import type { AttemptMeta, BenchAnswer, SurfaceMessage } from '../worker/protocol.ts';
+import type { BenchAnswer, SurfaceMessage } from '../worker/protocol.ts';
 import { now_ms } from '../worker/realTime.ts';
 import { TraceLog } from '../worker/traceLog.ts';
 import { Comparer } from './comparer.ts';
+import { refreshCoupons } from './coupons.ts';
 import { forget, keep, refreshShelf } from './keeper.ts';
+import { Measurer } from './measurer.ts';
+import { attemptMeta } from './meta.ts';
 
 /** An opening under way; it becomes the attempt on the bench only once it has been welded again. */
 interface Opening {
@@ -38,8 +41,9 @@ export class Session {
   private readonly bench: BenchClient;
   private readonly comparer = new Comparer((message) => this.broken(message));
   private readonly cuts = new Latest<number>((y_mm) =>
-    this.bench.ask({ type: 'cut', y_mm, id: 'cut', scale: state.cutScale.peek() }),
+    this.bench.ask({ type: 'cut', y_mm, id: 'cut', scale: state.cutScale.peek(), glass: state.readingsHidden.peek() }),
   );
+  readonly measurer = new Measurer((request) => this.bench.ask(request));
   private readonly seeks = new Latest<number | null>((t_s) => this.bench.ask({ type: 'seek', t_s }));
 
   constructor() {
@@ -58,6 +62,7 @@ export class Session {
     });
     effect(() => {
       state.cutScale.value;
+      state.readingsHidden.value;
       this.cuts.ask(state.cutAt.peek());
       this.comparer.cut(state.cutAt.peek());
     });
@@ -92,8 +97,7 @@ export class Session {
     this.again();
     const { demonstration: weave } = state.exercise.value;
     const faults = noFaults();
-    const measures = { tipToWork: true, workAngle: true, travelAngle: true };
-    const meta = this.meta({ kind: 'robot', weave, faults }, { kind: 'robot', measures, scale: null });
+    const meta = attemptMeta({ kind: 'robot', weave, faults });
     this.job += 1;
     state.robotWelding.value = true;
     this.bench.ask({ type: 'demonstrate', job: this.job, meta, weave, faults });
@@ -129,7 +133,7 @@ export class Session {
   save(): void {
     const done = state.finished.value;
     if (!done) return;
-    downloadRecording(
+    downloadJson(
       done.recording,
       fileName(done.made_ms, state.exerciseOf(done.recording)?.name ?? words.shelf.fileName),
     );
@@ -183,6 +187,8 @@ export class Session {
     this.seeks.reset();
     state.robotWelding.value = false;
     state.finished.value = null;
+    this.measurer.close();
+    void refreshCoupons(null);
     state.result.value = null;
     state.opened.value = null;
     state.busy.value = null;
@@ -193,31 +199,7 @@ export class Session {
   private strike(sample: TorchSample): void {
     this.job += 1;
     this.clear();
-    const kind = state.deviceKind.value ?? 'mouse';
-    const tilts = kind === 'pen' && state.preferences.value.penTilts;
-    const measures = { tipToWork: false, workAngle: tilts, travelAngle: tilts };
-    const meta = this.meta({ kind: 'hand' }, { kind, measures, scale: this.scale() });
-    this.bench.ask({ type: 'strike', job: this.job, meta, samples: [sample] });
-  }
-
-  /** Joint millimetres per millimetre of hand: known to be 1 when welding at 1:1, unknown otherwise. */
-  private scale(): number | null {
-    const { devicePxPerMm, oneToOne } = state.preferences.value;
-    return devicePxPerMm !== null && oneToOne ? 1 : null;
-  }
-
-  private meta(origin: AttemptMeta['origin'], device: DeviceInfo): AttemptMeta {
-    const p = state.preferences.value;
-    const guides = state.guides.value;
-    const robot = origin.kind === 'robot';
-    const aids = {
-      ghost: guides.ghost && !robot,
-      beat: (guides.beatHeard || guides.beatSeen) && !robot,
-      toeMarks: guides.toeMarks && !robot,
-      plainView: p.plainView,
-      handRig: robot ? null : p.handRig,
-    };
-    return { origin, device, aids, seed: 1, exercise: state.exercise.value };
+    this.bench.ask({ type: 'strike', job: this.job, meta: attemptMeta({ kind: 'hand' }), samples: [sample] });
   }
 
   private weldAgain(opening: Opening): void {
@@ -259,6 +241,10 @@ export class Session {
       case 'cut':
         state.cut.value = answer;
         return;
+      case 'etched':
+      case 'ownReading':
+        this.measurer.hear(answer);
+        return;
       case 'failed':
         if (answer.doing === 'open' && this.before) this.weldAgain(this.before);
         this.broken(answer.message);
@@ -295,6 +281,7 @@ export class Session {
     state.announcement.value = words.announce.ended[recording.ended];
     this.cuts.ask(state.cutAt.value);
     void keep(state.finished.value, null);
+    void refreshCoupons(state.finished.value.id);
     state.busy.value = { what: 'measuring', share: 0 };
   }
 

@@ -1,8 +1,9 @@
 import type { Recording } from '../../engine/index.ts';
+import type { Coupon } from '../../scoring/index.ts';
 
-/** Hands a recording to the user as a file. */
-export function downloadRecording(recording: Recording, name: string): void {
-  const address = URL.createObjectURL(new Blob([JSON.stringify(recording)], { type: 'application/json' }));
+/** Hands a recording, or the marks of a coupon, to the user as a file. */
+export function downloadJson(content: Recording | Coupon, name: string): void {
+  const address = URL.createObjectURL(new Blob([JSON.stringify(content)], { type: 'application/json' }));
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

@@ -17,6 +17,10 @@ export interface Preferences {
   devicePxPerMm: number | null;
   oneToOne: boolean;
   penTilts: boolean;
+  /** Cuts open without readings, until measured or asked for. */
+  measureFirst: boolean;
+  /** Guides as set here, whatever the level says. */
+  ownGuides: boolean;
 }
 
 const DEFAULT_PREFERENCES: Preferences = {
@@ -33,6 +37,8 @@ const DEFAULT_PREFERENCES: Preferences = {
   devicePxPerMm: null,
   oneToOne: false,
   penTilts: false,
+  measureFirst: false,
+  ownGuides: false,
 };
 
 const KEY = 'toehold-preferences-1';
@@ -51,6 +57,8 @@ export function loadPreferences(): Preferences {
     'latchTrigger',
     'oneToOne',
     'penTilts',
+    'measureFirst',
+    'ownGuides',
   ] as const;
   for (const name of flags) if (typeof kept[name] === 'boolean') out[name] = kept[name];
   if (typeof kept.exercise === 'string') out.exercise = kept.exercise;

@@ -1,15 +1,9 @@
-import {
-  createSimulation,
-  type Pose,
-  poses,
-  type Recording,
-  type Section,
-  type Simulation,
-} from '../../engine/index.ts';
-import { type AttemptRecording, openedRoot, readSection, sectionSvg } from '../../scoring/index.ts';
+import { createSimulation, type Pose, poses, type Recording, type Simulation } from '../../engine/index.ts';
+import { type AttemptRecording, openedRoot } from '../../scoring/index.ts';
 import type { TorchSample } from '../input/sample.ts';
 import { metalEnds } from '../view/metal.ts';
 import { Attempt } from './attempt.ts';
+import { answerCut, type CutRequest } from './cuts.ts';
 import { MOVE_MS, PoseClock } from './poseClock.ts';
 import type { AttemptMeta, BenchAnswer, BenchRequest, EndReason } from './protocol.ts';
 import { now_ms, type PoseSource, runRealTime } from './realTime.ts';
@@ -69,7 +63,9 @@ export class Bench {
         this.seek(request.t_s);
         return;
       case 'cut':
-        this.cut(request.y_mm, request.id, request.scale);
+      case 'etched':
+      case 'compareOwn':
+        this.cutFor(request);
         return;
       case 'surfaceBack':
         this.surfaces.takeBack(request.buffer);
@@ -204,14 +200,10 @@ export class Bench {
     this.show(t_s === null ? attempt.simulation : attempt.at(t_s), t_s ?? attempt.duration_s, true);
   }
 
-  private cut(y_mm: number, id: string, scale: number): void {
+  private cutFor(request: CutRequest): void {
     const attempt = this.attempt;
     const piece = attempt ? (this.shown_s === null ? attempt.simulation : attempt.at(this.shown_s)) : this.prepared;
-    if (!piece) return;
-    const section = piece.section(y_mm);
-    const station = readSection(section)?.station ?? null;
-    const svg = sectionSvg(section, station, { id, scale });
-    this.post({ type: 'cut', job: this.job, y_mm, scale, svg, surface_mm: surfaceOf(section), station });
+    if (piece) this.post(answerCut(request, piece.section(request.y_mm), this.job));
   }
 
   /** Posts the surface if a buffer is at hand; with `must` it is posted as soon as one is, unless something newer is shown first. */
@@ -223,14 +215,4 @@ export class Bench {
     this.posted = trace?.length ?? 0;
     this.post(message, [message.texels, message.trace]);
   }
-}
-
-/** Surface of a section as a, b pairs (see the frame in the engine's types). */
-function surfaceOf(section: Section): number[] {
-  const out: number[] = [];
-  for (const [i, u] of section.u_mm.entries()) {
-    const w = section.w_mm[i];
-    out.push((w + u) / Math.SQRT2, (w - u) / Math.SQRT2);
-  }
-  return out;
 }

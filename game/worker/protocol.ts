@@ -7,7 +7,16 @@ import type {
   SimulationOptions,
   WeaveOptions,
 } from '../../engine/index.ts';
-import type { Exercise, Result, RootPlace, Station } from '../../scoring/index.ts';
+import type {
+  CutFrame,
+  EtchedCut,
+  Exercise,
+  OwnMarks,
+  OwnReading,
+  Result,
+  RootPlace,
+  Station,
+} from '../../scoring/index.ts';
 import type { TorchSample } from '../input/sample.ts';
 
 /** What an attempt is besides its poses. */
@@ -29,8 +38,11 @@ export type BenchRequest =
   | { type: 'demonstrate'; job: number; meta: AttemptMeta; weave: WeaveOptions; faults: HandFaults }
   | { type: 'open'; job: number; recording: Recording }
   | { type: 'seek'; t_s: number | null }
-  /** `id` tells the drawings on one page apart; `scale` is pixels per millimetre. */
-  | { type: 'cut'; y_mm: number; id: string; scale: number }
+  /** `id` tells the drawings on one page apart; `scale` is pixels per millimetre; `glass`: without a reading in it. */
+  | { type: 'cut'; y_mm: number; id: string; scale: number; glass: boolean }
+  /** The cut as it lies under the glass, for measuring it oneself. */
+  | { type: 'etched'; y_mm: number; scale: number }
+  | { type: 'compareOwn'; y_mm: number; marks: OwnMarks }
   | { type: 'surfaceBack'; buffer: ArrayBuffer };
 
 export interface SurfaceMessage {
@@ -70,8 +82,12 @@ export type BenchAnswer =
       y_mm: number;
       scale: number;
       svg: string;
+      frame: CutFrame;
       surface_mm: number[];
       station: Station | null;
     }
+  | { type: 'etched'; job: number; y_mm: number; cut: EtchedCut | null }
+  /** `refused`: why the marks make no fillet. */
+  | { type: 'ownReading'; job: number; y_mm: number; reading: OwnReading | null; refused: string | null }
   | { type: 'scored'; job: number; result: Result; strip: RootPlace[] }
   | { type: 'failed'; job: number; doing: BenchRequest['type']; message: string };

@@ -1,7 +1,7 @@
 export { type ByHandName, byHand, byHandOn, MARK_PX, type PictureScale } from './by-hand.ts';
 export { type Coupon, checkCoupon, couponSchema, couponVersions, readCoupon } from './coupon.ts';
 export { type CouponReport, couponReport } from './coupon-report.ts';
-export { type EtchedCut, etchedCut } from './etched.ts';
+export { type CutFrame, cutFrame, type EtchedCut, etchedCut } from './etched.ts';
 export { type JointFrame, jointFrame, placeMarks, placeOf, scaleOf } from './joint-frame.ts';
 export { type PictureMarks, type PictureSpot, type PlacedMarks, pictureMarksSchema } from './marks.ts';
 export {

@@ -65,9 +65,12 @@ describe('a coupon welded by hand with the mouse', () => {
 
   it('cuts the coupon where the cutting line is dragged to', async () => {
     const { page } = bench;
-    await page.getByRole('slider', { name: /Cut through the joint/ }).focus();
+    const handle = page.getByRole('slider', { name: /Cut through the joint/ });
+    const before = Number(await handle.getAttribute('aria-valuenow'));
+    await handle.focus();
     for (let n = 0; n < 10; n++) await page.keyboard.press('ArrowDown');
-    const at = Number(await page.getByRole('slider', { name: /Cut through the joint/ }).getAttribute('aria-valuenow'));
+    const at = Number(await handle.getAttribute('aria-valuenow'));
+    expect(before - at).toBeCloseTo(5, 1);
     await page.getByRole('heading', { name: `Cut A–A at ${at.toFixed(1)} mm` }).waitFor();
     await page.locator('.readings').waitFor();
     expect(await page.locator('.readings tr').count()).toBe(9);

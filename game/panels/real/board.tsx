@@ -1,0 +1,246 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { PictureSpot } from '../../../scoring/index.ts';
+import { real } from '../../locale/real.ts';
+import { apart, type Chosen, inLine, type MarkSet, movePoint, pointsOf, removePoint, type Step } from './marks.ts';
+
+export interface BoardPicture {
+  href: string | null;
+  width: number;
+  height: number;
+}
+
+interface Props {
+  picture: BoardPicture;
+  steps: readonly Step[];
+  marks: MarkSet;
+  chosen: Chosen | null;
+  /** Marks are looked at, not set. */
+  fixed: boolean;
+  place: (at: PictureSpot) => void;
+  change: (marks: MarkSet, chosen: Chosen | null) => void;
+  /** Lines laid over the picture, in its pixels. */
+  children?: ComponentChildren;
+}
+
+/** A press this near a mark takes hold of it, CSS pixels. */
+const HOLD_PX = 14;
+/** A press that moves farther than this pans the picture instead of setting a mark. */
+const PAN_PX = 6;
+const ZOOMS = [1, 1.5, 2, 3, 4, 6];
+
+/** A picture with marks set on it: click to set, drag to move, drag beside the marks to pan, arrow keys to nudge. */
+export function Board({ picture, steps, marks, chosen, fixed, place, change, children }: Props) {
+  const frame = useRef<HTMLDivElement>(null);
+  const sheet = useRef<SVGSVGElement>(null);
+  const [fit, setFit] = useState(1);
+  const [zoom, setZoom] = useState(1);
+  const scale = fit * zoom;
+  const now = useRef({ marks, chosen, place, change, scale, fixed });
+  now.current = { marks, chosen, place, change, scale, fixed };
+
+  useEffect(() => {
+    const element = frame.current;
+    if (!element) return;
+    const measure = (): void =>
+      setFit(Math.min(element.clientWidth / picture.width, element.clientHeight / picture.height) || 1);
+    measure();
+    const sizes = new ResizeObserver(measure);
+    sizes.observe(element);
+    return () => sizes.disconnect();
+  }, [picture.width, picture.height]);
+
+  useEffect(() => {
+    const element = sheet.current;
+    const around = frame.current;
+    if (!element || !around) return;
+    return listen(element, around, now);
+  }, []);
+
+  return (
+    <div class="board">
+      <div ref={frame} class="boardframe">
+        <svg
+          ref={sheet}
+          class={fixed ? 'boardsheet fixed' : 'boardsheet'}
+          viewBox={`0 0 ${picture.width} ${picture.height}`}
+          width={picture.width * scale}
+          height={picture.height * scale}
+          tabindex={0}
+          role="application"
+          aria-label={real.board.label}
+          data-testid="board"
+        >
+          {picture.href && <image href={picture.href} width={picture.width} height={picture.height} />}
+          {children}
+          <MarkShapes steps={steps} marks={marks} chosen={chosen} unit={1 / scale} />
+        </svg>
+      </div>
+      <label class="zoom">
+        {real.board.zoom}
+        <input
+          type="range"
+          min={0}
+          max={ZOOMS.length - 1}
+          step={1}
+          value={ZOOMS.indexOf(zoom)}
+          onInput={(event) => setZoom(ZOOMS[Number(event.currentTarget.value)])}
+        />
+        {zoom} ×
+      </label>
+    </div>
+  );
+}
+
+type Now = { current: Pick<Props, 'marks' | 'chosen' | 'place' | 'change' | 'fixed'> & { scale: number } };
+
+function listen(element: SVGSVGElement, around: HTMLElement, now: Now): () => void {
+  let held: Chosen | null = null;
+  let pan: { x: number; y: number; left: number; top: number; moved: boolean } | null = null;
+
+  const spot = (event: PointerEvent): PictureSpot => {
+    const box = element.getBoundingClientRect();
+    return {
+      x: round((event.clientX - box.left) / now.current.scale),
+      y: round((event.clientY - box.top) / now.current.scale),
+    };
+  };
+  const near = (at: PictureSpot): Chosen | null => {
+    let found: Chosen | null = null;
+    let least = HOLD_PX / now.current.scale;
+    for (const [step, points] of Object.entries(now.current.marks))
+      for (const [index, point] of points.entries())
+        if (apart(point, at) < least) {
+          least = apart(point, at);
+          found = { step, index };
+        }
+    return found;
+  };
+  const down = (event: PointerEvent): void => {
+    if (event.button !== 0) return;
+    element.setPointerCapture(event.pointerId);
+    held = now.current.fixed ? null : near(spot(event));
+    if (held) now.current.change(now.current.marks, held);
+    else pan = { x: event.clientX, y: event.clientY, left: around.scrollLeft, top: around.scrollTop, moved: false };
+  };
+  const move = (event: PointerEvent): void => {
+    if (held) {
+      now.current.change(movePoint(now.current.marks, held, spot(event)), held);
+      return;
+    }
+    if (!pan) return;
+    if (Math.hypot(event.clientX - pan.x, event.clientY - pan.y) > PAN_PX) pan.moved = true;
+    if (!pan.moved) return;
+    around.scrollLeft = pan.left - (event.clientX - pan.x);
+    around.scrollTop = pan.top - (event.clientY - pan.y);
+  };
+  const up = (event: PointerEvent): void => {
+    if (!held && pan && !pan.moved && !now.current.fixed) now.current.place(spot(event));
+    held = null;
+    pan = null;
+  };
+  const cancel = (): void => {
+    held = null;
+    pan = null;
+  };
+  const key = (event: KeyboardEvent): void => {
+    const { chosen, marks, fixed, scale, change } = now.current;
+    if (!chosen || fixed) return;
+    const at = pointsOf(marks, chosen.step)[chosen.index];
+    if (!at) return;
+    const step = (event.shiftKey ? 10 : 1) / scale;
+    const ways: Record<string, [number, number]> = {
+      ArrowLeft: [-step, 0],
+      ArrowRight: [step, 0],
+      ArrowUp: [0, -step],
+      ArrowDown: [0, step],
+    };
+    const way = ways[event.key];
+    if (way) change(movePoint(marks, chosen, { x: round(at.x + way[0]), y: round(at.y + way[1]) }), chosen);
+    else if (event.key === 'Delete' || event.key === 'Backspace') change(removePoint(marks, chosen), null);
+    else return;
+    event.preventDefault();
+  };
+  element.addEventListener('pointerdown', down);
+  element.addEventListener('pointermove', move);
+  element.addEventListener('pointerup', up);
+  element.addEventListener('pointercancel', cancel);
+  element.addEventListener('keydown', key);
+  return () => {
+    element.removeEventListener('pointerdown', down);
+    element.removeEventListener('pointermove', move);
+    element.removeEventListener('pointerup', up);
+    element.removeEventListener('pointercancel', cancel);
+    element.removeEventListener('keydown', key);
+  };
+}
+
+/** A hundredth of a picture's pixel is finer than any hand. */
+function round(x: number): number {
+  return Math.round(x * 100) / 100;
+}
+
+interface ShapesProps {
+  steps: readonly Step[];
+  marks: MarkSet;
+  chosen: Chosen | null;
+  /** Length of a CSS pixel in the picture's. */
+  unit: number;
+}
+
+/** The marks: a cross for root and scale, a ring for toes, dots along lines. Each drawn twice, so that it shows on light and dark metal. */
+export function MarkShapes({ steps, marks, chosen, unit }: ShapesProps) {
+  return (
+    <g class="marksset">
+      {steps.map((step) => {
+        const points = pointsOf(marks, step.id);
+        const line = step.joined && points.length > 1 ? inLine(points) : null;
+        return (
+          <g key={step.id} data-step={step.id}>
+            {line && <Twice d={`M${line.map((p) => `${p.x} ${p.y}`).join('L')}`} unit={unit} thin />}
+            {points.map((p, i) => (
+              <g key={`${step.id}${i.toString()}`}>
+                <Twice d={shape(step.shape, p, unit)} unit={unit} />
+                {chosen?.step === step.id && chosen.index === i && (
+                  <circle class="chosen" cx={p.x} cy={p.y} r={13 * unit} stroke-width={1.4 * unit} />
+                )}
+              </g>
+            ))}
+          </g>
+        );
+      })}
+    </g>
+  );
+}
+
+function Twice({ d, unit, thin }: { d: string; unit: number; thin?: boolean }) {
+  const width = (thin ? 1 : 1.8) * unit;
+  return (
+    <>
+      <path class="under" d={d} stroke-width={width + 2.4 * unit} />
+      <path class="over" d={d} stroke-width={width} />
+    </>
+  );
+}
+
+function shape(kind: Step['shape'], p: PictureSpot, unit: number): string {
+  const r = (kind === 'dot' ? 2.6 : kind === 'ring' ? 5.5 : 9) * unit;
+  if (kind === 'cross') return `M${p.x - r} ${p.y}h${2 * r}M${p.x} ${p.y - r}v${2 * r}`;
+  return `M${p.x - r} ${p.y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0z`;
+}
+
+/** What lies under the chosen mark, larger. */
+export function Loupe({ picture, steps, marks, chosen, children }: Omit<Props, 'fixed' | 'place' | 'change'>) {
+  const at = chosen ? pointsOf(marks, chosen.step)[chosen.index] : undefined;
+  if (!at) return null;
+  const half = Math.max(picture.width, picture.height) / 24;
+  return (
+    <figure class="loupe">
+      <svg viewBox={`${at.x - half} ${at.y - half} ${2 * half} ${2 * half}`} aria-label={real.board.loupe} role="img">
+        {picture.href && <image href={picture.href} width={picture.width} height={picture.height} />}
+        {children}
+        <MarkShapes steps={steps} marks={marks} chosen={null} unit={half / 70} />
+      </svg>
+    </figure>
+  );
+}

@@ -1,0 +1,6 @@
+import '../../style/marking.css';
+
+export { CouponBeside } from './couponBeside.tsx';
+export { CouponDialog } from './couponDialog.tsx';
+export { CouponFindings } from './couponFindings.tsx';
+export { MeasureDialog } from './measureDialog.tsx';

@@ -1,0 +1,50 @@
+import { real } from '../../locale/real.ts';
+import { type MarkSet, pointsOf, type Step } from './marks.ts';
+
+interface Props {
+  steps: readonly Step[];
+  marks: MarkSet;
+  active: string;
+  choose: (id: string) => void;
+  change: (marks: MarkSet) => void;
+}
+
+/** What there is to mark, in order; the one being set says how. */
+export function StepList({ steps, marks, active, choose, change }: Props) {
+  return (
+    <ol class="steps">
+      {steps.map((step) => {
+        const count = pointsOf(marks, step.id).length;
+        const here = step.id === active;
+        return (
+          <li key={step.id} class={here ? 'here' : ''}>
+            <button type="button" aria-current={here ? 'step' : undefined} onClick={() => choose(step.id)}>
+              {step.name}
+            </button>
+            <span class="unit">
+              {count > 0
+                ? real.board.set(count)
+                : step.least === 0 && step.id.startsWith('undercut')
+                  ? real.board.optional
+                  : ''}
+            </span>
+            {here && (
+              <p class="hint">
+                {step.hint}{' '}
+                {count > 0 && (
+                  <button
+                    type="button"
+                    class="link"
+                    onClick={() => change({ ...marks, [step.id]: pointsOf(marks, step.id).slice(0, -1) })}
+                  >
+                    {real.board.back}
+                  </button>
+                )}
+              </p>
+            )}
+          </li>
+        );
+      })}
+    </ol>
+  );
+}
