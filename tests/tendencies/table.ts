@@ -20,7 +20,7 @@ const weave22: TendencyCase = { weave: { travel_mmps: 2.2 } };
 const back: TendencyCase = { weave: { apex_mm: -3 } };
 const cold: TendencyCase = { process: { volts_V: 16, feed_mpmin: 4 } };
 const hot: TendencyCase = { process: { volts_V: 19.5, feed_mpmin: 5.5 } };
-const coldEqualMetal: TendencyCase = { process: { volts_V: 16, feed_mpmin: 4 }, weave: { travel_mmps: 1.38 } };
+const coldEqualMetal: TendencyCase = { process: { volts_V: 15.5, feed_mpmin: 3.7 }, weave: { travel_mmps: 1.28 } };
 const hotEqualMetal: TendencyCase = { process: { volts_V: 19.5, feed_mpmin: 5.5 } };
 const farTip: TendencyCase = { weave: { tipToWork_mm: 19 } };
 const noPause: TendencyCase = { weave: { pauseA_s: 0, pauseB_s: 0 } };
@@ -30,6 +30,7 @@ const volts20: TendencyCase = { process: { volts_V: 20 } };
 const slow: TendencyCase = { weave: { travel_mmps: 1.4 } };
 const fast: TendencyCase = { weave: { travel_mmps: 3.2 } };
 const warm: TendencyCase = { joint: { startTemp_C: 250 } };
+const thin: TendencyCase = { joint: { plateA_mm: 5, plateB_mm: 5 } };
 const thick: TendencyCase = { joint: { plateA_mm: 12, plateB_mm: 12 } };
 const gap: TendencyCase = { joint: { gap_mm: 1.5 } };
 const lap: TendencyCase = { joint: { kind: 'lap' } };
@@ -268,7 +269,7 @@ export const TENDENCIES: Tendency[] = [
     name: 'thicker plate: colder root',
     source: 'practice; 2-D and 3-D heat flow',
     quantity: 'root',
-    more: base,
+    more: thin,
     less: thick,
     margin: 0.08,
   },
@@ -276,7 +277,7 @@ export const TENDENCIES: Tendency[] = [
     name: 'thicker plate: walls melted less',
     source: 'practice; 2-D and 3-D heat flow',
     quantity: 'depthA',
-    more: base,
+    more: thin,
     less: thick,
     margin: 0.08,
   },
