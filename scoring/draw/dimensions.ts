@@ -2,20 +2,33 @@ import type { Section } from '../../engine/index.ts';
 import { SQRT2 } from '../bead/frame.ts';
 import type { Outline } from '../bead/outline.ts';
 import type { Station } from '../schema/index.ts';
-import { dimension, INK, PAPER, QUIET, type Spot, tag, textAt } from './svg.ts';
+import { dimension, INK, LETTER, letteringAt, PAPER, QUIET, readingAt, type Spot, tag } from './svg.ts';
 import type { Place } from './zones.ts';
 
 type At = (p: Place) => Spot;
 
+/** Places on the drawing, its scale in px a millimetre, and the size of its readings. */
+interface Board {
+  at: At;
+  scale: number;
+  size: number;
+}
+
 /** Dimension lines of one cut: both legs, throat, convexity, fused depths and root. */
-export function dimensionsOf(sec: Section, s: Station, o: Outline, at: At): string {
+export function dimensionsOf(sec: Section, s: Station, o: Outline, at: At, scale: number): string {
+  const board = { at, scale, size: letteringAt(scale).text };
   return (
-    legDimensions(sec, s, at) +
-    throatDimension(s, o, at) +
-    convexityDimension(s, o, at) +
-    fusedDimensions(sec, s, at) +
-    rootText(s, at)
+    legDimensions(sec, s, board) +
+    throatDimension(s, o, board) +
+    convexityDimension(s, o, board) +
+    fusedDimensions(sec, s, board) +
+    rootText(s, board)
   );
+}
+
+/** How far a leg's dimension line stands off the plate, px: room for its ticks at any scale. */
+export function legLineOff(scale: number): number {
+  return Math.max(1.1 * scale, 10);
 }
 
 function said(x: number): string {
@@ -26,34 +39,34 @@ function thin(p: Spot, q: Spot): string {
   return tag('line', { x1: p.x, y1: p.y, x2: q.x, y2: q.y, stroke: QUIET, 'stroke-width': 0.7 });
 }
 
-function legDimensions(sec: Section, s: Station, at: At): string {
+function legDimensions(sec: Section, s: Station, { at, scale, size }: Board): string {
   const j = sec.joint;
-  const below = j.kind === 'corner' ? -5.4 : -j.plateA_mm - 1.1;
-  const lineA = dimension(at({ a: 0, b: below }), at({ a: s.legA_mm, b: below }), said(s.legA_mm), -13);
+  const off = legLineOff(scale) / scale;
+  const below = -j.plateA_mm - off;
+  const lineA = dimension(at({ a: 0, b: below }), at({ a: s.legA_mm, b: below }), said(s.legA_mm), -0.87 * size, size);
   const helpA =
     thin(at({ a: s.legA_mm, b: -0.15 }), at({ a: s.legA_mm, b: below - 0.3 })) +
     thin(at({ a: 0, b: -0.4 }), at({ a: 0, b: below - 0.3 }));
-  if (j.kind === 'tee') {
-    const beside = -j.plateB_mm - 1.1;
+  const besideB = (beside: number, way: number): string =>
+    dimension(at({ a: beside, b: 0 }), at({ a: beside, b: s.legB_mm }), said(s.legB_mm), way * 1.2 * size, size);
+  if (j.kind !== 'lap') {
+    const beside = -j.plateB_mm - off;
     return (
       lineA +
       helpA +
-      dimension(at({ a: beside, b: 0 }), at({ a: beside, b: s.legB_mm }), said(s.legB_mm), 18) +
+      besideB(beside, 1) +
       thin(at({ a: -0.15, b: s.legB_mm }), at({ a: beside - 0.3, b: s.legB_mm })) +
       thin(at({ a: -0.4, b: 0 }), at({ a: beside - 0.3, b: 0 }))
     );
   }
-  const beside = Math.max(s.legA_mm, 4) + 2.4;
+  const beside = Math.max(s.legA_mm, 4) + Math.min(2.4, 4.5 - (2 * size) / scale);
   return (
-    lineA +
-    helpA +
-    dimension(at({ a: beside, b: 0 }), at({ a: beside, b: s.legB_mm }), said(s.legB_mm), -18) +
-    thin(at({ a: 0.3, b: s.legB_mm }), at({ a: beside + 0.3, b: s.legB_mm }))
+    lineA + helpA + besideB(beside, -1) + thin(at({ a: 0.3, b: s.legB_mm }), at({ a: beside + 0.3, b: s.legB_mm }))
   );
 }
 
 /** Throat: from the root square to the toe line, to the face. */
-function throatDimension(s: Station, o: Outline, at: At): string {
+function throatDimension(s: Station, o: Outline, { at, size }: Board): string {
   const { n, foot } = toeLine(o);
   const end = place({
     u: foot.u + n.u * Math.max(0, faceOver(o, n, foot)),
@@ -64,12 +77,12 @@ function throatDimension(s: Station, o: Outline, at: At): string {
   const mark = { x: root.x + 0.55 * (face.x - root.x), y: root.y + 0.55 * (face.y - root.y) };
   return (
     tag('line', { x1: root.x, y1: root.y, x2: face.x, y2: face.y, stroke: INK, 'stroke-width': 0.9 }) +
-    plate(mark, `throat ${said(s.throat_mm)}`)
+    plate(mark, `throat ${said(s.throat_mm)}`, size)
   );
 }
 
 /** Convexity (or concavity): toe line, and the distance off it at its greatest. */
-function convexityDimension(s: Station, o: Outline, at: At): string {
+function convexityDimension(s: Station, o: Outline, { at, size }: Board): string {
   const { n } = toeLine(o);
   const toeA = at(place(o.toeA));
   const toeB = at(place(o.toeB));
@@ -95,34 +108,40 @@ function convexityDimension(s: Station, o: Outline, at: At): string {
   const out = { u: best.u + n.u * 1.1, w: best.w + n.w * 1.1 };
   const label = at(place(out));
   const text = hollow ? `hollow ${said(s.concavity_mm)}` : `crown ${said(s.convexity_mm)}`;
-  return chord + thin(at(place(best)), label) + textAt({ x: label.x + 4, y: label.y }, text, { class: 'n' });
+  return chord + thin(at(place(best)), label) + readingAt({ x: label.x + 4, y: label.y }, text, size, 'start');
 }
 
-function fusedDimensions(sec: Section, s: Station, at: At): string {
+function fusedDimensions(sec: Section, s: Station, { at, scale, size }: Board): string {
   const a = 0.62 * s.legA_mm;
   const b = 0.62 * Math.min(s.legB_mm, sec.joint.kind === 'lap' ? sec.joint.plateB_mm : s.legB_mm);
   const depthA = Math.max(0, s.fusionDepthA_mm);
   const depthB = Math.max(0, s.fusionDepthB_mm);
-  const down = at({ a, b: -depthA - 0.75 });
-  const in_ = at({ a: -depthB - 0.25, b });
+  const down = at({ a, b: -depthA - Math.max(0.75, size / scale) });
+  const in_ = at({ a: -depthB - Math.max(0.25, 4 / scale), b });
+  const textB = `${said(s.fusionDepthB_mm)} deep`;
+  // A thin standing plate has no room for the word before its leg's dimension; a lap's runs on.
+  const legLine = at({ a: -sec.joint.plateB_mm, b }).x - legLineOff(scale);
+  const room = in_.x - (sec.joint.kind === 'lap' ? 0 : legLine + 4);
+  const fits = LETTER * size * textB.length <= room;
   return (
-    textAt({ x: down.x, y: down.y }, `${said(s.fusionDepthA_mm)} deep`, { class: 'n', 'text-anchor': 'middle' }) +
-    textAt({ x: in_.x, y: in_.y + 5 }, `${said(s.fusionDepthB_mm)} deep`, { class: 'n', 'text-anchor': 'end' })
+    readingAt(down, `${said(s.fusionDepthA_mm)} deep`, size) +
+    readingAt({ x: in_.x, y: in_.y + size / 3 }, fits ? textB : said(s.fusionDepthB_mm), size, 'end')
   );
 }
 
-function rootText(s: Station, at: At): string {
+function rootText(s: Station, { at, scale, size }: Board): string {
   const text = s.rootFusion_mm > 0 ? `root ${said(s.rootFusion_mm)} past` : `root ${said(-s.rootFusion_mm)} short`;
-  return plate(at({ a: -0.9, b: -1.25 }), text, 'end');
+  return plate(at({ a: -Math.max(0.9, 9 / scale), b: -Math.max(1.25, size / scale) }), text, size, 'end');
 }
 
 /** Text on a slip of paper, so that it reads over the etch. */
-function plate(at: Spot, text: string, anchor: 'start' | 'middle' | 'end' = 'middle'): string {
-  const width = 7.6 * text.length + 8;
-  const x = anchor === 'middle' ? at.x - width / 2 : anchor === 'end' ? at.x - width : at.x;
+function plate(at: Spot, text: string, size: number, anchor: 'middle' | 'end' = 'middle'): string {
+  const width = LETTER * size * text.length + 8;
+  const x = anchor === 'middle' ? at.x - width / 2 : at.x - width;
+  const height = 1.33 * size;
   return (
-    tag('rect', { x, y: at.y - 11, width, height: 20, rx: 2, fill: PAPER, 'fill-opacity': 0.88 }) +
-    textAt({ x: x + width / 2, y: at.y + 4.5 }, text, { class: 'n', 'text-anchor': 'middle' })
+    tag('rect', { x, y: at.y - 0.55 * height, width, height, rx: 2, fill: PAPER, 'fill-opacity': 0.88 }) +
+    readingAt({ x: x + width / 2, y: at.y + 0.3 * size }, text, size)
   );
 }
 

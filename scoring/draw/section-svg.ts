@@ -4,9 +4,9 @@ import { depthOf, inward, spread } from '../bead/isotherm.ts';
 import { type Outline, outlineOf } from '../bead/outline.ts';
 import { BARELY_SHORT_MM } from '../bead/root-fusion.ts';
 import type { Station } from '../schema/index.ts';
-import { dimensionsOf } from './dimensions.ts';
+import { dimensionsOf, legLineOff } from './dimensions.ts';
 import { plateOutline, type View, viewOf } from './plates.ts';
-import { INK, num, PAPER, pathOf, QUIET, type Spot, tag, textAt } from './svg.ts';
+import { INK, LETTER, letteringAt, num, PAPER, pathOf, QUIET, readingAt, type Spot, tag, textAt } from './svg.ts';
 import { type Place, zoneOutlines } from './zones.ts';
 
 export interface SectionSvgOptions {
@@ -37,7 +37,8 @@ export function sectionSvg(sec: Section, station: Station | null, options: Secti
   const view = viewOf(sec.joint, station?.legA_mm ?? 5, station?.legB_mm ?? 5);
   const at = (p: Place): Spot => ({ x: (p.a - view.aMin) * scale, y: (view.bMax - p.b) * scale });
   const width = (view.aMax - view.aMin) * scale;
-  const height = (view.bMax - view.bMin) * scale;
+  const note = options.bare === true ? null : captionOf(sec, station, width, view, scale);
+  const height = Math.max((view.bMax - view.bMin) * scale, note?.bottom ?? 0);
   const glass = options.asEtched === true;
   const outline = outlineOf(sec);
   const surface = surfaceOf(sec).map(at);
@@ -45,7 +46,9 @@ export function sectionSvg(sec: Section, station: Station | null, options: Secti
   const body = [
     tag('rect', { width, height, fill: PAPER }),
     tag('g', { 'clip-path': `url(#${id}-metal)` }, etched(sec, plates, at, id, glass)),
-    outline === null ? '' : tag('path', { d: weldPath(sec, outline, at), fill: `url(#${id}-weld)`, stroke: 'none' }),
+    outline === null
+      ? ''
+      : tag('path', { d: weldPath(sec, outline, at), fill: `url(#${id}-weld)`, stroke: glass ? NUGGET_GREY : 'none' }),
     glass
       ? ''
       : tag('path', { d: plates.join(''), fill: 'none', stroke: QUIET, 'stroke-width': 1, 'stroke-dasharray': '5 4' }),
@@ -57,9 +60,9 @@ export function sectionSvg(sec: Section, station: Station | null, options: Secti
       'stroke-linejoin': 'round',
     }),
     outline === null ? '' : unfused(sec, outline, at),
-    glass ? '' : rootMark(at({ a: 0, b: 0 })),
-    options.bare === true || station === null || outline === null ? '' : dimensionsOf(sec, station, outline, at),
-    options.bare === true ? '' : caption(sec, station, width, height),
+    glass ? '' : rootMark(at({ a: 0, b: 0 }), letteringAt(scale).text / 15),
+    options.bare === true || station === null || outline === null ? '' : dimensionsOf(sec, station, outline, at, scale),
+    note?.draw(height) ?? '',
   ];
   return (
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${num(width)} ${num(height)}" width="${num(width)}" height="${num(height)}" role="img" aria-label="${label(sec, station)}">` +
@@ -141,24 +144,51 @@ function unfused(sec: Section, o: Outline, at: (p: Place) => Spot): string {
   return parts.join('');
 }
 
-function rootMark(at: Spot): string {
+function rootMark(at: Spot, size: number): string {
+  const arm = 9 * size;
   return (
-    tag('circle', { cx: at.x, cy: at.y, r: 5, fill: 'none', stroke: INK, 'stroke-width': 1.4 }) +
+    tag('circle', { cx: at.x, cy: at.y, r: 5 * size, fill: 'none', stroke: INK, 'stroke-width': 1.4 }) +
     tag('path', {
-      d: `M${num(at.x - 9)} ${num(at.y)}L${num(at.x + 9)} ${num(at.y)}M${num(at.x)} ${num(at.y - 9)}L${num(at.x)} ${num(at.y + 9)}`,
+      d: `M${num(at.x - arm)} ${num(at.y)}L${num(at.x + arm)} ${num(at.y)}M${num(at.x)} ${num(at.y - arm)}L${num(at.x)} ${num(at.y + arm)}`,
       stroke: INK,
       'stroke-width': 0.9,
     })
   );
 }
 
-function caption(sec: Section, station: Station | null, width: number, height: number): string {
-  const right = { 'text-anchor': 'end', class: 'q' };
-  const text = station === null ? 'no weld here' : 'readings in mm, ± as in the table';
-  return (
-    textAt({ x: 12, y: height - 12 }, `cut at ${num(sec.y_mm)} mm`, { class: 'n' }) +
-    textAt({ x: width - 12, y: height - 12 }, text, right)
-  );
+/** Room at the foot of the drawing's text. */
+const FOOT = 12;
+
+/**
+ * Where it was cut and how the readings are meant: below the leg's dimension, beside each other where there is room for both.
+ * @returns the least height that takes it, and the text drawn at the foot of a given height
+ */
+function captionOf(
+  sec: Section,
+  station: Station | null,
+  width: number,
+  view: View,
+  scale: number,
+): { bottom: number; draw: (height: number) => string } {
+  const { text, small } = letteringAt(scale);
+  const where = `cut at ${num(sec.y_mm)} mm`;
+  const how = station === null ? 'no weld here' : 'readings in mm, ± as in the table';
+  const beside = LETTER * (text * where.length + small * how.length) + 3 * FOOT < width;
+  const legs = (view.bMax + sec.joint.plateA_mm) * scale + legLineOff(scale) + 1.5 * text;
+  const lines = beside ? text : text + 1.4 * small;
+  return {
+    bottom: legs + lines + FOOT,
+    draw: (height) => {
+      const low = height - FOOT;
+      const said = { 'font-size': small, fill: QUIET };
+      return (
+        readingAt({ x: FOOT, y: beside ? low : low - 1.4 * small }, where, text, 'start') +
+        (beside
+          ? textAt({ x: width - FOOT, y: low }, how, { 'text-anchor': 'end', ...said })
+          : textAt({ x: FOOT, y: low }, how, said))
+      );
+    },
+  };
 }
 
 function label(sec: Section, s: Station | null): string {
@@ -198,10 +228,6 @@ function definitions(
       pattern('plate', 9, PLATE_GREY, stroke('M1 3h4M5 7h3', 0.5, 0.18)) +
       pattern('haz', 5, HAZ_GREY, stroke('M1 1h.8M3.5 3.5h.8', 0.8, 0.4)) +
       pattern('weld', 8, NUGGET_GREY, stroke('M0 8L8 0M-2 2L2 -2M6 10L10 6', 0.7, 0.28)) +
-      tag(
-        'style',
-        {},
-        'text{font-family:system-ui,sans-serif;font-variant-numeric:tabular-nums}.n{font-size:15px;fill:#1f2326}.q{font-size:13px;fill:#6b6f72}',
-      ),
+      tag('style', {}, 'text{font-family:system-ui,sans-serif;font-variant-numeric:tabular-nums}'),
   );
 }

@@ -42,24 +42,48 @@ export function textAt(at: Spot, text: string, values: Record<string, string | n
   return tag('text', { x: at.x, y: at.y, ...values }, escapeText(text));
 }
 
+/** Sizes on a drawing to scale, px. */
+export interface Lettering {
+  /** Readings. */
+  text: number;
+  /** What is said once, beside the drawing. */
+  small: number;
+}
+
+/** Full size from 18 pixels a millimetre; below that smaller, so that it fits between the lines, and never too small to read. */
+export function letteringAt(scale: number): Lettering {
+  const text = Math.min(15, Math.max(11, 5 + 0.55 * scale));
+  return { text, small: text - 2 };
+}
+
+/** Mean width of a letter, in its size: on the wide side, so that what is set by it has room. */
+export const LETTER = 0.51;
+
+/** A reading: text in ink. */
+export function readingAt(at: Spot, text: string, size: number, anchor: 'start' | 'middle' | 'end' = 'middle'): string {
+  return textAt(at, text, { 'text-anchor': anchor, 'font-size': size, fill: INK });
+}
+
 /** A dimension line between two points with slanted ticks and its text beside the middle, `off` px to the left of the way from p to q. */
-export function dimension(
-  p: Spot,
-  q: Spot,
-  text: string,
-  off: number,
-  anchor: 'start' | 'middle' | 'end' = 'middle',
-): string {
+export function dimension(p: Spot, q: Spot, text: string, off: number, size: number): string {
   const dx = q.x - p.x;
   const dy = q.y - p.y;
   const length = Math.max(1e-6, Math.sqrt(dx * dx + dy * dy));
+  const reach = 0.27 * size;
   const tick = (at: Spot): string =>
-    tag('line', { x1: at.x - 4, y1: at.y + 4, x2: at.x + 4, y2: at.y - 4, stroke: INK, 'stroke-width': 1.4 });
+    tag('line', {
+      x1: at.x - reach,
+      y1: at.y + reach,
+      x2: at.x + reach,
+      y2: at.y - reach,
+      stroke: INK,
+      'stroke-width': 1.4,
+    });
   const middle = { x: (p.x + q.x) / 2 + (off * dy) / length, y: (p.y + q.y) / 2 - (off * dx) / length };
   return (
     tag('line', { x1: p.x, y1: p.y, x2: q.x, y2: q.y, stroke: INK, 'stroke-width': 0.9 }) +
     tick(p) +
     tick(q) +
-    textAt({ x: middle.x, y: middle.y + 4.5 }, text, { 'text-anchor': anchor, class: 'n' })
+    readingAt({ x: middle.x, y: middle.y + 0.3 * size }, text, size)
   );
 }

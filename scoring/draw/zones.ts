@@ -8,8 +8,9 @@ export interface Place {
 }
 
 /**
- * Outlines of the part of one plate whose peak reached a temperature. The field s is carried one cell over the plate's faces, so that an
- * outline meets the face where it should; draw it clipped to the plate.
+ * Outlines of the part of one plate whose peak reached a temperature. The field s is carried over the plate's faces, one cell as it went
+ * and one more as it is (a last row may be taller than a cell), so that an outline meets the face where it should; draw it clipped to the
+ * plate.
  */
 export function zoneOutlines(sec: Section, part: typeof PART.A | typeof PART.B, reached_C: number): Place[][] {
   const limit = spread(reached_C, sec.start_C);
@@ -33,8 +34,22 @@ export function zoneOutlines(sec: Section, part: typeof PART.A | typeof PART.B, 
     }
     return count > 0 ? sum / count : Number.NaN;
   };
-  return rings(sec.na, sec.nb, (i, j) => limit - carried(i, j)).map((ring) =>
-    ring.map((p) => ({ a: sec.a0_mm + p.i * sec.cell_mm, b: sec.b0_mm + p.j * sec.cell_mm })),
+  const beyond = (i: number, j: number): number => {
+    const here = carried(i, j);
+    if (!Number.isNaN(here)) return here;
+    let sum = 0;
+    let count = 0;
+    for (const [di, dj] of AROUND) {
+      const near = carried(i + di, j + dj);
+      if (Number.isNaN(near)) continue;
+      sum += near;
+      count++;
+    }
+    return count > 0 ? sum / count : Number.NaN;
+  };
+  // Two cells more on every side than the section's grid, for what is carried over its own edges.
+  return rings(sec.na + 4, sec.nb + 4, (i, j) => limit - beyond(i - 2, j - 2)).map((ring) =>
+    ring.map((p) => ({ a: sec.a0_mm + (p.i - 2) * sec.cell_mm, b: sec.b0_mm + (p.j - 2) * sec.cell_mm })),
   );
 }
 
