@@ -2,9 +2,9 @@ import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { InputError } from '../schema/index.ts';
 import { listFolder, readInFolder } from './folder.ts';
-import type { Job } from './job.ts';
+import type { Answer, Job } from './job.ts';
 import { JOURNAL_NAME, Journal } from './journal.ts';
-import { workThrough } from './pool.ts';
+import { beside, workThrough } from './pool.ts';
 import { digest, type Judge, type Scored } from './scored.ts';
 
 export interface FolderOptions {
@@ -84,12 +84,22 @@ export async function scoreFolder(folder: string, options: FolderOptions = {}): 
     return null;
   };
   const workers = Math.min(options.workers ?? availableParallelism(), files.length, MOST_WORKERS);
-  await workThrough(workers, judge, next, (job, answer) => {
-    if (answer.ok) {
-      scored.push(answer.scored);
-      journal.add(answer.scored);
-    } else bad.push({ file: job.file, reason: answer.reason });
-    tell(job.file);
+  await workThrough<Job, Answer>({
+    worker: beside(import.meta.url, 'worker'),
+    data: judge,
+    threads: workers,
+    next,
+    answered: ({ file }, answer) => {
+      if (answer.ok) {
+        scored.push(answer.scored);
+        journal.add(answer.scored);
+      } else bad.push({ file, reason: answer.reason });
+      tell(file);
+    },
+    brokeOff: ({ file }, why) => {
+      bad.push({ file, reason: `${file}: scoring broke off (${why})` });
+      tell(file);
+    },
   });
   scored.sort(byFile);
   bad.sort(byFile);

@@ -1,12 +1,12 @@
 import { parentPort, workerData } from 'node:worker_threads';
+import type { Done, Numbered } from '../batch/pool.ts';
 import { pointsOf, type RangePlan, type RangeResult, weldPoint } from '../range/index.ts';
-import type { Done, Job } from './pool.ts';
 
 /** Welds combinations of one plan, by their index. */
 const plan = workerData as RangePlan;
 const points = pointsOf(plan);
 
-parentPort?.on('message', ({ id, task }: Job<number>) => {
+parentPort?.on('message', ({ id, task }: Numbered<number>) => {
   let answer: Done<RangeResult>;
   try {
     answer = { id, result: weldPoint(plan, points[task]!) };

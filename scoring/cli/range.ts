@@ -1,6 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { PATTERNS, type PatternName } from '../../engine/index.ts';
+import { beside, runPool } from '../batch/pool.ts';
 import { profileNamed, profiles } from '../profiles/index.ts';
 import {
   mapOf,
@@ -16,7 +17,6 @@ import { describeFound, InputError } from '../schema/index.ts';
 import { said } from '../score/index.ts';
 import { writeText } from './files.ts';
 import { number } from './option-values.ts';
-import { beside, runPool } from './pool.ts';
 
 interface RangeFlags {
   joint: 'tee' | 'lap' | 'corner';

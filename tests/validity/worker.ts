@@ -1,8 +1,8 @@
 import { parentPort } from 'node:worker_threads';
-import type { Done, Job } from '../../scoring/cli/pool.ts';
+import type { Done, Numbered } from '../../scoring/batch/pool.ts';
 import { type Answer, type Task, work } from './jobs.ts';
 
-parentPort?.on('message', ({ id, task }: Job<Task>) => {
+parentPort?.on('message', ({ id, task }: Numbered<Task>) => {
   let answer: Done<Answer>;
   try {
     answer = { id, result: work(task) };
