@@ -24,7 +24,7 @@ export const real = {
     },
     root: { name: 'Root', hint: 'Where the plates’ faces met before welding, even if an edge has melted away.' },
     plate: (kind: Kind, name: 'A' | 'B') => ({
-      name: `Way of the ${plate(kind, name)}`,
+      name: `Direction of the ${plate(kind, name)}`,
       hint: `A point on the face of the ${plate(kind, name)}, well clear of the weld.`,
     }),
     toe: (kind: Kind, name: 'A' | 'B') => ({

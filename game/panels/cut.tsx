@@ -52,7 +52,7 @@ export function CutPanel({ session, openDialog }: { session: Session; openDialog
       </div>
       <div class={beside ? 'plates two' : coupon ? 'plates real' : 'plates'}>
         {cut.value ? (
-          <Drawing cut={cut.value} leads caption={beside ? words.cut.thisOne : undefined} />
+          <Drawing cut={cut.value} leads caption={beside || coupon ? words.cut.thisOne : undefined} />
         ) : (
           <p class="teach">{words.cut.empty}</p>
         )}

@@ -1,5 +1,12 @@
 import { signal } from '@preact/signals';
-import { type Coupon, InputError, PICTURE_HEAD_BYTES, pictureHead } from '../../scoring/index.ts';
+import {
+  type Coupon,
+  InputError,
+  PICTURE_HEAD_BYTES,
+  PICTURE_TAIL_BYTES,
+  pictureEnds,
+  pictureHead,
+} from '../../scoring/index.ts';
 import { words } from '../locale/index.ts';
 import { problem } from '../state.ts';
 import { keepCoupon, listCoupons, type StoredCoupon } from '../storage/attempts.ts';
@@ -56,6 +63,11 @@ export async function keepWith(attempt: string, coupon: Coupon, picture: Blob | 
 export async function openPicture(blob: Blob, name: string): Promise<CouponPicture> {
   const head = new Uint8Array(await blob.slice(0, PICTURE_HEAD_BYTES).arrayBuffer());
   const { kind } = pictureHead(head, blob.size, name);
+  const from = blob.size - Math.min(PICTURE_TAIL_BYTES, blob.size / 2);
+  if (!pictureEnds(kind, new Uint8Array(await blob.slice(from).arrayBuffer())))
+    throw new InputError(name, [
+      { path: '', found: 'a picture that is cut off', allowed: 'a complete PNG or JPEG file' },
+    ]);
   const address = URL.createObjectURL(blob.slice(0, blob.size, kind));
   const image = new Image();
   image.src = address;

@@ -17,7 +17,9 @@ export {
   MOST_PICTURE_BYTES,
   MOST_PICTURE_PX,
   PICTURE_HEAD_BYTES,
+  PICTURE_TAIL_BYTES,
   type PictureHead,
+  pictureEnds,
   pictureHead,
 } from './picture.ts';
 export { type MarkedReadings, readMarks } from './read-marks.ts';

@@ -45,6 +45,20 @@ export function pictureHead(head: Uint8Array, size_bytes: number, file: string):
   return found;
 }
 
+/** Enough of a file's end to see whether it is there. Telephones put a second of film behind a photograph. */
+export const PICTURE_TAIL_BYTES = 8_000_000;
+
+/**
+ * Whether a picture file goes on to its end: browsers show the upper part of one that was cut off without saying so.
+ * @param tail the last bytes of the file, PICTURE_TAIL_BYTES or the half of it
+ */
+export function pictureEnds(kind: PictureHead['kind'], tail: Uint8Array): boolean {
+  if (kind === 'image/png') return tail.length >= 12 && text(tail, tail.length - 8) === 'IEND';
+  // Picture data never holds FF D9: the standard fills every FF of its own with 00.
+  for (let at = tail.length - 2; at >= 0; at--) if (tail[at] === 0xff && tail[at + 1] === 0xd9) return true;
+  return false;
+}
+
 function png(head: Uint8Array): PictureHead | null {
   if (head.length < 24 || text(head, 12) !== 'IHDR') return null;
   return sized('image/png', word(head, 16) * 65536 + word(head, 18), word(head, 20) * 65536 + word(head, 22));

@@ -1,5 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { byHand, byHandOn, couponReport, type Line, pictureHead, readCoupon, readMarks } from '../../scoring/index.ts';
+import {
+  byHand,
+  byHandOn,
+  couponReport,
+  type Line,
+  pictureEnds,
+  pictureHead,
+  readCoupon,
+  readMarks,
+} from '../../scoring/index.ts';
 import { placeMarks } from '../../scoring/real/joint-frame.ts';
 import { couponOf, fusedAt, type MadeCoupon, marksOf, plain } from './marked.ts';
 
@@ -179,6 +188,17 @@ describe('picture files', () => {
       width_px: 4032,
       height_px: 3024,
     });
+  });
+
+  it('are seen to be cut off', () => {
+    const bytes = (...all: number[]) => Uint8Array.from(all);
+    expect(pictureEnds('image/png', bytes(1, 2, 0, 0, 0, 0, 0x49, 0x45, 0x4e, 0x44, 0xae, 0x42, 0x60, 0x82))).toBe(
+      true,
+    );
+    expect(pictureEnds('image/png', bytes(1, 2, 3, 4, 0x49, 0x44, 0x41, 0x54, 9, 8, 7, 6, 5, 4))).toBe(false);
+    // A telephone's film behind the photograph.
+    expect(pictureEnds('image/jpeg', bytes(7, 7, 0xff, 0x00, 0xff, 0xd9, 1, 2, 3))).toBe(true);
+    expect(pictureEnds('image/jpeg', bytes(7, 7, 0xff, 0x00, 0xd9, 1, 2, 0xff))).toBe(false);
   });
 
   it.each<[string, Uint8Array, number, RegExp]>([

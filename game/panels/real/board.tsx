@@ -14,6 +14,8 @@ interface Props {
   picture: BoardPicture;
   steps: readonly Step[];
   marks: MarkSet;
+  /** Step whose points are being set. */
+  active: string;
   chosen: Chosen | null;
   /** Marks are looked at, not set. */
   fixed: boolean;
@@ -24,20 +26,20 @@ interface Props {
 }
 
 /** A press this near a mark takes hold of it, CSS pixels. */
-const HOLD_PX = 14;
-/** A press that moves farther than this pans the picture instead of setting a mark. */
-const PAN_PX = 6;
+const HOLD_PX = 12;
+/** A press that moves farther than this drags the mark or pans the picture instead of setting a mark. */
+const MOVE_PX = 4;
 const ZOOMS = [1, 1.5, 2, 3, 4, 6];
 
 /** A picture with marks set on it: click to set, drag to move, drag beside the marks to pan, arrow keys to nudge. */
-export function Board({ picture, steps, marks, chosen, fixed, place, change, children }: Props) {
+export function Board({ picture, steps, marks, active, chosen, fixed, place, change, children }: Props) {
   const frame = useRef<HTMLDivElement>(null);
   const sheet = useRef<SVGSVGElement>(null);
   const [fit, setFit] = useState(1);
   const [zoom, setZoom] = useState(1);
   const scale = fit * zoom;
-  const now = useRef({ marks, chosen, place, change, scale, fixed });
-  now.current = { marks, chosen, place, change, scale, fixed };
+  const now = useRef({ marks, active, chosen, place, change, scale, fixed });
+  now.current = { marks, active, chosen, place, change, scale, fixed };
 
   useEffect(() => {
     const element = frame.current;
@@ -92,11 +94,21 @@ export function Board({ picture, steps, marks, chosen, fixed, place, change, chi
   );
 }
 
-type Now = { current: Pick<Props, 'marks' | 'chosen' | 'place' | 'change' | 'fixed'> & { scale: number } };
+type Now = { current: Pick<Props, 'marks' | 'active' | 'chosen' | 'place' | 'change' | 'fixed'> & { scale: number } };
+
+/** A press not yet lifted: where it began, what it took hold of, where the picture was scrolled to. */
+interface Press {
+  x: number;
+  y: number;
+  left: number;
+  top: number;
+  moved: boolean;
+  held: Chosen | null;
+  off: PictureSpot;
+}
 
 function listen(element: SVGSVGElement, around: HTMLElement, now: Now): () => void {
-  let held: Chosen | null = null;
-  let pan: { x: number; y: number; left: number; top: number; moved: boolean } | null = null;
+  let press: Press | null = null;
 
   const spot = (event: PointerEvent): PictureSpot => {
     const box = element.getBoundingClientRect();
@@ -119,29 +131,44 @@ function listen(element: SVGSVGElement, around: HTMLElement, now: Now): () => vo
   const down = (event: PointerEvent): void => {
     if (event.button !== 0) return;
     element.setPointerCapture(event.pointerId);
-    held = now.current.fixed ? null : near(spot(event));
-    if (held) now.current.change(now.current.marks, held);
-    else pan = { x: event.clientX, y: event.clientY, left: around.scrollLeft, top: around.scrollTop, moved: false };
+    const at = spot(event);
+    const held = now.current.fixed ? null : near(at);
+    const mark = held && pointsOf(now.current.marks, held.step)[held.index];
+    press = {
+      x: event.clientX,
+      y: event.clientY,
+      left: around.scrollLeft,
+      top: around.scrollTop,
+      moved: false,
+      held,
+      // A mark keeps its distance from the finger that drags it.
+      off: mark ? { x: mark.x - at.x, y: mark.y - at.y } : { x: 0, y: 0 },
+    };
   };
   const move = (event: PointerEvent): void => {
-    if (held) {
-      now.current.change(movePoint(now.current.marks, held, spot(event)), held);
+    if (!press) return;
+    if (Math.hypot(event.clientX - press.x, event.clientY - press.y) > MOVE_PX) press.moved = true;
+    if (!press.moved) return;
+    if (press.held) {
+      const at = spot(event);
+      const to = { x: round(at.x + press.off.x), y: round(at.y + press.off.y) };
+      now.current.change(movePoint(now.current.marks, press.held, to), press.held);
       return;
     }
-    if (!pan) return;
-    if (Math.hypot(event.clientX - pan.x, event.clientY - pan.y) > PAN_PX) pan.moved = true;
-    if (!pan.moved) return;
-    around.scrollLeft = pan.left - (event.clientX - pan.x);
-    around.scrollTop = pan.top - (event.clientY - pan.y);
+    around.scrollLeft = press.left - (event.clientX - press.x);
+    around.scrollTop = press.top - (event.clientY - press.y);
   };
   const up = (event: PointerEvent): void => {
-    if (!held && pan && !pan.moved && !now.current.fixed) now.current.place(spot(event));
-    held = null;
-    pan = null;
+    const { fixed, active, place, change, marks } = now.current;
+    // A click on a mark of the same kind chooses it; beside a mark of another kind it sets a new one, however near.
+    if (press && !press.moved && !fixed) {
+      if (press.held?.step === active) change(marks, press.held);
+      else place(spot(event));
+    }
+    press = null;
   };
   const cancel = (): void => {
-    held = null;
-    pan = null;
+    press = null;
   };
   const key = (event: KeyboardEvent): void => {
     const { chosen, marks, fixed, scale, change } = now.current;
@@ -230,7 +257,13 @@ function shape(kind: Step['shape'], p: PictureSpot, unit: number): string {
 }
 
 /** What lies under the chosen mark, larger. */
-export function Loupe({ picture, steps, marks, chosen, children }: Omit<Props, 'fixed' | 'place' | 'change'>) {
+export function Loupe({
+  picture,
+  steps,
+  marks,
+  chosen,
+  children,
+}: Omit<Props, 'active' | 'fixed' | 'place' | 'change'>) {
   const at = chosen ? pointsOf(marks, chosen.step)[chosen.index] : undefined;
   if (!at) return null;
   const half = Math.max(picture.width, picture.height) / 24;

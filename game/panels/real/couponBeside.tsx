@@ -18,6 +18,8 @@ import { marksFrom } from './couponMarks.ts';
 import { couponSteps } from './steps.ts';
 
 const w = real.coupon;
+/** Marks are shown smaller than they are set. */
+const MARK_SIZE = 0.6;
 
 /** A real coupon turned and sized to lie beside the model's cut: same frame, same scale, and the two readings in one table. */
 export function CouponBeside({ kept, open }: { kept: StoredCoupon; open: () => void }) {
@@ -29,6 +31,8 @@ export function CouponBeside({ kept, open }: { kept: StoredCoupon; open: () => v
   const size = cutShown.value / model.scale;
   const { width_px, height_px } = model.frame;
   const turn = turnOf(kept, model.frame);
+  // Scale and directions have done their work once the picture lies on the cut.
+  const steps = couponSteps(coupon.joint.kind).filter((step) => step.id !== 'scale' && !step.id.startsWith('plate'));
   return (
     <>
       <figure class="couponcut">
@@ -41,12 +45,7 @@ export function CouponBeside({ kept, open }: { kept: StoredCoupon; open: () => v
         >
           <g transform={`matrix(${turn.matrix.map((x) => x.toFixed(5)).join(' ')})`}>
             {address && <image href={address} width={coupon.picture.width_px} height={coupon.picture.height_px} />}
-            <MarkShapes
-              steps={couponSteps(coupon.joint.kind)}
-              marks={marksFrom(coupon)}
-              chosen={null}
-              unit={1 / turn.scale / size}
-            />
+            <MarkShapes steps={steps} marks={marksFrom(coupon)} chosen={null} unit={MARK_SIZE / turn.scale / size} />
           </g>
         </svg>
         <figcaption>

@@ -101,6 +101,7 @@ export function CouponDialog({ kept, close }: { kept: StoredCoupon | null; close
             picture={board}
             steps={steps}
             marks={set.marks}
+            active={set.active}
             chosen={set.chosen}
             fixed={false}
             place={set.place}
@@ -149,7 +150,7 @@ export function CouponDialog({ kept, close }: { kept: StoredCoupon | null; close
                 <p class="unit">{w.asked(trimmed(about.asked.size_mm, 1), about.asked.kind)}</p>
               </div>
               {left.length > 0 && (
-                <p class="unit">{real.board.still(left.map((step) => step.name.toLowerCase()).join(', '))}</p>
+                <p class="unit">{real.board.still(left.map((step) => step.name.toLowerCase()).join('; '))}</p>
               )}
               {report.refused && <p role="alert">{report.refused}</p>}
               {report.found && <CouponLines report={report.found} kind={kind} />}

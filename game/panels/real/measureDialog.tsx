@@ -43,6 +43,7 @@ export function MeasureDialog({ session, close }: { session: Session; close: () 
             picture={picture}
             steps={steps}
             marks={set.marks}
+            active={set.active}
             chosen={set.chosen}
             fixed={reading !== null}
             place={set.place}
@@ -85,7 +86,7 @@ export function MeasureDialog({ session, close }: { session: Session; close: () 
             </button>
           </p>
           {!reading && left.length > 0 && (
-            <p class="unit">{real.board.still(left.map((step) => step.name.toLowerCase()).join(', '))}</p>
+            <p class="unit">{real.board.still(left.map((step) => step.name.toLowerCase()).join('; '))}</p>
           )}
         </div>
       </div>

@@ -22,7 +22,6 @@ export function useMarks(steps: readonly Step[]) {
     change(next: MarkSet, held: Chosen | null = null): void {
       setMarks(next);
       setChosen(held);
-      if (held) setActive(held.step);
     },
   };
 }
