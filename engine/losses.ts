@@ -42,20 +42,9 @@ export function lose(s: Heated): void {
   const { from, to } = s.fine;
   const time = s.dt * LOSS_INTERVAL;
   let lost = 0;
+  heat.kernel.cool(from, to, time);
   const { exposed_mm, area_mm2, count, sinks } = plan.rods;
-  for (let r = 0; r < count; r++) {
-    const wide = exposed_mm[r]!;
-    if (wide === 0) continue;
-    const base = r * layout.stride + PAD;
-    const full = area_mm2[r]! * dy * DENSITY_GPMM3;
-    for (let cell = base + from; cell < base + to; cell++) {
-      const mass = full * fill[cell]!;
-      if (mass <= 0) continue;
-      const joules = time * wide * dy * lookup(s.lossTable, H[cell]!);
-      H[cell]! -= joules / mass;
-      lost += joules;
-    }
-  }
+  for (let r = 0; r < count; r++) lost += time * exposed_mm[r]! * dy * heat.kernel.flux[r]!;
   lost += loseFromFace(s, time);
   s.ledger.lost_J += lost;
 

@@ -56,6 +56,7 @@ export function allocateHeat(
   dy: number,
   dt: number,
   table: MaterialTable,
+  losses: Float32Array,
   fill: Float64Array,
   startH: number,
   choice: KernelChoice,
@@ -85,6 +86,7 @@ export function allocateHeat(
     dt,
   };
   new Float32Array(m, layout.table, table.potential.length).set(table.potential);
+  new Float32Array(m, layout.lossTable, losses.length).set(losses);
   writeProgram(state, rods, dy, dt);
   state.H.fill(startH);
   state.peak.fill(startH);
@@ -112,6 +114,7 @@ function writeProgram(state: HeatState, rods: RodPlan, dy: number, dt: number): 
       coefficient[r * COEFFICIENT_WORDS + s] = n < 0 ? 0 : scale * rods.shape[4 * r + s]!;
     }
     coefficient[r * COEFFICIENT_WORDS + 4] = dt / (DENSITY_GPMM3 * dy * dy);
+    coefficient[r * COEFFICIENT_WORDS + 5] = rods.exposed_mm[r]! / (DENSITY_GPMM3 * rods.area_mm2[r]!);
   }
   let at = 0;
   for (const list of rods.lists) {
@@ -246,14 +249,16 @@ export function allocate(options: SimulationOptions, choices: StateChoices = {})
   const ticksPerPose = Math.ceil(1 / POSE_RATE_HZ / bound);
   const dt = 1 / POSE_RATE_HZ / ticksPerPose;
   const startH = Math.fround(enthalpyAt(table, options.joint.startTemp_C));
-  const heat = allocateHeat(plan.rods, plan.ny, plan.dy, dt, table, plan.fill, startH, choices.kernel ?? 'auto');
+  const losses = lossTable(table, options.joint.ambient_C, cal);
+  const kernel = choices.kernel ?? 'auto';
+  const heat = allocateHeat(plan.rods, plan.ny, plan.dy, dt, table, losses, plan.fill, startH, kernel);
   const columns = plan.nu * plan.ny;
   const state: State = {
     options,
     cal,
     plan,
     heat,
-    lossTable: lossTable(table, options.joint.ambient_C, cal),
+    lossTable: losses,
     coefficients: new Float32Array(heat.kernel.memory, heat.layout.coefficient, heat.layout.count * COEFFICIENT_WORDS),
     calm: undefined as unknown as CalmState,
     fine: { from: 0, to: 0 },

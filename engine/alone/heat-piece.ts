@@ -70,14 +70,15 @@ export function createHeatPiece(heatCase: HeatCase): HeatPiece {
   const dt = heatCase.step_s ?? Math.min(longest, stepOfCubes(plan, table.steepest));
   if (dt > longest)
     throw new EngineError('out-of-range', 'step_s', dt, `at most ${longest} s, where the step is still stable`);
-  const heat = allocateHeat(plan.rods, plan.ny, plan.dy, dt, table, mesh.fill, 0, heatCase.kernel ?? 'auto');
-  const { stride } = heat.layout;
   const faces = { emissivity: losses?.emissivity ?? 0, convection: (losses?.convection_Wpm2K ?? 0) * 1e-6 };
+  const off = lossTable(table, losses?.ambient_C ?? 20, faces);
+  const heat = allocateHeat(plan.rods, plan.ny, plan.dy, dt, table, off, mesh.fill, 0, heatCase.kernel ?? 'auto');
+  const { stride } = heat.layout;
   const s: Heated = {
     plan,
     heat,
     cal: { gapConductance: calibration().gapConductance },
-    lossTable: lossTable(table, losses?.ambient_C ?? 20, faces),
+    lossTable: off,
     fine: { from: 0, to: plan.ny },
     dt,
     tick: 0,

@@ -13,7 +13,7 @@ export const ROD = { SKIP: 0, FULL: 1, PARTIAL: 2, LIST: 3 } as const;
 
 /** Program words per rod: flag, four neighbour offsets (first cell, in floats), list start, list length, spare. */
 export const PROGRAM_WORDS = 8;
-/** Coefficients per rod: four slots, along y, spare. */
+/** Coefficients per rod: four slots, along y, outer face over mass along y (mm²/g), spare. */
 export const COEFFICIENT_WORDS = 8;
 export const TABLE_WORDS = 4096;
 /** Fill below this share of a cell is treated as this share's heat capacity. */
@@ -31,10 +31,12 @@ export interface KernelLayout {
   fill: number;
   peak: number;
   table: number;
+  lossTable: number;
   program: number;
   coefficient: number;
   listRod: number;
   listCoefficient: number;
+  flux: number;
   bytes: number;
 }
 
@@ -60,10 +62,12 @@ export function planLayout(count: number, ny: number, listLength: number): Kerne
     fill: take(field),
     peak: take(field),
     table: take(TABLE_WORDS * 4),
+    lossTable: take(TABLE_WORDS * 4),
     program: take(count * PROGRAM_WORDS * 4),
     coefficient: take(count * COEFFICIENT_WORDS * 4),
     listRod: take(listLength * 4),
     listCoefficient: take(listLength * 4),
+    flux: take(count * 8),
     bytes: at,
   };
 }
@@ -76,4 +80,11 @@ export interface HeatKernel {
   potential(j0: number, j1: number): void;
   /** One explicit conduction step for slices [j0, j1); j0 a multiple of 4. */
   conduct(j0: number, j1: number): void;
+  /**
+   * Takes `time` seconds of loss to the room off the outer faces of slices [j0, j1); j0 a multiple of 4. `flux[r]` becomes the sum of
+   * the fluxes off rod r's faces, W/mm², 0 where it has none.
+   */
+  cool(j0: number, j1: number, time: number): void;
+  /** Per rod, what `cool` counted. */
+  readonly flux: Float64Array;
 }

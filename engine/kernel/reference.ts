@@ -27,6 +27,8 @@ export function createReferenceKernel(layout: KernelLayout): HeatKernel {
   const P = new Float32Array(memory, layout.fill, field);
   const K = new Float32Array(memory, layout.peak, field);
   const table = new Float32Array(memory, layout.table, 2 * TABLE_STEPS);
+  const lossTable = new Float32Array(memory, layout.lossTable, 2 * TABLE_STEPS);
+  const flux = new Float64Array(memory, layout.flux, count);
   const program = new Int32Array(memory, layout.program, count * PROGRAM_WORDS);
   const coefficient = new Float32Array(memory, layout.coefficient, count * COEFFICIENT_WORDS);
   const listRod = new Int32Array(memory, layout.listRod, listLength);
@@ -35,17 +37,14 @@ export function createReferenceKernel(layout: KernelLayout): HeatKernel {
   return {
     name: 'reference',
     memory,
+    flux,
     potential(j0, j1) {
       for (let r = 0; r < count; r++) {
         if (program[r * PROGRAM_WORDS] === ROD.SKIP) continue;
         const base = r * stride + PAD;
         for (let c = base + j0; c < base + j1; c++) {
           const h = H[c]!;
-          const x = f(h * INV_STEP_F32);
-          let i = x | 0;
-          if (i < 0) i = 0;
-          else if (i > TABLE_STEPS - 1) i = TABLE_STEPS - 1;
-          T[c] = f(table[2 * i]! + f(f(x - i) * table[2 * i + 1]!));
+          T[c] = read(table, h);
           if (h > K[c]!) K[c] = h;
         }
         T[base - 1] = T[base]!;
@@ -100,5 +99,34 @@ export function createReferenceKernel(layout: KernelLayout): HeatKernel {
         }
       }
     },
+    cool(j0, j1, time) {
+      for (let r = 0; r < count; r++) {
+        flux[r] = 0;
+        const share = coefficient[r * COEFFICIENT_WORDS + 5]!;
+        if (share === 0 || program[r * PROGRAM_WORDS] === ROD.SKIP) continue;
+        const k = f(f(time) * share);
+        const base = r * stride + PAD;
+        // Four running sums, as the twin's lanes.
+        const sums = [0, 0, 0, 0];
+        for (let j = j0; j < j1; j++) {
+          const c = base + j;
+          const p = P[c]!;
+          if (p <= 0) continue;
+          const off = read(lossTable, H[c]!);
+          H[c] = f(H[c]! - f(f(k * off) / Math.max(p, LEAST)));
+          sums[(j - j0) & 3]! += off;
+        }
+        flux[r] = sums[0]! + sums[1]! + (sums[2]! + sums[3]!);
+      }
+    },
   };
+}
+
+/** A table's value at enthalpy h, in f32. */
+function read(pairs: Float32Array, h: number): number {
+  const x = f(h * INV_STEP_F32);
+  let i = x | 0;
+  if (i < 0) i = 0;
+  else if (i > TABLE_STEPS - 1) i = TABLE_STEPS - 1;
+  return f(pairs[2 * i]! + f(f(x - i) * pairs[2 * i + 1]!));
 }

@@ -17,6 +17,7 @@ interface HeatExports {
   setup(...words: number[]): void;
   potential(j0: number, j1: number): void;
   conduct(j0: number, j1: number): void;
+  cool(j0: number, j1: number, time: number): void;
 }
 
 const ALPHABET = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/';
@@ -69,10 +70,12 @@ export function createSimdKernel(layout: KernelLayout): HeatKernel | null {
     layout.fill,
     layout.peak,
     layout.table,
+    layout.lossTable,
     layout.program,
     layout.coefficient,
     layout.listRod,
     layout.listCoefficient,
+    layout.flux,
     INV_STEP_F32,
     Math.fround(LEAST_FILL),
   );
@@ -82,6 +85,8 @@ export function createSimdKernel(layout: KernelLayout): HeatKernel | null {
     // Whole vectors: the last may run into the padding, which nothing reads.
     potential: (j0, j1) => heat.potential(j0, (j1 + 3) & ~3),
     conduct: (j0, j1) => heat.conduct(j0, (j1 + 3) & ~3),
+    cool: (j0, j1, time) => heat.cool(j0, j1, time),
+    flux: new Float64Array(memory.buffer, layout.flux, layout.count),
   };
 }
 

@@ -10,17 +10,19 @@ let T: usize = 0;
 let P: usize = 0;
 let K: usize = 0;
 let table: usize = 0;
+let lossTable: usize = 0;
 let program: usize = 0;
 let coefficient: usize = 0;
 let listRod: usize = 0;
 let listC: usize = 0;
+let flux: usize = 0;
 let invStep: f32 = 0;
 let least: f32 = 0;
 
 export function setup(
   count_: i32, ny_: i32, stride_: i32,
   h: usize, r: usize, t: usize, p: usize, k: usize,
-  table_: usize, program_: usize, coefficient_: usize, listRod_: usize, listC_: usize,
+  table_: usize, lossTable_: usize, program_: usize, coefficient_: usize, listRod_: usize, listC_: usize, flux_: usize,
   invStep_: f32, least_: f32,
 ): void {
   count = count_;
@@ -32,10 +34,12 @@ export function setup(
   P = p;
   K = k;
   table = table_;
+  lossTable = lossTable_;
   program = program_;
   coefficient = coefficient_;
   listRod = listRod_;
   listC = listC_;
+  flux = flux_;
   invStep = invStep_;
   least = least_;
 }
@@ -50,26 +54,63 @@ export function potential(j0: i32, j1: i32): void {
     const end = base + (<usize>j1 << 2);
     for (let c = base + (<usize>j0 << 2); c < end; c += 16) {
       const h = v128.load(H + c);
-      const x = f32x4.mul(h, inv);
-      const i = i32x4.min_s(i32x4.max_s(i32x4.trunc_sat_f32x4_s(x), zero), last);
-      // Two lanes at a time out of the register: half the extractions.
-      const ij = i64x2.extract_lane(i, 0);
-      const kl = i64x2.extract_lane(i, 1);
-      const a = v128.load64_zero(table + (<usize>(<u32>ij) << 3));
-      const b = v128.load64_zero(table + (<usize>(<u32>(<u64>ij >> 32)) << 3));
-      const d = v128.load64_zero(table + (<usize>(<u32>kl) << 3));
-      const e = v128.load64_zero(table + (<usize>(<u32>(<u64>kl >> 32)) << 3));
-      const ab = v128.shuffle<i32>(a, b, 0, 4, 1, 5);
-      const de = v128.shuffle<i32>(d, e, 0, 4, 1, 5);
-      const value = v128.shuffle<i64>(ab, de, 0, 2);
-      const slope = v128.shuffle<i64>(ab, de, 1, 3);
-      const rest = f32x4.sub(x, f32x4.convert_i32x4_s(i));
-      v128.store(T + c, f32x4.add(value, f32x4.mul(rest, slope)));
-      const k = v128.load(K + c);
-      v128.store(K + c, f32x4.pmax(k, h));
+      v128.store(T + c, read(table, h, inv, zero, last));
+      v128.store(K + c, f32x4.pmax(v128.load(K + c), h));
     }
     store<f32>(T + base - 4, load<f32>(T + base));
     store<f32>(T + base + (<usize>ny << 2), load<f32>(T + base + (<usize>(ny - 1) << 2)));
+  }
+}
+
+// A table of [value, slope] pairs at four enthalpies.
+@inline
+function read(pairs: usize, h: v128, inv: v128, zero: v128, last: v128): v128 {
+  const x = f32x4.mul(h, inv);
+  const i = i32x4.min_s(i32x4.max_s(i32x4.trunc_sat_f32x4_s(x), zero), last);
+  // Two lanes at a time out of the register: half the extractions.
+  const ij = i64x2.extract_lane(i, 0);
+  const kl = i64x2.extract_lane(i, 1);
+  const a = v128.load64_zero(pairs + (<usize>(<u32>ij) << 3));
+  const b = v128.load64_zero(pairs + (<usize>(<u32>(<u64>ij >> 32)) << 3));
+  const d = v128.load64_zero(pairs + (<usize>(<u32>kl) << 3));
+  const e = v128.load64_zero(pairs + (<usize>(<u32>(<u64>kl >> 32)) << 3));
+  const ab = v128.shuffle<i32>(a, b, 0, 4, 1, 5);
+  const de = v128.shuffle<i32>(d, e, 0, 4, 1, 5);
+  const value = v128.shuffle<i64>(ab, de, 0, 2);
+  const slope = v128.shuffle<i64>(ab, de, 1, 3);
+  return f32x4.add(value, f32x4.mul(f32x4.sub(x, f32x4.convert_i32x4_s(i)), slope));
+}
+
+export function cool(j0: i32, j1: i32, time: f32): void {
+  const inv = f32x4.splat(invStep);
+  const zero = i32x4.splat(0);
+  const last = i32x4.splat(2047);
+  const floor = f32x4.splat(least);
+  const lanes = f32x4(0, 1, 2, 3);
+  for (let r = 0; r < count; r++) {
+    const sum = flux + (<usize>r << 3);
+    store<f64>(sum, 0);
+    const share = load<f32>(coefficient + (<usize>r << 5), 20);
+    if (share == 0 || load<i32>(program + (<usize>r << 5)) == 0) continue;
+    const k = f32x4.splat(time * share);
+    const base = <usize>(r * stride + 4) << 2;
+    let low = f64x2.splat(0);
+    let high = f64x2.splat(0);
+    for (let j = j0; j < j1; j += 4) {
+      const c = base + (<usize>j << 2);
+      const p = v128.load(P + c);
+      // The last vector may run past the piece: only cells of the piece that hold metal count.
+      const there = v128.and(f32x4.gt(p, f32x4.splat(0)), f32x4.lt(lanes, f32x4.splat(<f32>(j1 - j))));
+      const h = v128.load(H + c);
+      const off = v128.and(read(lossTable, h, inv, zero, last), there);
+      v128.store(H + c, f32x4.sub(h, f32x4.div(f32x4.mul(k, off), f32x4.pmax(floor, p))));
+      low = f64x2.add(low, f64x2.promote_low_f32x4(off));
+      high = f64x2.add(high, f64x2.promote_low_f32x4(v128.shuffle<i64>(off, off, 1, 0)));
+    }
+    store<f64>(
+      sum,
+      f64x2.extract_lane(low, 0) + f64x2.extract_lane(low, 1) + (f64x2.extract_lane(high, 0) + f64x2.extract_lane(high, 1)),
+    );
   }
 }
 
