@@ -82,7 +82,7 @@ function heatColumn(s: State, column: number, joules: number): void {
   const long = 2 * plan.du;
   const depth = Math.max(long, HEATED_DEPTH_MM);
   const w = s.w[column]!;
-  const boiling = heat.table.boiling_JPG;
+  const boiling = s.boiling_JPG;
   const perDepth = joules / (depth * columnArea(s) * DENSITY_GPMM3);
   let left = depth;
   for (let m = topCell(s, c, w); m >= 0 && left > 0; m--) {

@@ -155,6 +155,13 @@ export const PARAMETERS = {
     'head of the puddle only; mass and heat use one solid density',
   ),
   rmsCurrent: parameter(1.3, '-', [1.15, 1.5], 'I_rms/I of a short-circuit wave, from memory', 'arc force'),
+  evaporation_C: parameter(
+    2860,
+    'degree C',
+    [2500, 2900],
+    'boiling of pure iron 2862 °C; pools under an arc are measured 300 to 400 K below it (memory)',
+    'hottest the liquid gets; what is above it leaves as vapour and is booked',
+  ),
   releaseSpan: parameter(
     1.45,
     '-',

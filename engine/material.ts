@@ -14,8 +14,6 @@ export const LATENT_JPG = 270;
 export const LIQUID_HEAT_JPGK = 0.8;
 /** Andrews (JISI 203, 1965, 721): Ac1 = 723 - 10.7 Mn + 29.1 Si for C 0.17, Si 0.2, Mn 1.0. */
 export const AC1_C = 718;
-/** Boiling caps the liquid (pure iron 2862 °C). */
-export const BOILING_C = 2860;
 
 /** Thermal conductivity in W/(m K), EN 1993-1-2 3.4.1.3; constant outside 20 to 1200 °C. */
 export function conductivity(temp_C: number): number {
@@ -42,7 +40,6 @@ export interface MaterialTable {
   temperature: Float32Array;
   solidus_JPG: number;
   liquidus_JPG: number;
-  boiling_JPG: number;
   /** Largest dΘ/dH: sets the explicit time step. */
   steepest: number;
 }
@@ -127,7 +124,6 @@ export function buildTable(curves: Curves): MaterialTable {
   let filled = 1;
   let solidus = 0;
   let liquidus = 0;
-  let boiling = 0;
   let count = 0;
   while (filled <= n) {
     const dh = sliceHeat(curves, t, STEP_K);
@@ -144,7 +140,6 @@ export function buildTable(curves: Curves): MaterialTable {
     t = 20 + count * STEP_K;
     if (solidus === 0 && t >= curves.solidus_C - 1e-6) solidus = h;
     if (liquidus === 0 && t >= curves.liquidus_C - 1e-6) liquidus = h;
-    if (boiling === 0 && t >= BOILING_C - 1e-6) boiling = h;
   }
   const potential = new Float32Array(2 * n);
   const temperature = new Float32Array(2 * n);
@@ -156,8 +151,7 @@ export function buildTable(curves: Curves): MaterialTable {
     temperature[2 * i + 1] = temps[i + 1]! - temps[i]!;
     steepest = Math.max(steepest, (thetas[i + 1]! - thetas[i]!) / TABLE_STEP_JPG);
   }
-  if (boiling === 0) boiling = (n - 1) * TABLE_STEP_JPG;
-  return { potential, temperature, solidus_JPG: solidus, liquidus_JPG: liquidus, boiling_JPG: boiling, steepest };
+  return { potential, temperature, solidus_JPG: solidus, liquidus_JPG: liquidus, steepest };
 }
 
 /** T at enthalpy, read from the table as the kernels do (f32 pairs, even steps). */

@@ -23,5 +23,5 @@ export function tableOf(material: SteelMaterial | ConstantMaterial): MaterialTab
   const table = buildTable(curves);
   if (melting) return table;
   const never = Number.POSITIVE_INFINITY;
-  return { ...table, solidus_JPG: never, liquidus_JPG: never, boiling_JPG: never };
+  return { ...table, solidus_JPG: never, liquidus_JPG: never };
 }
