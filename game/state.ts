@@ -10,6 +10,7 @@ import {
   type Station,
 } from '../scoring/index.ts';
 import type { TorchState } from './input/torchTool.ts';
+import { levelOf } from './session/level.ts';
 import { metalBalance } from './setup.ts';
 import type { AttemptEntry } from './storage/attempts.ts';
 import { loadPreferences, savePreferences } from './storage/preferences.ts';
@@ -54,16 +55,14 @@ export const exercise = signal<Exercise>(
 );
 export const balance = computed(() => metalBalance(exercise.value));
 
-/** A test is welded on one's own: an exercise that allows no guide switches all of them off. */
-export const isTest = computed(() => {
-  const { ghost, beat, toeMarks } = exercise.value.aids;
-  return !ghost && !beat && !toeMarks;
-});
+/** How much the exercise is helped along, after what was kept of it here. */
+export const level = computed(() => levelOf(shelf.value, exercise.value));
+export const isTest = computed(() => level.value.kind === 'test');
 
-/** The guides in force: as the user has them, none in a test. */
+/** The guides in force: as the user has them; none in a test, none at a level without them unless the user asks for them. */
 export const guides = computed(() => {
-  const { ghost, beatSeen, beatHeard, toeMarks } = preferences.value;
-  const none = isTest.value;
+  const { ghost, beatSeen, beatHeard, toeMarks, ownGuides } = preferences.value;
+  const none = isTest.value || (level.value.kind === 'without guides' && !ownGuides);
   return {
     ghost: ghost && !none,
     beatSeen: beatSeen && !none,

@@ -1,5 +1,7 @@
 import type { GasName, Recording, WeaveOptions } from '../../engine/index.ts';
 import type { InputError, Line, Result, Verdict } from '../../scoring/index.ts';
+import { BAD_IN_A_ROW, GOOD_IN_A_ROW, type Level } from '../session/level.ts';
+import type { AttemptEntry } from '../storage/attempts.ts';
 import { oneDecimal, seconds, twoDecimals, whole } from './numbers.ts';
 
 type Side = 'A' | 'B' | null;
@@ -234,10 +236,39 @@ export const en = {
     drop: 'Or drop a recording file anywhere on the page.',
   },
 
+  level: {
+    short: (level: Level, own: boolean): string => {
+      if (level.kind === 'test') return 'Test: no guides';
+      if (level.kind === 'free' || own) return 'Guides as you set them';
+      if (level.kind === 'with guides') return `With guides, ${level.good} of ${GOOD_IN_A_ROW} good in a row`;
+      return level.bad === 0 ? 'Without guides' : `Without guides, ${level.bad} of ${BAD_IN_A_ROW} outside in a row`;
+    },
+    long: (level: Level): string => {
+      if (level.kind === 'test')
+        return 'This is a test: ghost, beat and toe marks are off in it, whatever is set here.';
+      if (level.kind === 'free') return 'Your own joint and settings: guides are as you set them here.';
+      if (level.kind === 'with guides')
+        return `This exercise is welded with guides, as set here. After three good attempts in a row they go; so far ${level.good}.`;
+      return `Three good attempts in a row: ghost, beat and toe marks are off in this exercise. Two outside in a row bring them back${level.bad > 0 ? '; so far one' : ''}.`;
+    },
+    own: 'Guides as set here, whatever the level says',
+    helped: {
+      robot: 'robot hand',
+      test: 'test, no guides',
+      'with guides': 'with guides',
+      'without guides': 'without guides',
+    } satisfies Record<AttemptEntry['helped'], string>,
+    welded: (helped: AttemptEntry['helped']) =>
+      helped === 'robot'
+        ? 'Welded by the robot hand'
+        : helped === 'test'
+          ? 'Test, welded without guides'
+          : `Welded ${helped}`,
+  },
+
   aids: {
     title: 'Aids and device',
     note: 'Aids in use are written into the attempt.',
-    test: 'This is a test: ghost, beat and toe marks are off in it, whatever is set here.',
     ghost: 'Ghost: shows the weave before you strike',
     beatSeen: 'Beat, seen',
     beatHeard: 'Beat, heard',

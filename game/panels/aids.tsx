@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { DEFAULT_RIG } from '../input/handRig.ts';
 import { words } from '../locale/index.ts';
-import { isTest, preferences, setPreference } from '../state.ts';
+import { isTest, level, preferences, setPreference } from '../state.ts';
 import { CalibrationForm } from './calibration.tsx';
 import { Dialog } from './dialog.tsx';
 import { PenCheckForm } from './penCheck.tsx';
@@ -16,7 +16,8 @@ type Flag =
   | 'plainView'
   | 'latchTrigger'
   | 'oneToOne'
-  | 'measureFirst';
+  | 'measureFirst'
+  | 'ownGuides';
 
 function Switch({ name, text, disabled }: { name: Flag; text: string; disabled?: boolean }) {
   return (
@@ -36,15 +37,22 @@ function Switch({ name, text, disabled }: { name: Flag; text: string; disabled?:
 export function AidsDialog({ close }: { close: () => void }) {
   const [inside, setInside] = useState<'calibration' | 'pen' | null>(null);
   const p = preferences.value;
+  const off = isTest.value || (level.value.kind === 'without guides' && !p.ownGuides);
   const back = () => setInside(null);
   if (inside === 'calibration') return <CalibrationForm close={back} />;
   if (inside === 'pen') return <PenCheckForm close={back} />;
   return (
     <Dialog title={a.title} close={close}>
-      {isTest.value && <p>{a.test}</p>}
-      <Switch name="ghost" text={a.ghost} />
-      <Switch name="beatSeen" text={a.beatSeen} />
-      <Switch name="beatHeard" text={a.beatHeard} />
+      <p class="unit" data-testid="level">
+        {words.level.long(level.value)}
+      </p>
+      {(level.value.kind === 'with guides' || level.value.kind === 'without guides') && (
+        <Switch name="ownGuides" text={words.level.own} />
+      )}
+      <Switch name="ghost" text={a.ghost} disabled={off} />
+      <Switch name="beatSeen" text={a.beatSeen} disabled={off} />
+      <Switch name="beatHeard" text={a.beatHeard} disabled={off} />
+      <Switch name="toeMarks" text={a.toeMarks} disabled={off} />
       <label class="switch">
         {a.sound}
         <input
@@ -56,7 +64,6 @@ export function AidsDialog({ close }: { close: () => void }) {
           onInput={(event) => setPreference('sound', Number(event.currentTarget.value))}
         />
       </label>
-      <Switch name="toeMarks" text={a.toeMarks} />
       <Switch name="plainView" text={a.plainView} />
       <label class="switch">
         <input

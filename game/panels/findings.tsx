@@ -4,7 +4,8 @@ import { words } from '../locale/index.ts';
 import { oneDecimal, trimmed, whole } from '../locale/numbers.ts';
 import { besideCoupon } from '../session/coupons.ts';
 import type { Session } from '../session/session.ts';
-import { busy, exercise, finished, result } from '../state.ts';
+import { busy, exercise, exerciseOf, finished, result } from '../state.ts';
+import { helpOf } from '../storage/attempts.ts';
 import { type Flag, flagNumber, flagsOf } from './flags.ts';
 import { HandTable } from './handTable.tsx';
 import { CouponFindings } from './realLater.ts';
@@ -61,12 +62,14 @@ function capital(text: string): string {
 
 function First({ session, found }: { session: Session; found: Result }) {
   const [first, ...rest] = found.advice;
+  const welded = finished.value?.recording;
   const slow = finished.value?.recording.ended === 'too-slow';
   return (
     <div class="first">
       <p class="ruling" data-testid="verdict">
         <VerdictMark verdict={found.verdict} />
         {found.profile && <span class="against">{found.profile.title}</span>}
+        {welded && <span class="against">{words.level.welded(helpOf(welded, exerciseOf(welded)))}</span>}
       </p>
       {slow && finished.value && <p class="reason">{words.joint.slow(finished.value.lag_s)}</p>}
       {found.reasons.map((reason) => (

@@ -18,6 +18,7 @@ export function ShelfDialog({ session, close }: { session: Session; close: () =>
                 {new Date(entry.made_ms).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' })}
               </span>
               <span>{entry.title}</span>
+              <span class="unit">{words.level.helped[entry.helped]}</span>
               {entry.verdict ? <VerdictMark verdict={entry.verdict} /> : <span />}
               <button
                 type="button"

@@ -3,7 +3,7 @@ import { exercises } from '../../scoring/index.ts';
 import type { DialogName } from '../app.tsx';
 import { words } from '../locale/index.ts';
 import type { Session } from '../session/session.ts';
-import { exercise, finished, robotWelding, torchState } from '../state.ts';
+import { exercise, finished, level, preferences, robotWelding, torchState } from '../state.ts';
 
 const t = words.top;
 
@@ -30,6 +30,9 @@ export function TopBar({ session, openDialog }: { session: Session; openDialog: 
           ))}
         </select>
       </label>
+      <span class="level" title={words.level.long(level.value)} data-testid="level-short">
+        {words.level.short(level.value, preferences.value.ownGuides)}
+      </span>
       <nav class="actions">
         {stopped && (
           <button type="button" class="strong" onClick={() => session.again()}>

@@ -6,7 +6,7 @@ import { TorchTool } from '../input/torchTool.ts';
 import { words } from '../locale/index.ts';
 import { editExercise, type SetupEdit, simulationOf } from '../setup.ts';
 import * as state from '../state.ts';
-import { loadAttempt } from '../storage/attempts.ts';
+import { FILE_ID, loadAttempt } from '../storage/attempts.ts';
 import { downloadJson, fileName, readText } from '../storage/files.ts';
 import type { SurfaceFrame } from '../view/surfaceFrame.ts';
 import { BenchClient } from '../worker/client.ts';
@@ -142,7 +142,7 @@ export class Session {
   async openFile(file: File): Promise<void> {
     try {
       const recording = readRecording(await readText(file), file.name) as Recording;
-      this.weldAgain({ recording, file: file.name, id: `file-${recording.stateHash}`, made_ms: Date.now() });
+      this.weldAgain({ recording, file: file.name, id: `${FILE_ID}${recording.stateHash}`, made_ms: Date.now() });
     } catch (error) {
       this.tell(error);
     }

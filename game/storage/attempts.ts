@@ -1,6 +1,10 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { Recording } from '../../engine/index.ts';
-import type { Coupon, Result } from '../../scoring/index.ts';
+import type { Coupon, Exercise, Result } from '../../scoring/index.ts';
+import { isTestExercise, type PastAttempt } from '../session/level.ts';
+
+/** Ids of attempts opened from a file begin with this. */
+export const FILE_ID = 'file-';
 
 /** An attempt as this browser keeps it. */
 export interface StoredAttempt {
@@ -12,7 +16,12 @@ export interface StoredAttempt {
   result: Result | null;
 }
 
-export type AttemptEntry = Pick<StoredAttempt, 'id' | 'made_ms' | 'title'> & { verdict: Result['verdict'] | null };
+/** What the shelf shows of an attempt, and what the level of its exercise is told from. */
+export interface AttemptEntry extends PastAttempt {
+  id: string;
+  title: string;
+  helped: 'robot' | 'test' | 'with guides' | 'without guides';
+}
 
 /** A real coupon kept beside an attempt. */
 export interface StoredCoupon {
@@ -74,7 +83,29 @@ export async function listCoupons(attempt: string): Promise<StoredCoupon[]> {
 /** Newest first. */
 export async function listAttempts(): Promise<AttemptEntry[]> {
   const all = await (await open()).getAllFromIndex('attempts', 'made');
-  return all
-    .reverse()
-    .map(({ id, made_ms, title, result }) => ({ id, made_ms, title, verdict: result?.verdict ?? null }));
+  return all.reverse().map(entryOf);
+}
+
+function entryOf({ id, made_ms, title, recording, result }: StoredAttempt): AttemptEntry {
+  const exercise = recording.exercise as Exercise | null;
+  const hand = recording.origin.kind === 'hand';
+  return {
+    id,
+    made_ms,
+    title,
+    exercise: exercise?.name ?? null,
+    verdict: result?.verdict ?? null,
+    own: hand && !id.startsWith(FILE_ID),
+    helped: helpOf(recording, exercise),
+  };
+}
+
+/** What help an attempt was welded with, from what is written in it. */
+export function helpOf(
+  { origin, aids }: Pick<Recording, 'origin' | 'aids'>,
+  exercise: Pick<Exercise, 'aids'> | null,
+): AttemptEntry['helped'] {
+  if (origin.kind === 'robot') return 'robot';
+  if (aids.ghost || aids.beat || aids.toeMarks) return 'with guides';
+  return exercise && isTestExercise(exercise) ? 'test' : 'without guides';
 }
