@@ -1,5 +1,5 @@
 /** The robot hand: follows a weave, perfectly or with seeded faults of a human kind. Marked as a robot wherever it is recorded. */
-import { createRandom } from './random.ts';
+import { createRandom, type Random } from './random.ts';
 import { POSE_RATE_HZ } from './state.ts';
 import type { HandFaults, Pose, WeaveOptions } from './types.ts';
 import { weaveAt } from './weave.ts';
@@ -8,6 +8,8 @@ import { weaveAt } from './weave.ts';
 const TREMOR_TIME_S = 0.15;
 /** Time without trigger at the end, so that the last of the puddle freezes in the recording. */
 const TAIL_S = 1.5;
+/** Added to the seed for the pauses' own random numbers, so that they leave every other fault as it was. */
+const PAUSE_SEED = 7919;
 /** Hands do not aim farther off the joint than this. */
 const FURTHEST_MM = 14;
 
@@ -34,10 +36,12 @@ export function handOfAmount(seed: number, amount: number): HandFaults {
 /** Poses of a whole attempt at POSE_RATE_HZ: trigger, shelf, weave up to the length, trigger off. */
 export function* weaveHand(w: WeaveOptions, faults: HandFaults = noFaults()): Generator<Pose> {
   const random = createRandom(faults.seed);
+  const waits = createRandom(faults.seed + PAUSE_SEED);
   const dt = 1 / POSE_RATE_HZ;
   const top = w.start_mm + w.length_mm;
   let phase = 0;
   let stretch = cycleStretch(random.normal(), faults.timing);
+  let cycle = unevenPauses(w, faults, waits);
   let wanderU = 0;
   let wanderY = 0;
   let handU = 0;
@@ -59,7 +63,7 @@ export function* weaveHand(w: WeaveOptions, faults: HandFaults = noFaults()): Ge
     };
   };
   while (y < top) {
-    const point = weaveAt(w, phase);
+    const point = weaveAt(cycle, phase);
     wanderU += -keep * wanderU + kick * random.normal();
     wanderY += -keep * wanderY + kick * random.normal();
     const climbed = Math.max(0, y - w.start_mm) / 100;
@@ -76,6 +80,7 @@ export function* weaveHand(w: WeaveOptions, faults: HandFaults = noFaults()): Ge
     if (phase >= 1) {
       phase -= 1;
       stretch = cycleStretch(random.normal(), faults.timing);
+      cycle = unevenPauses(w, faults, waits);
     }
   }
   for (let n = 0; n < TAIL_S * POSE_RATE_HZ; n++) yield pose(false);
@@ -83,6 +88,15 @@ export function* weaveHand(w: WeaveOptions, faults: HandFaults = noFaults()): Ge
 
 function cycleStretch(normal: number, timing: number): number {
   return Math.max(0.4, 1 + timing * normal);
+}
+
+/** The weave of one cycle: each toe's pause drawn by itself where a spread is asked, never below none. */
+function unevenPauses(w: WeaveOptions, faults: HandFaults, waits: Random): WeaveOptions {
+  const { pauseSpreadA = 0, pauseSpreadB = 0 } = faults;
+  if (pauseSpreadA === 0 && pauseSpreadB === 0) return w;
+  const a = Math.max(0, 1 + pauseSpreadA * waits.normal());
+  const b = Math.max(0, 1 + pauseSpreadB * waits.normal());
+  return { ...w, pauseA_s: w.pauseA_s * a, pauseB_s: w.pauseB_s * b };
 }
 
 function clampTo(x: number, limit: number): number {

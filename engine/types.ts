@@ -231,6 +231,9 @@ export interface HandFaults {
   lag_s: number;
   /** Relative spread of cycle durations and pauses. */
   timing: number;
+  /** Relative spread of the pauses at one toe, the beat kept: what is not waited is spent crossing. Left out: even. */
+  pauseSpreadA?: number;
+  pauseSpreadB?: number;
   /** Offset of the aim up the joint at the root crossings (negative: crosses back in the puddle), mm. */
   lead_mm: number;
 }

@@ -59,6 +59,8 @@ export const faultsSchema = z.strictObject({
   lag_s: z.number(),
   timing: z.number(),
   lead_mm: z.number(),
+  pauseSpreadA: z.number().exactOptional(),
+  pauseSpreadB: z.number().exactOptional(),
 });
 
 /** The hand rig between pointer and torch: gun weight in grams and hose drag, 0 none to 1 stiff. */
