@@ -13,7 +13,7 @@ const SOURCE =
 const NOTES = [
   'Short imperfections: at most 25 mm in any 100 mm of weld, or 25 % of the length where the weld is shorter (from memory).',
   'Where a level permits nothing, a reading that finds nothing is within.',
-  '2025 limits an end crater pipe that thins the weld; here the depth of the crater below the face beside it is held to it. Values as in an open copy of Table 1 (2014).',
+  '2025 limits an end crater pipe that thins the weld; here the depth of the crater below the face beside it is held to it. Plate over 3 mm as in an open copy of Table 1 (2014), thinner from memory.',
   'h is the height of the imperfection, t the plate, a the nominal throat, b the width of the face.',
 ];
 

@@ -14,6 +14,26 @@ describe('ready exercises', () => {
   });
 });
 
+describe('the welder test mix (ISO 9606-1, from memory)', () => {
+  const p = profileNamed('iso-9606-1')!;
+  const level = (measure: string) => p.rules.filter((r) => r.measure === measure).map((r) => r.clause.slice(0, 10));
+
+  it('takes undercut, convexity and excess throat from level C, the rest from B', () => {
+    for (const measure of ['undercut', 'convexity', 'throat over']) {
+      expect(new Set(level(measure))).toEqual(new Set(['ISO 5817-C']));
+    }
+    for (const measure of ['toe angle', 'unequal legs', 'throat short', 'overlap', 'root fusion', 'crater depth']) {
+      expect(new Set(level(measure))).toEqual(new Set(['ISO 5817-B']));
+    }
+  });
+
+  it('says from memory on every line, and which edition', () => {
+    expect(p.rules.every((r) => r.status === 'memory')).toBe(true);
+    expect(p.source).toContain('from memory of ISO 9606-1:2012');
+    expect(p.edition).toBe('2012 with 2014');
+  });
+});
+
 describe('acceptance profiles', () => {
   it.each(profiles.map((p) => [p.name, p] as const))('%s is valid and says where it comes from', (_name, p) => {
     expect(profileSchema.parse(p)).toEqual(p);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../engine/index.ts';
+import { readStops } from '../../scoring/hand/stops.ts';
 import { type HandReading, readHand, spanBetween, type Trace } from '../../scoring/index.ts';
 import { downwardShare, weldedTwice_mm } from '../../scoring/score/passes.ts';
 import { makeTrace, trapezoid } from './traces.ts';
@@ -140,6 +141,20 @@ describe('passes', () => {
       arcOn: (t) => t < 10 || t >= 20,
     });
     expect(weldedTwice_mm(restart, 15, 45)).toBeLessThan(6);
+    // The same, held to be technique: nothing of it counts.
+    const { technique } = readStops(restart);
+    expect(technique).toHaveLength(1);
+    expect(weldedTwice_mm(restart, 15, 45, technique)).toBe(0);
+    // A restart 25 mm below its stop is a pass over the bead and never technique.
+    const below = makeTrace({
+      seconds: 60,
+      u: () => 0,
+      y: (t) => (t < 20 ? 10 + 2 * t : t < 30 ? 50 : 25 + 2 * (t - 30)),
+      arcOn: (t) => t < 20 || t >= 30,
+    });
+    const passed = readStops(below);
+    expect(passed.technique).toEqual([]);
+    expect(weldedTwice_mm(below, 15, 49, passed.technique)).toBeGreaterThan(20);
     const once = makeTrace({ seconds: 20, u: trapezoid(1.1, 5, 0.2, 0.2), y: climb });
     expect(weldedTwice_mm(once, 10, 40)).toBe(0);
   });
