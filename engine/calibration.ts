@@ -18,6 +18,7 @@ const parameter = (
   moves: string,
 ): Parameter => ({ value, unit, range, source, moves });
 
+/** Every free parameter of the model: value, unit, range, source, and what it moves. Nothing else is tuned. */
 export const PARAMETERS = {
   meltArc: parameter(
     0.32,
@@ -172,6 +173,7 @@ export const PARAMETERS = {
 } satisfies Record<string, Parameter>;
 
 export type ParameterName = keyof typeof PARAMETERS;
+/** Values of all free parameters by name, each in the unit `PARAMETERS` states. */
 export type Calibration = Record<ParameterName, number>;
 
 /** The values alone; overrides are for studies (calibration, sensitivities), never for attempts. */

@@ -2,6 +2,7 @@
 import type { Simulation } from './simulation.ts';
 import type { Pose } from './types.ts';
 
+/** Where two attempts part that are stepped through the same poses. */
 export interface Divergence {
   /** Pose after which the states differ, from 1; null if they never do. */
   step: number | null;

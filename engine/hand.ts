@@ -13,6 +13,7 @@ const PAUSE_SEED = 7919;
 /** Hands do not aim farther off the joint than this. */
 const FURTHEST_MM = 14;
 
+/** A hand that follows its weave exactly; the seed matters once faults are added. */
 export function noFaults(seed = 1): HandFaults {
   return { seed, tremor_mm: 0, driftU_mm: 0, driftTip_mm: 0, driftTravel_deg: 0, lag_s: 0, timing: 0, lead_mm: 0 };
 }

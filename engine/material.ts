@@ -6,7 +6,9 @@
 
 /** One density for mass, heat and geometry, so that the mass balance can be exact. EN 1993-1-2 3.2.2. */
 export const DENSITY_GPMM3 = 7.85e-3;
+/** Where melting begins on heating, °C; all is liquid from `LIQUIDUS_C`. Plain carbon steel, common values, from memory. */
 export const SOLIDUS_C = 1460;
+/** Where all is liquid on heating, °C; see `SOLIDUS_C`. */
 export const LIQUIDUS_C = 1520;
 /** Latent heat of fusion: 247 (pure iron) to 277 kJ/kg in published fillet models. */
 export const LATENT_JPG = 270;

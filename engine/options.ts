@@ -1,6 +1,7 @@
 /** Defaults and the door: what an attempt may be set to, and what is said when it is not. */
 import type { JointOptions, ProcessOptions, SimulationOptions } from './types.ts';
 
+/** One setting that cannot be welded with, as data. */
 export interface OptionProblem {
   code: 'wrong-type' | 'out-of-range' | 'not-one-of' | 'unknown-field' | 'inconsistent';
   path: string;
@@ -8,6 +9,7 @@ export interface OptionProblem {
   allowed: string;
 }
 
+/** Input the engine cannot compute: which field, what was found, what is allowed; the message says the same in one sentence. */
 export class EngineError extends Error {
   readonly code: string;
   readonly path: string;
@@ -33,6 +35,7 @@ function show(value: unknown): string {
 /** Bench and clamps take little: a coupon standing in two light clamps (stated default, no source). */
 export const DEFAULT_SINK_WPMMK = 0.0005;
 
+/** The joint everything starts from: a tee of two plates in light clamps, cold. */
 export function defaultJoint(): JointOptions {
   return {
     kind: 'tee',
@@ -48,10 +51,12 @@ export function defaultJoint(): JointOptions {
   };
 }
 
+/** Settings everything starts from: 0.9 mm wire, 4.6 m/min, 18 V, argon with 18 % CO2. */
 export function defaultProcess(): ProcessOptions {
   return { wire_mm: 0.9, feed_mpmin: 4.6, volts_V: 18, gas: 'M21-ArC-18', tip_mm: 0, nozzle_mm: 16 };
 }
 
+/** Default joint and process at the working cell of 0.75 mm. */
 export function defaultOptions(): SimulationOptions {
   return { joint: defaultJoint(), process: defaultProcess(), cell_mm: 0.75 };
 }

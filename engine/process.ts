@@ -23,6 +23,7 @@ export const GASES: Record<GasName, GasSet> = {
 const ARC_LENGTH_MM = 3;
 const SHORTEST_EXTENSION_MM = 2;
 
+/** What a feed comes to at a tip-to-work distance: amps, melting rate, power into the work, transfer. */
 export interface WireState {
   current_A: number;
   feed_mmps: number;
@@ -39,6 +40,7 @@ export interface WireState {
   arcRadius_mm: number;
 }
 
+/** Cross-section of the wire, mm². */
 export function wireArea_mm2(p: ProcessOptions): number {
   return (PI / 4) * p.wire_mm * p.wire_mm;
 }

@@ -6,6 +6,7 @@ export interface Random {
   normal(): number;
 }
 
+/** A seeded source of random numbers: the same seed gives the same numbers everywhere. */
 export function createRandom(seed: number): Random {
   let state = (Math.imul((seed | 0) ^ 0x9e3779b9, 0x85ebca6b) ^ 0x5bd1e995) | 0;
   if (state === 0) state = 0x6d2b79f5;

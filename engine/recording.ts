@@ -19,6 +19,7 @@ export const QUANTUM = {
 /** Twenty minutes: longer than any single-pass coupon. */
 export const LONGEST_POSES = 20 * 60 * POSE_RATE_HZ;
 
+/** What stands in a recording besides the poses. */
 export interface RecordingMeta {
   simulation: SimulationOptions;
   origin: Origin;
@@ -28,10 +29,12 @@ export interface RecordingMeta {
   exercise: unknown;
 }
 
+/** An attempt being taken down. */
 export interface Recorder {
   readonly length: number;
   /** Takes a pose down and returns it as it will be replayed: step this one. */
   add(pose: Pose): Pose;
+  /** Closes the recording with the check number of the welded state. */
   finish(sim: Simulation, ended: Recording['ended']): Recording;
 }
 
@@ -40,6 +43,7 @@ const whole = (value: number, quantum: number): number => {
   return n === 0 ? 0 : n;
 };
 
+/** Takes down an attempt pose by pose. Step the pose that `add` hands back, not the one put in. */
 export function createRecorder(meta: RecordingMeta): Recorder {
   const poses: Recording['poses'] = { u: [], y: [], tip: [], work: [], travel: [], trigger: [] };
   return {
@@ -88,6 +92,7 @@ function poseAt(poses: Recording['poses'], n: number): Pose {
   };
 }
 
+/** A recording's poses, one each 1/100 s, as they were stepped. */
 export function* poses(recording: Recording): Generator<Pose> {
   for (let n = 0; n < recording.poses.u.length; n++) yield poseAt(recording.poses, n);
 }

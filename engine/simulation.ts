@@ -23,6 +23,7 @@ import { createTrace, surfaceLiquid, tracePuddle } from './trace.ts';
 import type { Accounts, Pose, RootStrip, Section, SimulationOptions, SurfaceView, TraceSample } from './types.ts';
 import { closeWindow, openWindow } from './window.ts';
 
+/** An attempt in the making, from the first pose to the last; cut it, photograph it, balance its books at any time. */
 export interface Simulation {
   readonly options: SimulationOptions;
   /** Time welded so far, s, and poses stepped. */
@@ -37,8 +38,11 @@ export interface Simulation {
   step(pose: Pose): TraceSample;
   /** The surface now; arrays are reused by the next call. */
   surface(): SurfaceView;
+  /** A cut square to the joint at a height, mm; off the joint, at its nearest end. Fresh arrays each time. */
   section(y_mm: number): Section;
+  /** The root opened along its whole length. */
   rootStrip(): RootStrip;
+  /** Where metal and energy went so far, and how far the books close. */
   accounts(): Accounts;
   /** Check number of the whole state. */
   hash(): string;

@@ -223,6 +223,7 @@ export interface Ledger {
   start_mm3: number;
 }
 
+/** How it is computed, for studies; the bits are the same with any kernel, not with other calibrations. */
 export interface StateChoices {
   /** Compute the whole joint in fine cells, for studies of what the coarse blocks cost in accuracy. */
   fineEverywhere?: boolean;

@@ -31,8 +31,10 @@ export interface JointOptions {
   tabs: boolean;
 }
 
+/** Shielding gas by its ISO 14175 group: argon with 18 or 25 % CO2, or CO2 alone. */
 export type GasName = 'M21-ArC-18' | 'M21-ArC-25' | 'C1';
 
+/** What is set on the machine and fitted to the gun. */
 export interface ProcessOptions {
   wire_mm: 0.8 | 0.9 | 1.0 | 1.2;
   feed_mpmin: number;
@@ -44,6 +46,7 @@ export interface ProcessOptions {
   nozzle_mm: number;
 }
 
+/** One attempt before the arc is struck: joint, process and cell size. */
 export interface SimulationOptions {
   joint: JointOptions;
   process: ProcessOptions;
@@ -66,6 +69,7 @@ export interface Pose {
   trigger: boolean;
 }
 
+/** How the wire goes over at these volts and amps; `off` without an arc. */
 export type TransferRegime = 'off' | 'stubbing' | 'short-circuiting' | 'globular';
 
 /** What one pose interval did; null is "there was none", never 0. */
@@ -168,6 +172,7 @@ export interface RootStrip {
   fused: Uint8Array;
 }
 
+/** The books of an attempt: metal in g, energy in J, and how far each fails to close. */
 export interface Accounts {
   /** Metal fed as wire, and where it is. fed = deposited + spatter + dripped (+ wire that never melted, not counted as fed). */
   fed_g: number;
@@ -194,6 +199,7 @@ export interface Accounts {
 /** The weave as a curve in time; which knobs a pattern uses is said in weave.ts. */
 export type PatternName = 'straight' | 'inverted-v' | 'triangle' | 'zigzag' | 'crescent';
 
+/** What the robot hand is asked to follow. */
 export interface WeaveOptions {
   pattern: PatternName;
   cyclesPerSecond: number;
@@ -238,6 +244,7 @@ export interface HandFaults {
   lead_mm: number;
 }
 
+/** Whose hand held the torch. A robot stays marked as one wherever its recording goes. */
 export interface Origin {
   kind: 'hand' | 'robot';
   /** Pattern and faults where a robot welded. */
@@ -245,6 +252,7 @@ export interface Origin {
   faults?: HandFaults;
 }
 
+/** What the torch was moved with, and what of the hand it could measure. */
 export interface DeviceInfo {
   kind: 'mouse' | 'touch' | 'pen' | 'gamepad' | 'keyboard' | 'robot';
   /** What the device really measured; the rest was held by the exercise. */
@@ -253,6 +261,7 @@ export interface DeviceInfo {
   scale: number | null;
 }
 
+/** Guides that were shown while welding. */
 export interface AidsInUse {
   ghost: boolean;
   beat: boolean;

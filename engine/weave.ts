@@ -10,8 +10,10 @@
  */
 import type { PatternName, WeaveOptions } from './types.ts';
 
+/** Every pattern the robot hand knows. */
 export const PATTERNS: readonly PatternName[] = ['straight', 'inverted-v', 'triangle', 'zigzag', 'crescent'];
 
+/** The weave everything starts from: an inverted V. */
 export function defaultWeave(): WeaveOptions {
   return {
     pattern: 'inverted-v',
@@ -31,6 +33,7 @@ export function defaultWeave(): WeaveOptions {
   };
 }
 
+/** A place on a weave, against the mid-line that climbs at the travel asked for. */
 export interface WeavePoint {
   u_mm: number;
   /** Above the climbing mid-line. */

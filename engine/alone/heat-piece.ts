@@ -47,7 +47,9 @@ export interface HeatPiece {
   temperature(at: Place): number;
   /** Highest temperature so far, °C. */
   peak(at: Place): number;
+  /** Temperature, peak, enthalpy and liquid share of every cell now; fresh arrays each time. */
   field(): HeatField;
+  /** Joules in, out and kept since the start. */
   account(): HeatAccount;
 }
 

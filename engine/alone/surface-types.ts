@@ -11,6 +11,7 @@ export interface SurfaceEdge {
   reach_mm?: number;
 }
 
+/** One pool on its columns, its edges and what pulls at it. Columns are indexed c * ny + j. */
 export interface SurfaceCase {
   /** Columns across (u) and along (y); every list over columns is indexed c * ny + j. */
   nu: number;
@@ -46,6 +47,7 @@ export interface SurfaceCase {
   mostSweeps?: number;
 }
 
+/** The settled surface, the pressure under it, and how far the sweeps got. */
 export interface SurfaceResult {
   /** Height of the surface over columns, NaN where dry. */
   height_mm: Float64Array;

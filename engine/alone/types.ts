@@ -35,6 +35,7 @@ export interface SteelMaterial {
   stirring?: number;
 }
 
+/** A material whose properties do not change with temperature, with latent heat where `melting` is given. */
 export interface ConstantMaterial {
   kind: 'constant';
   conductivity_WpmK: number;
@@ -44,7 +45,9 @@ export interface ConstantMaterial {
   melting?: { solidus_C: number; liquidus_C: number; latent_Jpkg: number };
 }
 
+/** A block's long sides: a- (a = 0), a+ (a = width), b- (b = -depth), b+ (b = 0). */
 export type BlockFace = 'a-' | 'a+' | 'b-' | 'b+';
+/** A block's ends along y. */
 export type BlockEnd = 'y-' | 'y+';
 /** Fusion faces of a joint: plate A's (b = 0), plate B's (a = 0). */
 export type JointFace = 'A' | 'B';
@@ -78,6 +81,7 @@ export interface Losses {
   sink_WpmmK?: number;
 }
 
+/** Everything a heat case is computed from. Lengths in mm, temperatures in °C, time in s. */
 export interface HeatCase {
   piece: BlockPiece | JointPiece;
   /** Cells are this size, or the nearest to it that divides the piece evenly. */

@@ -9,6 +9,7 @@ export const MOST_FILES = 5000;
 /** Ends of names of packed files, which are refused by name and never opened. */
 const PACKED_END = /\.(gz|tgz|zip|bz2|xz|zst|br|7z|rar)$/i;
 
+/** What is in a folder of recordings. */
 export interface FolderList {
   /** Names of the files to read, sorted by code unit so that the order is the same everywhere. */
   files: string[];

@@ -118,6 +118,7 @@ export function csvText(rows: readonly object[], columns: readonly string[]): st
   });
 }
 
+/** One row an attempt as CSV with a heading; text that a spreadsheet would take for a formula is disarmed. */
 export function rowsCsv(scored: readonly Scored[]): string {
   const rows = scored.map(rowOf);
   return csvText(rows, COLUMNS);

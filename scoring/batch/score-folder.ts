@@ -7,6 +7,7 @@ import { JOURNAL_NAME, Journal } from './journal.ts';
 import { beside, workThrough } from './pool.ts';
 import { digest, type Judge, type Scored } from './scored.ts';
 
+/** How a folder is scored. */
 export interface FolderOptions {
   judge?: Judge;
   /** Worker threads, 1 to 64; left out: one for each core, no more than there are files. */
@@ -19,6 +20,7 @@ export interface FolderOptions {
   progress?: (p: Progress) => void;
 }
 
+/** How far it is, after each file. */
 export interface Progress {
   done: number;
   total: number;
@@ -34,6 +36,7 @@ export interface BadFile {
   reason: string;
 }
 
+/** Everything a folder came to. */
 export interface FolderScores {
   folder: string;
   /** Sorted by file name, at any worker count. */
@@ -48,6 +51,7 @@ export interface FolderScores {
 }
 
 export const NO_JUDGE: Judge = { exercise: null, profile: null };
+/** Most worker threads. */
 export const MOST_WORKERS = 64;
 
 /**

@@ -22,6 +22,7 @@ export const scoredSchema = z.strictObject({
   result: resultSchema,
 });
 
+/** One file scored. */
 export type Scored = z.infer<typeof scoredSchema>;
 
 /** What a folder is judged by, where it is not the exercise and profile each recording carries. */

@@ -8,6 +8,7 @@ const LEAST_AREA_MM2 = 0.5;
 /** Farthest a toe can lie beyond the last wet column, in columns: the engine's toe stands 0.5 to 1.5 columns out. */
 const FARTHEST_TOE = 1.5;
 
+/** Where the face of the bead meets a plate. */
 export interface Toe extends Point {
   side: Side;
   /** Slope dw/du of the face at the toe. */

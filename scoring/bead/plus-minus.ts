@@ -10,6 +10,7 @@ export interface PlusMinus {
   why: string;
 }
 
+/** How far each reading may be off at the working cell of 0.75 mm (mm; degrees for angles), and why. */
 export const plusMinus = {
   leg: { value: 0.3, why: 'mesh study: 0.2 rms; hot and straight runs up to 0.4' },
   throat: { value: 0.25, why: 'legs ±0.3 across 45°, and the face between columns' },
@@ -38,6 +39,7 @@ export const plusMinus = {
   gap: { value: 0.05, why: 'as set on the bench' },
 } as const satisfies Record<string, PlusMinus>;
 
+/** A reading whose plus-minus is stated. */
 export type PlusMinusName = keyof typeof plusMinus;
 
 /** Plus-minus of a reading at a cell size. Legs and fusion scale with the cell; the gap does not. */

@@ -20,6 +20,7 @@ export interface FreezeStamps {
   root_s: number | null;
 }
 
+/** One section read: its measures, and when the metal at its toes and root froze. */
 export interface Reading {
   station: Station;
   stamps: FreezeStamps;

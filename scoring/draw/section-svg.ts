@@ -9,6 +9,7 @@ import { plateOutline, type View, viewOf } from './plates.ts';
 import { INK, LETTER, letteringAt, num, PAPER, pathOf, QUIET, readingAt, type Spot, tag, textAt } from './svg.ts';
 import { type Place, zoneOutlines } from './zones.ts';
 
+/** How a cut is drawn. */
 export interface SectionSvgOptions {
   /** Pixels per millimetre. */
   scale?: number;

@@ -3,6 +3,7 @@ import type { RootPlace } from '../bead/index.ts';
 import { plateName } from '../score/names.ts';
 import { INK, num, PAPER, QUIET, RULE, tag, textAt } from './svg.ts';
 
+/** How the opened root is drawn. */
 export interface StripSvgOptions {
   /** Width of the drawing, px. */
   width?: number;

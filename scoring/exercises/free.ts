@@ -1,6 +1,7 @@
 import { type Exercise, exerciseSchema, parseWith } from '../schema/index.ts';
 import { exercise, targetFor, vee } from './workshop.ts';
 
+/** Name of an exercise made up on the spot. */
 export const FREE_NAME = 'free-attempt';
 
 /** What is chosen; anything left out is as in the workshop's exercises. */

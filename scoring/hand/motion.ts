@@ -16,11 +16,13 @@ export interface NotMeasured {
   why: string;
 }
 
+/** What the hand did, and what of it could not be measured, with the reason. */
 export interface HandReading {
   motion: Motion;
   notMeasured: NotMeasured[];
 }
 
+/** What has to be known besides the trace to read a hand. */
 export interface HandQuestion {
   device: DeviceInfo;
   lead: Band;

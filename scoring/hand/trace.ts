@@ -30,6 +30,7 @@ export class Trace {
   arcOn = new Uint8Array(4096);
   private columns = new Map<TraceColumn, Float64Array>(COLUMNS.map((name) => [name, new Float64Array(4096)]));
 
+  /** Copies one sample to the end of the columns. */
   add(sample: TraceSample): void {
     if (this.length === this.arcOn.length) this.grow();
     const i = this.length++;

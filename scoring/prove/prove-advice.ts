@@ -23,6 +23,7 @@ import { sensible } from './sized.ts';
 import { inSteps, steps, stepsOf } from './steps.ts';
 import { anotherTime } from './unsteady.ts';
 
+/** How advice is proved: by which exercise and profile, and how many re-runs it may cost. */
 export interface ProveOptions {
   /** As given to the scoring of the result: judged by the same exercise and profile again. */
   exercise?: Exercise;
@@ -39,7 +40,9 @@ export interface ProveOptions {
   onRerun?: (done: number, most: number) => void;
 }
 
+/** Most re-runs of one attempt, unless asked otherwise. */
 export const RERUNS = 8;
+/** Proved pieces of advice after which no further ones are tried, unless asked otherwise. */
 export const ENOUGH = 2;
 /** Re-runs kept for what comes after the first fault. */
 const KEPT_FOR_LATER = 2;

@@ -2,10 +2,13 @@ import { type Middle, middleOf } from './middle.ts';
 import { pointsOf, type RangePlan, type RangePoint } from './plan.ts';
 import { type RangeResult, weldPoint } from './weld-point.ts';
 
+/** What a working range is called wherever it is shown. */
 export const RANGE_LABEL = 'working range (study)';
+/** What has to stand by every working range. */
 export const RANGE_CAUTION =
   'A study aid: where this model ties in and holds the profile. It is no procedure and qualifies nothing; the written procedure, the local code and the inspector decide.';
 
+/** A sweep, welded: every combination with its result, and the middle of what holds. */
 export interface RangeMap {
   label: typeof RANGE_LABEL;
   caution: string;

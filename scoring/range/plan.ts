@@ -4,8 +4,10 @@ import { describeFound, type Exercise, InputError } from '../schema/index.ts';
 
 /** The settings that are swept; each is a list of values, one where it is held. */
 export const axes = ['feed_mpmin', 'volts_V', 'travel_mmps', 'tipToWork_mm'] as const;
+/** A setting that can be swept. */
 export type Axis = (typeof axes)[number];
 
+/** What a sweep starts from and what it varies. */
 export interface RangePlan {
   /** Joint, machine, weave, size and profile everything starts from. */
   base: {

@@ -19,6 +19,7 @@ const HEAD = [
   'middle',
 ] as const;
 
+/** One combination as a row of the table. */
 export type RangeRow = Record<(typeof HEAD)[number], string | number | boolean | null>;
 
 /** One row per combination, in the order of the points. */

@@ -17,11 +17,13 @@ export const byHand = {
   gap: 0.1,
 } as const satisfies Partial<Record<PlusMinusName, number>>;
 
+/** A reading that can be taken by hand on a cut. */
 export type ByHandName = keyof typeof byHand;
 
 /** A mark is set to within so many pixels of the picture; it counts where a picture is coarse or its scale short. */
 export const MARK_PX = 2;
 
+/** How large a picture shows what is on it. */
 export interface PictureScale {
   mmPerPx: number;
   /** Distance between the two points the scale was set by. */

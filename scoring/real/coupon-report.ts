@@ -9,6 +9,7 @@ import { type MarkedReadings, readMarks } from './read-marks.ts';
 
 const MM_PER_INCH = 25.4;
 
+/** What the marks on a real cut come to, judged by a profile. */
 export interface CouponReport {
   readings: MarkedReadings;
   /** Same lines as an attempt has, at one height and with the plus-minus of a reading by hand. */

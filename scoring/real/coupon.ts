@@ -45,6 +45,7 @@ export const couponSchema = z.strictObject({
   marks: pictureMarksSchema,
 });
 
+/** A real coupon: its picture by name and size, and the marks set on it. */
 export type Coupon = z.infer<typeof couponSchema>;
 
 /**

@@ -30,6 +30,7 @@ export const pictureMarksSchema = z.strictObject({
   undercutB: spotSchema.nullable(),
 });
 
+/** Marks as they were set, in pixels of the picture. */
 export type PictureMarks = z.infer<typeof pictureMarksSchema>;
 
 /** The same marks in the joint's own frame, mm from the root: a out along plate A's face, b along plate B's. */

@@ -29,6 +29,7 @@ export interface OwnRow {
 /** Which line fusion points lie on. */
 export type LineMet = 'fusion line' | 'heat-affected zone' | 'neither' | 'nothing marked';
 
+/** How the marks of one plate lie on the lines of the cut. */
 export interface OwnSide {
   side: 'A' | 'B';
   met: LineMet;
@@ -48,6 +49,7 @@ export interface OwnMark {
   agrees: boolean;
 }
 
+/** A trainee's own reading of a cut, beside the bench's. */
 export interface OwnReading {
   rows: OwnRow[];
   marks: OwnMark[];

@@ -2,12 +2,14 @@ import { InputError } from '../schema/index.ts';
 
 /** Largest picture file taken in, bytes, and largest picture, pixels: more is slow to show and no better to read. */
 export const MOST_PICTURE_BYTES = 30_000_000;
+/** Largest picture taken in, pixels in all. */
 export const MOST_PICTURE_PX = 50_000_000;
 /** A picture smaller than this along one side cannot be marked to a tenth of a millimetre. */
 const LEAST_PICTURE_PX = 100;
 /** Enough of a file to find its size in; cameras put previews of up to some 64 kB before it. */
 export const PICTURE_HEAD_BYTES = 512_000;
 
+/** Kind and size of a picture, read from its first bytes. */
 export interface PictureHead {
   kind: 'image/png' | 'image/jpeg';
   /** As stored; a camera's turn by 90° is not applied. */

@@ -7,6 +7,7 @@ import { attemptOf, judgeAttempt, measureName, type ScoreOptions, said } from '.
 import { handSentences, settingsSentence } from './sentences.ts';
 import { standingSvg } from './standing-svg.ts';
 
+/** How the report of an attempt is judged and cut. */
 export interface PaperOptions extends ScoreOptions {
   /** Height of the large cut, mm; left out: where the first fix points, else the middle of the judged length. */
   at_mm?: number;

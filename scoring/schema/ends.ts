@@ -49,6 +49,9 @@ export const beadStopSchema = z.strictObject({
   flaw: flawSchema.nullable(),
 });
 
+/** The bottom end of a bead. */
 export type BeadStart = z.infer<typeof beadStartSchema>;
+/** The bead where a run stopped. */
 export type BeadStop = z.infer<typeof beadStopSchema>;
+/** What is wrong within 10 mm of a restarted stop. */
 export type Flaw = z.infer<typeof flawSchema>;

@@ -39,6 +39,7 @@ const handTargetSchema = z.strictObject({
   travelAngle_deg: band,
 });
 
+/** File format of an exercise. */
 export const exerciseSchema = z
   .strictObject({
     format: z.literal('toehold-exercise'),
@@ -96,7 +97,11 @@ export const exerciseSchema = z
     }
   });
 
+/** A joint, settings, the size asked for, and how it is judged and taught. */
 export type Exercise = z.infer<typeof exerciseSchema>;
+/** The weld size asked for. */
 export type Asked = Exercise['asked'];
+/** The bands the coaching speaks of; they never decide the verdict. */
 export type HandTarget = Exercise['target'];
+/** From and to, both included. */
 export type Band = z.infer<typeof band>;

@@ -21,8 +21,10 @@ const formats = {
   result: { schema: resultSchema, about: 'What an attempt came to: readings, verdicts and what to change first.' },
 } as const;
 
+/** A file format that has a JSON Schema. */
 export type JsonSchemaName = keyof typeof formats;
 
+/** Every file format that has a JSON Schema. */
 export const jsonSchemaNames = Object.keys(formats) as readonly JsonSchemaName[];
 
 /** A file format as JSON Schema (draft 2020-12), made from the very schema the reader checks with. */

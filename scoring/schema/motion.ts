@@ -104,9 +104,15 @@ export const motionSchema = z.strictObject({
   taps: z.number(),
 });
 
+/** What the hand did. */
 export type Motion = z.infer<typeof motionSchema>;
+/** One crossing of the root. */
 export type Crossing = z.infer<typeof crossingSchema>;
+/** One pause at a toe. */
 export type ToeVisit = z.infer<typeof toeVisitSchema>;
+/** How the run was begun. */
 export type StartMotion = z.infer<typeof startSchema>;
+/** Where a run's arc went out. */
 export type Stop = z.infer<typeof stopSchema>;
+/** How the arc was taken up again after a stop. */
 export type Restart = z.infer<typeof restartSchema>;

@@ -67,6 +67,7 @@ const ruleSchema = z.strictObject({
   note: z.string().max(300).exactOptional(),
 });
 
+/** File format of an acceptance profile. */
 export const profileSchema = z.strictObject({
   format: z.literal('toehold-profile'),
   version: z.literal(1),
@@ -82,9 +83,15 @@ export const profileSchema = z.strictObject({
   rules: z.array(ruleSchema).min(1).max(60),
 });
 
+/** Acceptance limits of one standard and edition, or of a school. */
 export type Profile = z.infer<typeof profileSchema>;
+/** One limit: on what, from which clause, for which plates, over how much of the length. */
 export type Rule = Profile['rules'][number];
+/** What a limit is set on. */
 export type RuleMeasure = Rule['measure'];
+/** A limit as a number or as it depends on plate, throat, face or leg. */
 export type Limit = Rule['limit'];
+/** How much of the length may be at the limit. */
 export type Extent = Rule['extent'];
+/** A measure taken where a run stopped. */
 export type CraterMeasure = (typeof craterMeasures)[number];

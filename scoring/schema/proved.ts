@@ -30,6 +30,7 @@ const trialSchema = z.strictObject({
   spoils: z.array(z.string()),
 });
 
+/** Format of a piece of proved advice. */
 export const provedAdviceSchema = adviceSchema.extend({
   /** The change was tried on the trainee's own hand, and it mends this fault without putting another line outside. */
   proved: z.boolean(),
@@ -57,13 +58,18 @@ export const provedAdviceSchema = adviceSchema.extend({
   unproved: z.string(),
 });
 
+/** Format of a result with proved advice. */
 export const provedResultSchema = resultSchema.extend({
   advice: z.array(provedAdviceSchema),
   /** Re-runs spent. */
   reruns: z.number(),
 });
 
+/** A cut as outlines and readings, small enough to go along with advice. */
 export type Cut = z.infer<typeof cutSchema>;
+/** One change welded again. */
 export type Trial = z.infer<typeof trialSchema>;
+/** Advice with what became of it when it was welded again. */
 export type ProvedAdvice = z.infer<typeof provedAdviceSchema>;
+/** A result whose advice was tried. */
 export type ProvedResult = z.infer<typeof provedResultSchema>;

@@ -12,6 +12,7 @@ export const MOST_RECORDING_TEXT = 16_000_000;
 
 const column = z.array(z.int()).max(MOST_POSES);
 
+/** File format of a recording. `checkRecording` checks more: columns of one length, settings that can be welded. */
 export const recordingSchema = z.strictObject({
   format: z.literal('toehold-recording'),
   version: z.literal(1),

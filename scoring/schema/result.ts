@@ -6,6 +6,7 @@ import { motionSchema } from './motion.ts';
 import { stationSchema } from './station.ts';
 
 export const lineVerdicts = ['within', 'outside', 'too close to call'] as const;
+/** Every verdict there is. */
 export const verdicts = [...lineVerdicts, 'no verdict'] as const;
 
 const stretch = z.strictObject({ from_mm: z.number(), to_mm: z.number() });
@@ -49,6 +50,7 @@ export const changeSchema = z.strictObject({
   by: z.number(),
 });
 
+/** Everything advice can be about. */
 export const adviceCodes = [
   'weld-the-judged-length',
   'climb',
@@ -93,6 +95,7 @@ export const adviceSchema = z.strictObject({
   change: changeSchema.nullable(),
 });
 
+/** Every reason against a verdict. */
 export const reasonCodes = [
   'no-exercise',
   'no-arc',
@@ -130,6 +133,7 @@ const noteSchema = z.strictObject({
   text: z.string(),
 });
 
+/** File format of a result. */
 export const resultSchema = z.strictObject({
   format: z.literal('toehold-result'),
   version: z.literal(1),
@@ -191,13 +195,23 @@ export const resultSchema = z.strictObject({
   cautions: z.array(z.string()),
 });
 
+/** What an attempt came to; the same object from the game and from `toehold score --json`. */
 export type Result = z.infer<typeof resultSchema>;
+/** One reading held against one limit. */
 export type Line = z.infer<typeof lineSchema>;
+/** How one reading stands to its limit, its plus-minus counted. */
 export type LineVerdict = Line['verdict'];
+/** What the worst line makes of the attempt. */
 export type Verdict = Result['verdict'];
+/** One thing to change or keep: a sentence, its place, and the change as data where there is one. */
 export type Advice = z.infer<typeof adviceSchema>;
+/** What a piece of advice is about. */
 export type AdviceCode = Advice['code'];
+/** A setting or habit and by how much, in the unit its name ends in. */
 export type Change = z.infer<typeof changeSchema>;
+/** Why an attempt gets no verdict. */
 export type Reason = z.infer<typeof reasonSchema>;
+/** A fact about the attempt that changes no reading. */
 export type Note = z.infer<typeof noteSchema>;
+/** What a result keeps of its exercise. */
 export type ExerciseInResult = NonNullable<Result['exercise']>;

@@ -43,5 +43,7 @@ export const stationSchema = z.strictObject({
   hazB_mm: z.number(),
 });
 
+/** The bead at one height. */
 export type Station = z.infer<typeof stationSchema>;
+/** A measure that is read at every station. */
 export type StationMeasure = Exclude<keyof Station, 'y_mm' | 'rootFused'>;

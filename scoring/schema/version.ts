@@ -5,6 +5,7 @@ type Content = Record<string, unknown>;
 /** How a file of one version becomes one of the next. */
 export type Step = (older: Content) => Content;
 
+/** Which versions of a format are read. */
 export interface Versions {
   current: number;
   /** Steps by the version they start from. A version without a step is refused with the reason. */

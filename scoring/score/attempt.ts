@@ -9,6 +9,7 @@ import type { AttemptRecording } from '../schema/index.ts';
 export interface Attempt {
   simulation: SimulationOptions;
   trace: Trace;
+  /** A cut square to the joint at a height, mm. */
   section(y_mm: number): Section;
   accounts: Accounts;
   stateHash: string;

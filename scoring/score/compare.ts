@@ -1,5 +1,6 @@
 import type { LineVerdict } from '../schema/index.ts';
 
+/** Which side of its limit a reading has to keep to. */
 export type Sense = 'at most' | 'at least';
 
 /** Readings, limits and plus-minus meet on a grid of 1e-6, so that 0.2 + 0.1 is not above 0.3. */

@@ -5,6 +5,7 @@ import { sizeAsked } from './measure.ts';
 
 /** EN 1011-1 thermal efficiency of MIG/MAG (Table 1, as published by a steel maker). The arc's measured efficiency is nearer 0.84. */
 const HEAT_INPUT_K = 0.8;
+/** How heat input is reckoned, as said beside it. */
 export const HEAT_INPUT_RULE =
   'Q = k U I / v with k = 0.8 for MIG/MAG (EN 1011-1); v is the travel over the judged length';
 

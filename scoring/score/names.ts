@@ -8,6 +8,7 @@ export function plateName(kind: Kind, side: 'A' | 'B'): string {
   return side === 'A' ? 'right plate' : 'left plate';
 }
 
+/** A toe in the welder's words. */
 export function toeName(kind: Kind, side: 'A' | 'B'): string {
   if (kind === 'lap') return side === 'A' ? 'right toe (back plate)' : 'left toe (edge)';
   return side === 'A' ? 'right toe' : 'left toe';

@@ -27,6 +27,7 @@ import { CAUTIONS, NOT_MODELLED } from './statements.ts';
 import { trendScore } from './trend.ts';
 import { verdictOf } from './verdict.ts';
 
+/** Judge by something else than the recording carries. */
 export interface ScoreOptions {
   /** Judge by this exercise instead of the one in the file. */
   exercise?: Exercise;

@@ -38,6 +38,7 @@ export const faults: Record<AdviceCode, { name: string; kind: FaultKind }> = {
   'see-the-cut': { name: 'outside, cause not in the hand alone', kind: 'shape' },
 };
 
+/** A fault in an instructor's words. */
 export function faultName(code: AdviceCode): string {
   return faults[code].name;
 }

@@ -41,6 +41,7 @@ const COLUMNS = [
   'latest_file',
 ] as const;
 
+/** The class table as CSV, safe for spreadsheets. */
 export function sheetCsv(sheet: ClassSheet): string {
   return csvText(sheet.rows.map(flat), COLUMNS);
 }
