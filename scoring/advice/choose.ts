@@ -1,6 +1,6 @@
 import type { Advice } from '../schema/index.ts';
 import { crowned } from './crown.ts';
-import { craterLeft, restartMissed } from './ends.ts';
+import { craterLeft, restartMissed, restartOverfilled } from './ends.ts';
 import type { Facts } from './facts.ts';
 import {
   closeCall,
@@ -21,12 +21,13 @@ import { toeFault } from './toes.ts';
 export type Reasoner = (f: Facts) => Advice | null;
 
 /**
- * The order in which an instructor thinks: is there too much metal for the joint, then the root, then the toes, the face, the size, and
- * only then the habits of the hand.
+ * The order in which an instructor thinks: what only a restart made is the restart's; then, is there too much metal for the joint, then the
+ * root, then the toes, the face, the size, and only then the habits of the hand.
  */
 export const faultOrder: readonly Reasoner[] = [
-  tooMuchMetal,
   restartMissed,
+  restartOverfilled,
+  tooMuchMetal,
   rootShort,
   toeFault,
   craterLeft,

@@ -1,55 +1,74 @@
-import type { Advice, Stop } from '../schema/index.ts';
+import type { Advice, Line, Stop } from '../schema/index.ts';
 import { type Facts, outside } from './facts.ts';
 import { sentences } from './sentences.ts';
 
-/** A root this near a stop was made by the restart, mm. */
+/** What is this near a restarted stop, and nowhere else, the restart made. mm */
 const NEAR_MM = 10;
 
-/** Root missed where the arc was taken up again, and not as it is done: struck above, back into the crater. */
+/** Root missed only where the arc was taken up again, and not as it is done: struck above, back into the crater. */
 export function restartMissed(f: Facts): Advice | null {
   const line = outside(f, 'root fusion');
-  if (line === null) return null;
-  const stop = nearest(f, line.y_mm);
-  const restart = stop?.restart ?? null;
-  if (stop === null || restart === null || restart.way === 'above and back') return null;
+  const stop = line === null ? null : restartedAt(f, line);
+  if (line === null || stop === null || stop.restart.way === 'above and back') return null;
   const flaw_mm = f.bead.stops[f.motion.stops.indexOf(stop)]?.flaw?.length_mm ?? 0;
-  const told = { stop_mm: stop.y_mm, above_mm: restart.above_mm, root_mm: line.reading, flaw_mm };
+  const told = { stop_mm: stop.y_mm, above_mm: stop.restart.above_mm, root_mm: inMm(line), flaw_mm };
+  const notBack = stop.restart.way === 'not back';
   return {
-    code: restart.way === 'not back' ? 'restart-not-back' : 'restart-on-crater',
-    text: restart.way === 'not back' ? sentences.restartNotBack(told) : sentences.restartOnCrater(told),
-    y_mm: line.y_mm,
-    t_s: restart.t_s,
-    cycle: null,
-    side: null,
-    change: null,
+    code: notBack ? 'restart-not-back' : 'restart-on-crater',
+    text: notBack ? sentences.restartNotBack(told) : sentences.restartOnCrater(told),
+    ...at(line.y_mm, stop.restart.t_s),
   };
 }
 
-function nearest(f: Facts, y_mm: number): Stop | null {
-  let best: Stop | null = null;
-  for (const s of f.motion.stops) {
-    if (Math.abs(s.y_mm - y_mm) > NEAR_MM) continue;
-    if (best === null || Math.abs(s.y_mm - y_mm) < Math.abs(best.y_mm - y_mm)) best = s;
-  }
-  return best;
+/** Brought back as it is done, but held until the crater ran over: crowned or lapped there and nowhere else. */
+export function restartOverfilled(f: Facts): Advice | null {
+  const crown = outside(f, 'convexity');
+  const lap = outside(f, 'overlap');
+  const line = lap ?? crown;
+  const stop = line === null ? null : restartedAt(f, line);
+  if (line === null || stop === null || stop.restart.way !== 'above and back') return null;
+  if (crown !== null && restartedAt(f, crown) !== stop) return null;
+  return {
+    code: 'restart-overfilled',
+    text: sentences.restartOverfilled({
+      stop_mm: stop.y_mm,
+      crown_mm: crown === null ? null : inMm(crown),
+      lap_mm: lap === null ? null : inMm(lap),
+      inCrater_s: stop.restart.inCrater_s,
+    }),
+    ...at(line.y_mm, stop.restart.t_s),
+  };
+}
+
+type Restarted = Stop & { restart: NonNullable<Stop['restart']> };
+
+/** The restarted stop that all places of a line lie round; null where the line is broken elsewhere too. */
+function restartedAt(f: Facts, line: Line): Restarted | null {
+  const near = (stop: Stop): boolean =>
+    line.places.every((p) => Math.abs(p.from_mm - stop.y_mm) <= NEAR_MM && Math.abs(p.to_mm - stop.y_mm) <= NEAR_MM);
+  return f.motion.stops.find((stop): stop is Restarted => stop.restart !== null && near(stop)) ?? null;
+}
+
+function at(y_mm: number, t_s: number): Pick<Advice, 'y_mm' | 't_s' | 'cycle' | 'side' | 'change'> {
+  return { y_mm, t_s, cycle: null, side: null, change: null };
+}
+
+function inMm(line: Line): number {
+  return line.unit === 'in' ? line.reading * 25.4 : line.reading;
 }
 
 /** A crater of the judged length that a line does not allow. */
 export function craterLeft(f: Facts): Advice | null {
   const line = outside(f, 'leg at the crater') ?? outside(f, 'crater depth');
   if (line === null) return null;
-  const at = f.bead.stops.findIndex((s) => s.craterAt_mm === line.y_mm || s.leastSizeAt_mm === line.y_mm);
-  const bead = f.bead.stops[at];
-  const stop = f.motion.stops[at];
+  const which = f.bead.stops.findIndex((s) => s.craterAt_mm === line.y_mm || s.leastSizeAt_mm === line.y_mm);
+  const bead = f.bead.stops[which];
+  const stop = f.motion.stops[which];
   if (bead === undefined || stop === undefined || bead.craterDepth_mm === null || bead.craterAt_mm === null)
     return null;
   return {
     code: 'crater-open',
     text: sentences.craterOpen({ depth_mm: bead.craterDepth_mm, y_mm: bead.craterAt_mm, reStrikes: stop.reStrikes }),
-    y_mm: bead.craterAt_mm,
-    t_s: stop.t_s,
-    cycle: null,
-    side: null,
-    change: null,
+    ...at(bead.craterAt_mm, stop.t_s),
   };
 }

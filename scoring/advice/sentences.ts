@@ -105,6 +105,19 @@ export const sentences = {
   restartNotBack: (p: { stop_mm: number; above_mm: number; root_mm: number; flaw_mm: number }): string =>
     `You restarted ${said(p.above_mm, 0)} above the stop at ${said(p.stop_mm, 0)} and never came back into the crater; the root is ${rootSaid(p.root_mm)} there. Drop back in, wait until it is full, then go.`,
 
+  restartOverfilled: (p: {
+    stop_mm: number;
+    crown_mm: number | null;
+    lap_mm: number | null;
+    inCrater_s: number;
+  }): string => {
+    const what = [
+      p.crown_mm === null ? '' : `crowned ${said(p.crown_mm)}`,
+      p.lap_mm === null ? '' : `${said(p.lap_mm)} over cold plate at a toe`,
+    ].filter((x) => x !== '');
+    return `Your restart at ${said(p.stop_mm, 0)} ran over: ${what.join(', ')}. You were ${said(p.inCrater_s)} s in the crater; go on as soon as it is full.`;
+  },
+
   craterOpen: (p: { depth_mm: number; y_mm: number; reStrikes: number }): string =>
     p.reStrikes === 0
       ? `Crater left ${said(p.depth_mm)} deep at ${said(p.y_mm, 0)}. Stay a moment, then strike once or twice, short, into it as it sets.`

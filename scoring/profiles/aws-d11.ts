@@ -21,15 +21,6 @@ type Table = 'inch' | 'SI';
 function fusionRules(): Rule[] {
   return [
     {
-      measure: 'crater short',
-      clause: 'D1.1 Table 6.1 (3): craters filled, read as filled to the size asked',
-      status: 'verified',
-      plates: all,
-      limit: { form: 'none' },
-      extent: { kind: 'anywhere' },
-      note: 'Craters filled: Table 6.1 of the 2004 edition (8.1 of later ones). To the specified size, ends outside the effective length left out: from memory.',
-    },
-    {
       measure: 'root fusion',
       clause: 'D1.1 Table 6.1 (2): thorough fusion to base metal, read at the root',
       status: 'verified',
@@ -52,6 +43,15 @@ function fusionRules(): Rule[] {
       plates: all,
       limit: { form: 'none' },
       extent: { kind: 'anywhere' },
+    },
+    {
+      measure: 'crater short',
+      clause: 'D1.1 Table 6.1 (3): craters filled, read as filled to the size asked',
+      status: 'verified',
+      plates: all,
+      limit: { form: 'none' },
+      extent: { kind: 'anywhere' },
+      note: 'Craters filled: Table 6.1 of the 2004 edition (8.1 of later ones). To the specified size, ends outside the effective length left out: from memory.',
     },
   ];
 }

@@ -63,6 +63,7 @@ const OTHER_ATTEMPT: readonly Advice['code'][] = [
   'crater-open',
   'restart-on-crater',
   'restart-not-back',
+  'restart-overfilled',
 ];
 
 interface Welded {

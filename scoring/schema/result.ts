@@ -76,6 +76,7 @@ export const adviceCodes = [
   'crater-open',
   'restart-on-crater',
   'restart-not-back',
+  'restart-overfilled',
   'edge-melted-back',
   'hot-top',
   'uneven-rhythm',

@@ -29,6 +29,7 @@ export const faults: Record<AdviceCode, { name: string; kind: FaultKind }> = {
   'one-sided': { name: 'bead to one side', kind: 'shape' },
   'crater-open': { name: 'crater left open', kind: 'shape' },
   'restart-on-crater': { name: 'restarted on the cold crater', kind: 'root' },
+  'restart-overfilled': { name: 'crater overfilled at a restart', kind: 'shape' },
   'restart-not-back': { name: 'restart not brought back into the crater', kind: 'root' },
   'edge-melted-back': { name: 'edge melted back', kind: 'shape' },
   'hot-top': { name: 'top end ran hot', kind: 'metal' },
