@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
@@ -8,5 +9,7 @@ export default defineConfig({
     hookTimeout: 60_000,
     testTimeout: 120_000,
     passWithNoTests: false,
+    // Left alone, one core is kept free for the watcher that a single run does not have: on two cores that is half the machine.
+    maxWorkers: availableParallelism(),
   },
 });

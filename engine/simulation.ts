@@ -50,7 +50,10 @@ export interface Simulation {
   fields(): Record<string, ArrayLike<number>>;
   /** Everything needed to go on from here, bit for bit. */
   snapshot(): ArrayBuffer;
-  /** @throws EngineError 'bad-snapshot' when the bytes belong to another layout or version. */
+  /**
+   * Goes back, or on, to a snapshot.
+   * @throws EngineError 'bad-snapshot' when the bytes belong to another layout or version.
+   */
   restore(snapshot: ArrayBuffer): void;
 }
 
@@ -69,7 +72,10 @@ function checkPose(pose: Pose): void {
     throw new EngineError('bad-pose', 'pose.trigger', pose.trigger, 'true or false');
 }
 
-/** @throws EngineError when an option is out of range. */
+/**
+ * The joint clamped and cold, ready for the first pose. Same options and poses, same bits, on every machine.
+ * @throws EngineError when an option is out of range.
+ */
 export function createSimulation(options: SimulationOptions, choices: StateChoices = {}): Simulation {
   const s = allocate(structuredCloneOptions(options), choices);
   s.ledger.start_J = workEnergy(s);

@@ -32,6 +32,7 @@ import { longestStep, stepOfCubes } from './step.ts';
 import { tableOf } from './substance.ts';
 import type { HeatAccount, HeatCase, HeatField, Place } from './types.ts';
 
+/** A piece of metal being heated. */
 export interface HeatPiece {
   readonly kernel: 'reference' | 'simd';
   /** Length of a step and time done, s. */
@@ -53,7 +54,10 @@ export interface HeatPiece {
   account(): HeatAccount;
 }
 
-/** @throws EngineError with the field's path when the case cannot be computed. */
+/**
+ * Lays the piece out in cells at its starting temperature; `run` then takes it through time.
+ * @throws EngineError with the field's path when the case cannot be computed.
+ */
 export function createHeatPiece(heatCase: HeatCase): HeatPiece {
   checkHeatCase(heatCase);
   const { piece, cell_mm, losses, sources = [], held = [] } = heatCase;

@@ -22,7 +22,10 @@ const DEFAULT_MOST_SWEEPS = 100_000;
 const DEFAULT_GRAVITY = { u: 0, y: -9.81, w: 0 };
 const MOST_COLUMNS = 1e6;
 
-/** @throws EngineError with the field's path when the case cannot be computed. */
+/**
+ * Settles a pool under its own weight and surface tension until nothing moves any more.
+ * @throws EngineError with the field's path when the case cannot be computed.
+ */
 export function settleSurface(c: SurfaceCase): SurfaceResult {
   check(c);
   const { nu, ny } = c;

@@ -18,7 +18,10 @@ export interface EtchedCut extends CutFrame {
   svg: string;
 }
 
-/** @param station readings of the section, for how much of the joint is shown; null where there is no bead */
+/**
+ * Where a cut's drawing has its root, and its size at a scale.
+ * @param station readings of the section, for how much of the joint is shown; null where there is no bead
+ */
 export function cutFrame(sec: Section, station: Station | null, scale: number): CutFrame {
   const view = viewOf(sec.joint, station?.legA_mm ?? 5, station?.legB_mm ?? 5);
   return {
@@ -29,7 +32,10 @@ export function cutFrame(sec: Section, station: Station | null, scale: number): 
   };
 }
 
-/** @param station as for cutFrame */
+/**
+ * Draws a cut as it lies under the glass, with the frame to set marks in.
+ * @param station as for cutFrame
+ */
 export function etchedCut(sec: Section, station: Station | null, options: { scale: number; id: string }): EtchedCut {
   const { scale, id } = options;
   return {

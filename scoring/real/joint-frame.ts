@@ -32,7 +32,10 @@ export interface JointFrame {
   angle_deg: number;
 }
 
-/** @throws InputError when a direction is too short, or the picture was taken so far askew that the plates do not stand at a right angle */
+/**
+ * The joint's own frame in a picture, from the root and a point along each plate's face.
+ * @throws InputError when a direction is too short, or the picture was taken so far askew that the plates do not stand at a right angle
+ */
 export function jointFrame(marks: Pick<PictureMarks, 'root' | 'plateA' | 'plateB'>, scale: PictureScale): JointFrame {
   const alongA = direction(marks.root, marks.plateA, 'marks.plateA', scale);
   const alongB = direction(marks.root, marks.plateB, 'marks.plateB', scale);

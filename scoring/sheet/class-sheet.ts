@@ -22,6 +22,7 @@ export interface TraineeRow {
   commonFault: AdviceCode | null;
 }
 
+/** A class on one sheet: who does what now, what they have in common, whom to see first, and every file that does not fit. */
 export interface ClassSheet {
   rows: TraineeRow[];
   /** Most trainees have it among their latest attempts; null where no two share one (or one trainee alone has none). */
