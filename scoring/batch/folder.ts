@@ -4,7 +4,7 @@ import { InputError } from '../schema/index.ts';
 import { readBytes, whyNot } from './bytes.ts';
 
 /** Most files of one folder taken in. */
-export const MOST_FILES = 5000;
+const MOST_FILES = 5000;
 
 /** Ends of names of packed files, which are refused by name and never opened. */
 const PACKED_END = /\.(gz|tgz|zip|bz2|xz|zst|br|7z|rar)$/i;

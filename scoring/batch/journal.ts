@@ -16,7 +16,7 @@ const MOST_JOURNAL = 200_000_000;
  * What was judged by, as a digest: engine, ready exercises and profiles, and those given on the command line. A score made by another
  * judge is not taken over.
  */
-export function judgeDigest(judge: Judge): string {
+function judgeDigest(judge: Judge): string {
   return digest(JSON.stringify([ENGINE_VERSION, exercises, profiles, judge.exercise, judge.profile]));
 }
 

@@ -50,7 +50,7 @@ export interface FolderScores {
   journalFault: string | null;
 }
 
-export const NO_JUDGE: Judge = { exercise: null, profile: null };
+const NO_JUDGE: Judge = { exercise: null, profile: null };
 /** Most worker threads. */
 export const MOST_WORKERS = 64;
 

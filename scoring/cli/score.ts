@@ -77,6 +77,6 @@ function scoreFile(file: string, flags: ScoreFolderFlags, terminal: Terminal): n
   return flags.strict && result.verdict !== 'within' ? 1 : 0;
 }
 
-export function isFolder(path: string): boolean {
+function isFolder(path: string): boolean {
   return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
 }

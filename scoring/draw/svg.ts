@@ -26,7 +26,7 @@ export function pathOf(points: readonly Spot[], closed: boolean): string {
   );
 }
 
-export function attributes(values: Record<string, string | number>): string {
+function attributes(values: Record<string, string | number>): string {
   return Object.entries(values)
     .map(([name, value]) => ` ${name}="${typeof value === 'number' ? num(value) : escapeText(value)}"`)
     .join('');
