@@ -6,6 +6,7 @@ import './style/sentence.css';
 import './style/joint.css';
 import './style/panels.css';
 import './style/dialogs.css';
+import './style/landscape.css';
 import { render } from 'preact';
 import { App } from './app.tsx';
 import { Session } from './session/session.ts';

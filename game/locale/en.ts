@@ -248,7 +248,7 @@ export const en = {
         return 'This is a test: ghost, beat and toe marks are off in it, whatever is set here.';
       if (level.kind === 'free') return 'Your own joint and settings: guides are as you set them here.';
       if (level.kind === 'with guides')
-        return `This exercise is welded with guides, as set here. After three good attempts in a row they go; so far ${level.good}.`;
+        return `This exercise is welded with guides, as set here. After three good attempts in a row they go; so far ${['none', 'one', 'two'][level.good]}.`;
       return `Three good attempts in a row: ghost, beat and toe marks are off in this exercise. Two outside in a row bring them back${level.bad > 0 ? '; so far one' : ''}.`;
     },
     own: 'Guides as set here, whatever the level says',

@@ -32,6 +32,30 @@ export function flagNumber(flags: readonly Flag[], side: Flag['side'], y_mm: num
   return flags.find((f) => f.side === side && Math.abs(f.y_mm - y_mm) < TOGETHER_MM)?.number ?? null;
 }
 
+/**
+ * How many places farther out each flag stands, so that none covers another on its side.
+ * @param near_mm flags nearer than this in height would touch
+ */
+export function flagColumns(flags: readonly Flag[], near_mm: number): number[] {
+  const columns: number[] = [];
+  for (const [i, flag] of flags.entries()) {
+    const taken = flags
+      .slice(0, i)
+      .map((other, k) => ({ other, column: columns[k] }))
+      .filter(({ other }) => left(other) === left(flag) && Math.abs(other.y_mm - flag.y_mm) < near_mm)
+      .map(({ column }) => column);
+    let column = 0;
+    while (taken.includes(column)) column++;
+    columns.push(column);
+  }
+  return columns;
+}
+
+/** The left toe's flags stand at the left; everything else at the right. */
+function left(flag: Flag): boolean {
+  return flag.side === 'B';
+}
+
 function rank(verdict: Result['lines'][number]['verdict']): number {
   return verdict === 'outside' ? 0 : verdict === 'too close to call' ? 1 : 2;
 }

@@ -5,12 +5,15 @@ import { legOf } from '../setup.ts';
 import { cutAt, exercise, finished, guides, result, torchState } from '../state.ts';
 import { type Camera, toPane } from '../view/camera.ts';
 import { metalEnds } from '../view/metal.ts';
-import { flagsOf } from './flags.ts';
+import { flagColumns, flagsOf } from './flags.ts';
 
 const RULE_X = 36;
 /** Letters nearer than this would print over each other. */
 const LETTER_PX = 18;
 const HANDLE_STEP_MM = 0.5;
+/** Room a flag takes, and the shortest line it stands on, px. */
+const FLAG_PX = 25;
+const LEADER_PX = 30;
 
 /** Letter of a cut fixed beforehand; A is the one being dragged. */
 export function cutLetter(index: number): string {
@@ -67,17 +70,21 @@ export function JointMarks({ session, camera }: { session: Session; camera: Came
 function Flags({ session, camera }: { session: Session; camera: Camera }) {
   const flags = result.value ? flagsOf(result.value) : [];
   const toe = legOf(exercise.value) / Math.SQRT2;
+  const columns = flagColumns(flags, FLAG_PX / camera.scale);
+  const inside = toPane(camera, toe, 0).x_px - toPane(camera, 0, 0).x_px;
   return (
     <>
-      {flags.map((flag) => {
+      {flags.map((flag, i) => {
         const out = flag.side === 'B' ? -1 : 1;
         const at = toPane(camera, flag.side === null ? 0 : out * toe, flag.y_mm);
+        // Every leader ends at the same distance from the toe; one from the root is longer by the way to the toe.
+        const reach = LEADER_PX + columns[i] * FLAG_PX + (flag.side === null ? inside : 0);
         return (
           <button
             key={flag.number}
             type="button"
             class={`flag ${out < 0 ? 'left' : 'right'}`}
-            style={{ left: `${at.x_px}px`, top: `${at.y_px}px` }}
+            style={{ left: `${at.x_px}px`, top: `${at.y_px}px`, '--leader': `${reach}px` }}
             aria-label={words.joint.flag(flag.number, flag.text)}
             title={flag.text}
             onPointerDown={(event) => event.stopPropagation()}

@@ -17,9 +17,9 @@ export function ShelfDialog({ session, close }: { session: Session; close: () =>
               <span class="when">
                 {new Date(entry.made_ms).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' })}
               </span>
-              <span>{entry.title}</span>
-              <span class="unit">{words.level.helped[entry.helped]}</span>
-              {entry.verdict ? <VerdictMark verdict={entry.verdict} /> : <span />}
+              <span class="title">{entry.title}</span>
+              <span class="unit helped">{words.level.helped[entry.helped]}</span>
+              {entry.verdict ? <VerdictMark verdict={entry.verdict} /> : <span class="verdict" />}
               <button
                 type="button"
                 onClick={() => {

@@ -248,7 +248,7 @@ void main() {
   float inside = min(side, ends);
   if (inside > -pixel) {
     float line = 1.0 - smoothstep(0.5 * pixel, 1.4 * pixel, inside);
-    vec3 light = mix(metal(place, dark), mix(INK, vec3(0.25), dark), line * (inside == side ? 0.55 : 0.9));
+    vec3 light = mix(metal(place, dark), mix(INK, vec3(0.045), dark), line * (inside == side ? 0.55 : 0.9));
     color = mix(color, light, smoothstep(-pixel, 0.0, inside));
   }
 
