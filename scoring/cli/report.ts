@@ -74,11 +74,16 @@ function beadSentences(r: Result, kind: Kind): string[] {
     r.bead.rootFusedShare === null
       ? ''
       : ` Tied in at the root over ${said(100 * r.bead.rootFusedShare, 0)} % of the judged length.`;
+  const c = r.bead.consistency;
+  const even =
+    c === null
+      ? ''
+      : ` Along the length: size even to ± ${said(c.size_mm)}, face ± ${said(c.faceWidth_mm)}, crown ± ${said(c.convexity_mm)} (standard deviation).`;
   const edge = m.edgeMeltedBack_mm === null ? '' : ` Edge melted back ${said(m.edgeMeltedBack_mm)}.`;
   const risk = Math.max(r.bead.worst?.toeRiskA_mm ?? 0, r.bead.worst?.toeRiskB_mm ?? 0);
   const [a, b] = kind === 'lap' ? ['back plate', 'edge plate'] : ['right', 'left'];
   return [
-    `Bead, mean: legs ${said(m.legA_mm)} ${a}, ${said(m.legB_mm)} ${b}; throat ${said(m.throat_mm)}; face ${said(m.faceWidth_mm)} wide, crowned ${said(m.convexity_mm)}; fused ${said(m.fusionDepthA_mm)} and ${said(m.fusionDepthB_mm)} deep.${share}${edge}`,
+    `Bead, mean: legs ${said(m.legA_mm)} ${a}, ${said(m.legB_mm)} ${b}; throat ${said(m.throat_mm)}; face ${said(m.faceWidth_mm)} wide, crowned ${said(m.convexity_mm)}; fused ${said(m.fusionDepthA_mm)} and ${said(m.fusionDepthB_mm)} deep.${share}${even}${edge}`,
     ...(risk > 0.3
       ? [`Melted plate outside the metal: up to ${said(risk)} mm (toe risk; on steel it may show as undercut).`]
       : []),

@@ -54,5 +54,5 @@ export {
   type Verdict,
   verdicts,
 } from './result.ts';
-export { type Station, type StationMeasure, stationSchema } from './station.ts';
+export { type Consistency, consistencySchema, type Station, type StationMeasure, stationSchema } from './station.ts';
 export { recordingVersions, type Step, upToCurrent, type Versions } from './version.ts';

@@ -3,7 +3,7 @@ import { aidsInUseSchema, deviceSchema, originSchema } from './bench.ts';
 import { beadStartSchema, beadStopSchema } from './ends.ts';
 import { askedSchema } from './exercise.ts';
 import { motionSchema } from './motion.ts';
-import { stationSchema } from './station.ts';
+import { consistencySchema, stationSchema } from './station.ts';
 
 export const lineVerdicts = ['within', 'outside', 'too close to call'] as const;
 /** Every verdict there is. */
@@ -169,6 +169,8 @@ export const resultSchema = z.strictObject({
     worstAt_mm: z.record(z.string(), z.number()),
     mean: stationSchema.nullable(),
     rootFusedShare: z.number().nullable(),
+    /** Standard deviations along the judged length; null with too few stations. */
+    consistency: consistencySchema.nullable(),
     /** Length of the judged joint surely under and surely over the size asked, plus-minus taken off; mm. */
     undersize_mm: z.number(),
     oversize_mm: z.number(),

@@ -44,6 +44,14 @@ export const stationSchema = z.strictObject({
 });
 
 /** The bead at one height. */
+/** How much the bead changes along the judged length; see bead/consistency.ts. */
+export const consistencySchema = z.strictObject({
+  size_mm: z.number(),
+  faceWidth_mm: z.number(),
+  convexity_mm: z.number(),
+});
+
+export type Consistency = z.infer<typeof consistencySchema>;
 export type Station = z.infer<typeof stationSchema>;
 /** A measure that is read at every station. */
 export type StationMeasure = Exclude<keyof Station, 'y_mm' | 'rootFused'>;

@@ -1,3 +1,4 @@
+import { consistencyOf } from '../bead/consistency.ts';
 import { plusMinusAt } from '../bead/plus-minus.ts';
 import { milli, tenth } from '../bead/round.ts';
 import { type FreezeStamps, readSection } from '../bead/station.ts';
@@ -60,6 +61,7 @@ export function readBead(
       ...worstOf(stations),
       mean: meanOf(stations),
       rootFusedShare: stations.length > 0 ? milli(fused / stations.length) : null,
+      consistency: consistencyOf(stations),
       undersize_mm: leg === null ? 0 : stations.filter((s) => s.size_mm + e < leg).length * STEP_MM,
       oversize_mm: most === null ? 0 : stations.filter((s) => s.size_mm - e > most).length * STEP_MM,
     },

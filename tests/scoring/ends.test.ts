@@ -149,7 +149,7 @@ describe('restart in mid length', () => {
     const good = above.bead.stops[0]!;
     const bad = onCrater.bead.stops[0]!;
     expect(good.flaw!.rootShort_mm).toBe(0);
-    expect(bad.flaw!.rootShort_mm).toBeGreaterThanOrEqual(3);
+    expect(bad.flaw!.rootShort_mm).toBeGreaterThan(bad.flaw!.plusMinus_mm);
     expect(Math.abs(bad.flaw!.rootFusionAt_mm - bad.y_mm)).toBeLessThan(10);
     expect(bad.flaw!.rootFusion_mm).toBeLessThan(-0.8);
     expect(good.filled).toBe(true);

@@ -1,10 +1,16 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { plusMinus } from '../../scoring/bead/plus-minus.ts';
-import { beadStartSchema, beadStopSchema, motionSchema, stationSchema } from '../../scoring/index.ts';
+import {
+  beadStartSchema,
+  beadStopSchema,
+  consistencySchema,
+  motionSchema,
+  stationSchema,
+} from '../../scoring/index.ts';
 import { madeUpCuts } from '../studies/measures/cuts.ts';
 import { madeUpHands } from '../studies/measures/hands.ts';
-import { endRows, type Row, stationRows } from '../studies/measures/rows.ts';
+import { consistencyRows, endRows, type Row, stationRows } from '../studies/measures/rows.ts';
 import { motionRows } from '../studies/measures/rows-motion.ts';
 import { allRows, measuresText, PICTURES, TABLE } from '../studies/measures/table.ts';
 
@@ -21,6 +27,10 @@ describe('the table of measures', () => {
 
   it('has every measure of the bead once', () => {
     expect(fields(stationRows)).toEqual(Object.keys(stationSchema.shape).sort());
+  });
+
+  it('has every measure along the length once', () => {
+    expect(fields(consistencyRows)).toEqual(Object.keys(consistencySchema.shape).sort());
   });
 
   it('has every measure of starts, stops and restarts', () => {

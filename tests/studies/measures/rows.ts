@@ -188,6 +188,20 @@ export const stationRows: readonly Row[] = [
   },
 ];
 
+/** `bead.consistency`. */
+export const consistencyRows: readonly Row[] = [
+  {
+    fields: ['size_mm', 'faceWidth_mm', 'convexity_mm'],
+    name: 'consistency along the length',
+    definition:
+      'Standard deviation of size, width of face and convexity over the stations of the judged length; the ripples of the weave are in it.',
+    unit: 'mm',
+    source: PRACTICE,
+    plusMinus: { said: '± 0.1: what the mesh moves, it moves alike along the run' },
+    picture: 'consistency.svg',
+  },
+];
+
 /** `bead.start`, `bead.stops` and the flaw at a restart. */
 export const endRows: readonly Row[] = [
   {

@@ -21,6 +21,7 @@ export function runPictures(welds: Welds): [string, string][] {
     ['crater.svg', crater(welds)],
     ['restart.svg', restart(welds)],
     ['stops.svg', stops(welds)],
+    ['consistency.svg', consistency(welds)],
   ];
 }
 
@@ -256,4 +257,27 @@ function stops({ filled, tapped }: Welds): string {
     )
     .text(0.1, 1.9, 'short arcs up the joint: tapped, neither run nor crater fill')
     .svg();
+}
+
+/** Size along the judged length of an even and of an uneven hand. */
+function consistency({ whole, uneven }: Welds): string {
+  const chart = new Chart(
+    { from: 20, to: 50, step: 5, name: UP },
+    { from: 4, to: 8, step: 1, name: 'size, mm' },
+    'consistency along the length',
+  );
+  for (const [w, dash, y, text] of [
+    [whole, '', 7.6, 'full, even hand'],
+    [uneven, '6 4', 7.2, 'dashed, uneven hand'],
+  ] as const) {
+    const { stations, consistency: c } = w.result.bead;
+    chart
+      .line(
+        stations.filter((s) => s.y_mm <= 50).map((s): [number, number] => [s.y_mm, s.size_mm]),
+        1.8,
+        dash,
+      )
+      .text(21, y, `${text}: standard deviation ${c!.size_mm.toFixed(2)} over its judged length`);
+  }
+  return chart.svg();
 }

@@ -1,11 +1,11 @@
 import { plusMinus } from '../../../scoring/bead/plus-minus.ts';
-import { endRows, type Row, stationRows } from './rows.ts';
+import { consistencyRows, endRows, type Row, stationRows } from './rows.ts';
 import { motionRows } from './rows-motion.ts';
 
 export const PICTURES = new URL('../../../assets/measures/', import.meta.url);
 export const TABLE = new URL('../../../scoring/MEASURES.md', import.meta.url);
 
-export const allRows: readonly Row[] = [...motionRows, ...stationRows, ...endRows];
+export const allRows: readonly Row[] = [...motionRows, ...stationRows, ...consistencyRows, ...endRows];
 
 /** scoring/MEASURES.md, from the rows and from the plus-minus the scoring itself uses. */
 export function measuresText(): string {
@@ -23,6 +23,10 @@ ${tableOf(motionRows)}
 ## The bead at one height (\`bead.stations\`, \`worst\`, \`mean\`)
 
 ${tableOf(stationRows)}
+
+## The bead along its length (\`bead.consistency\`)
+
+${tableOf(consistencyRows)}
 
 ## Starts, stops and restarts (\`bead.start\`, \`bead.stops\`)
 

@@ -19,6 +19,9 @@ const WELDS = {
   restart: { hand: restartOnCrater(30) },
   climbedOff: { joint: { length_mm: 45 }, weave: { shelf_s: 0, start_mm: 6, length_mm: 34 } },
   shelf: { joint: { length_mm: 45 }, weave: { shelf_s: 1.2, start_mm: 6, length_mm: 34 } },
+  uneven: { faults: { tremor_mm: 0.5, timing: 0.25 } },
+  /** The plain weave to the top. */
+  whole: {},
   tapped: { joint: { length_mm: 45 }, hand: tapped(0.6, 0.5) },
 } as const satisfies Record<string, Weld>;
 
