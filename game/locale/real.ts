@@ -50,6 +50,7 @@ export const real = {
     set: (count: number) => (count === 1 ? 'set' : `${count} set`),
     optional: 'if there is one',
     back: 'Take the last point back',
+    next: (name: string) => `Next: ${name}`,
     still: (names: string) => `Still to mark: ${names}.`,
   },
 

@@ -16,7 +16,8 @@ export type OwnMarks = Pick<PlacedMarks, 'toeA' | 'toeB' | 'face' | 'fusionA' | 
 
 /** One measure, the trainee's reading beside the bench's. */
 export interface OwnRow {
-  measure: 'leg' | 'throat' | 'convexity' | 'fused depth' | 'root';
+  /** A hollow is a row only where there is one to speak of. */
+  measure: 'leg' | 'throat' | 'convexity' | 'hollow' | 'fused depth' | 'root';
   side: 'A' | 'B' | null;
   /** mm; null: the marks do not reach that far. */
   yours_mm: number | null;
@@ -125,15 +126,15 @@ function rowsOf(yours: MarkedReadings, bench: Station): OwnRow[] {
     tolerance_mm,
     agrees: own !== null && Math.abs(own - actual) <= tolerance_mm + 1e-9,
   });
-  // A hollow face is read as a convexity below nothing, so that crown and hollow stand on one scale.
-  const bulge = (r: { convexity_mm: number; concavity_mm: number }): number =>
-    milli(r.convexity_mm >= r.concavity_mm ? r.convexity_mm : -r.concavity_mm);
   const deep = (x: number): number => Math.max(0, x);
   return [
     row('leg', 'B', yours.legB_mm, bench.legB_mm, byHand.leg),
     row('leg', 'A', yours.legA_mm, bench.legA_mm, byHand.leg),
     row('throat', null, yours.throat_mm, bench.throat_mm, byHand.throat),
-    row('convexity', null, bulge(yours), bulge(bench), byHand.convexity),
+    row('convexity', null, yours.convexity_mm, bench.convexity_mm, byHand.convexity),
+    ...(Math.max(yours.concavity_mm, bench.concavity_mm) > byHand.convexity
+      ? [row('hollow', null, yours.concavity_mm, bench.concavity_mm, byHand.convexity)]
+      : []),
     row('fused depth', 'B', yours.fusionDepthB_mm, deep(bench.fusionDepthB_mm), byHand.fusion),
     row('fused depth', 'A', yours.fusionDepthA_mm, deep(bench.fusionDepthA_mm), byHand.fusion),
     row('root', null, yours.rootFusion_mm, bench.rootFusion_mm, byHand['root fusion']),
@@ -152,11 +153,23 @@ interface EtchLines {
 /** The two lines the etch shows in one plate, without their way along the plate's own face. */
 function etchLines(sec: Section, side: 'A' | 'B'): EtchLines {
   const part = side === 'A' ? PART.A : PART.B;
-  const inside = (p: Place): boolean =>
-    side === 'A' ? p.b < -INSIDE_MM : p.a < -INSIDE_MM && p.b > sec.joint.gap_mm + INSIDE_MM;
+  const inside = insidePlate(sec.joint, side);
   const lines = (reached: number): Place[][] =>
     zoneOutlines(sec, part, reached).flatMap((ring) => runsInside(ring, inside));
   return { fusion: lines(sec.solidus_C), zone: lines(sec.ac1_C) };
+}
+
+/** Whether a place lies inside a plate as cut, clear of its faces and its back: a zone's ring also runs along those. */
+function insidePlate({ kind, gap_mm, plateA_mm, plateB_mm }: Section['joint'], side: 'A' | 'B'): (p: Place) => boolean {
+  const between = (x: number, from: number, to: number): boolean => x > from + INSIDE_MM && x < to - INSIDE_MM;
+  const far = Number.POSITIVE_INFINITY;
+  if (side === 'A')
+    return kind === 'corner'
+      ? (p) => p.b < -INSIDE_MM && between(p.a, 0, plateA_mm)
+      : (p) => between(p.b, -plateA_mm, 0);
+  if (kind === 'tee') return (p) => between(p.a, -plateB_mm, 0) && between(p.b, gap_mm, far);
+  return (p) =>
+    p.a < -INSIDE_MM && between(p.b, kind === 'lap' ? gap_mm : 0, (kind === 'lap' ? gap_mm : 0) + plateB_mm);
 }
 
 /** Stretches of a closed ring inside, each with its points in order. */

@@ -42,6 +42,12 @@ describe.each(['tee', 'lap'] as const)('measuring a %s of the bench oneself', (k
     expect(own.agrees).toBe(true);
     expect(own.fusionLines.length).toBeGreaterThan(0);
     expect(own.zoneEdges.length).toBeGreaterThan(0);
+    const { gap_mm, plateA_mm, plateB_mm } = sec.joint;
+    for (const p of [...own.fusionLines, ...own.zoneEdges].flat()) {
+      const inA = p.b < 0 && p.b > -plateA_mm;
+      const inB = p.a < 0 && (kind === 'tee' ? p.a > -plateB_mm : p.b < gap_mm + plateB_mm);
+      expect(inA || inB).toBe(true);
+    }
   });
 
   it('says which line it was when the edge of the heat-affected zone was marked, and how far in the fusion line is', () => {

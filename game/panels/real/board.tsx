@@ -23,6 +23,8 @@ interface Props {
   change: (marks: MarkSet, chosen: Chosen | null) => void;
   /** Lines laid over the picture, in its pixels. */
   children?: ComponentChildren;
+  /** Shown under the picture, at the right. */
+  foot?: ComponentChildren;
 }
 
 /** A press this near a mark takes hold of it, CSS pixels. */
@@ -32,7 +34,7 @@ const MOVE_PX = 4;
 const ZOOMS = [1, 1.5, 2, 3, 4, 6];
 
 /** A picture with marks set on it: click to set, drag to move, drag beside the marks to pan, arrow keys to nudge. */
-export function Board({ picture, steps, marks, active, chosen, fixed, place, change, children }: Props) {
+export function Board({ picture, steps, marks, active, chosen, fixed, place, change, children, foot }: Props) {
   const frame = useRef<HTMLDivElement>(null);
   const sheet = useRef<SVGSVGElement>(null);
   const [fit, setFit] = useState(1);
@@ -78,18 +80,21 @@ export function Board({ picture, steps, marks, active, chosen, fixed, place, cha
           <MarkShapes steps={steps} marks={marks} chosen={chosen} unit={1 / scale} />
         </svg>
       </div>
-      <label class="zoom">
-        {real.board.zoom}
-        <input
-          type="range"
-          min={0}
-          max={ZOOMS.length - 1}
-          step={1}
-          value={ZOOMS.indexOf(zoom)}
-          onInput={(event) => setZoom(ZOOMS[Number(event.currentTarget.value)])}
-        />
-        {zoom} ×
-      </label>
+      <div class="boardfoot">
+        <label class="zoom">
+          {real.board.zoom}
+          <input
+            type="range"
+            min={0}
+            max={ZOOMS.length - 1}
+            step={1}
+            value={ZOOMS.indexOf(zoom)}
+            onInput={(event) => setZoom(ZOOMS[Number(event.currentTarget.value)])}
+          />
+          {zoom} ×
+        </label>
+        {foot}
+      </div>
     </div>
   );
 }
@@ -229,7 +234,14 @@ export function MarkShapes({ steps, marks, chosen, unit }: ShapesProps) {
               <g key={`${step.id}${i.toString()}`}>
                 <Twice d={shape(step.shape, p, unit)} unit={unit} />
                 {chosen?.step === step.id && chosen.index === i && (
-                  <circle class="chosen" cx={p.x} cy={p.y} r={13 * unit} stroke-width={1.4 * unit} />
+                  <circle
+                    class="chosen"
+                    cx={p.x}
+                    cy={p.y}
+                    r={13 * unit}
+                    stroke-width={1.4 * unit}
+                    stroke-dasharray={3 * unit}
+                  />
                 )}
               </g>
             ))}
@@ -263,7 +275,7 @@ export function Loupe({
   marks,
   chosen,
   children,
-}: Omit<Props, 'active' | 'fixed' | 'place' | 'change'>) {
+}: Omit<Props, 'foot' | 'active' | 'fixed' | 'place' | 'change'>) {
   const at = chosen ? pointsOf(marks, chosen.step)[chosen.index] : undefined;
   if (!at) return null;
   const half = Math.max(picture.width, picture.height) / 24;

@@ -11,7 +11,7 @@ import { Board, Loupe } from './board.tsx';
 import { CouponLines } from './couponLines.tsx';
 import { couponFrom, marksFrom, whyNot } from './couponMarks.ts';
 import { missing } from './marks.ts';
-import { StepList } from './stepList.tsx';
+import { StepFoot, StepList } from './stepList.tsx';
 import { couponSteps } from './steps.ts';
 import { useMarks } from './useMarks.ts';
 
@@ -105,6 +105,7 @@ export function CouponDialog({ kept, close }: { kept: StoredCoupon | null; close
             chosen={set.chosen}
             fixed={false}
             place={set.place}
+            foot={<StepFoot steps={steps} marks={set.marks} active={set.active} choose={set.setActive} />}
             change={change}
           />
         ) : (

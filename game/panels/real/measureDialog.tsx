@@ -8,7 +8,7 @@ import { cutAt, exercise, revealedAt } from '../../state.ts';
 import { Dialog } from '../dialog.tsx';
 import { Board, Loupe } from './board.tsx';
 import { missing, pointsOf } from './marks.ts';
-import { StepList } from './stepList.tsx';
+import { StepFoot, StepList } from './stepList.tsx';
 import { cutSteps } from './steps.ts';
 import { useMarks } from './useMarks.ts';
 
@@ -47,6 +47,7 @@ export function MeasureDialog({ session, close }: { session: Session; close: () 
             chosen={set.chosen}
             fixed={reading !== null}
             place={set.place}
+            foot={!reading && <StepFoot steps={steps} marks={set.marks} active={set.active} choose={set.setActive} />}
             change={set.change}
           >
             {reading && <TrueLines cut={cut} reading={reading} />}

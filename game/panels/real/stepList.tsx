@@ -48,3 +48,20 @@ export function StepList({ steps, marks, active, choose, change }: Props) {
     </ol>
   );
 }
+
+/** Which mark is being set, and the way to the next, close to the picture. */
+export function StepFoot({ steps, marks, active, choose }: Omit<Props, 'change'>) {
+  const at = steps.findIndex((step) => step.id === active);
+  const next = steps[at + 1];
+  const enough = pointsOf(marks, active).length >= steps[at].least;
+  return (
+    <span class="setting">
+      <b>{steps[at].name}</b>
+      {next && (
+        <button type="button" class="link" disabled={!enough} onClick={() => choose(next.id)}>
+          {real.board.next(next.name)}
+        </button>
+      )}
+    </span>
+  );
+}
