@@ -9,7 +9,7 @@ import {
   stationSchema,
 } from '../../scoring/index.ts';
 import { madeUpCuts } from '../studies/measures/cuts.ts';
-import { madeUpHands } from '../studies/measures/hands.ts';
+import { madeUpHands } from '../studies/measures/made-up.ts';
 import { consistencyRows, endRows, type Row, stationRows } from '../studies/measures/rows.ts';
 import { motionRows } from '../studies/measures/rows-motion.ts';
 import { allRows, measuresText, PICTURES, TABLE } from '../studies/measures/table.ts';

@@ -1,7 +1,8 @@
 /** `npm run study:measures`: welds what the pictures show and writes scoring/MEASURES.md and assets/measures/*.svg. */
 import { mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { cutPictures, madeUpCuts } from './cuts.ts';
-import { handPictures, madeUpHands } from './hands.ts';
+import { handPictures } from './hands.ts';
+import { madeUpHands } from './made-up.ts';
 import { runPictures } from './runs.ts';
 import { measuresText, PICTURES, TABLE } from './table.ts';
 import { weldAll } from './welds.ts';
