@@ -30,11 +30,11 @@ export const volts: string = defaultOptions().process.volts_V;
 
 beforeAll(async () => {
   packed = await packAndInstall(temp);
-  await compileExamples(packed);
+  compileExamples(packed);
   writeFileSync(join(packed.project, 'examples', 'wrong.ts'), MISTAKE);
   const examples = EXAMPLES.map(async (name) => exported.set(name, await runExample(packed, name)));
   [typeFaults] = await Promise.all([typeFaultsOf(packed), ...examples]);
-}, 120_000);
+}, 240_000);
 
 afterAll(() => rmSync(temp, { recursive: true, force: true }));
 

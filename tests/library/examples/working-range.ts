@@ -3,9 +3,9 @@ import { middleSentences, type RangePlan, rangeRows, workingRange } from 'toehol
 
 const plan: RangePlan = {
   base: {
-    joint: { kind: 'tee', plateA_mm: 5, plateB_mm: 5, length_mm: 40 },
+    joint: { kind: 'tee', plateA_mm: 5, plateB_mm: 5, length_mm: 32 },
     process: { wire_mm: 0.9, gas: 'M21-ArC-18' },
-    weave: { width_mm: 5, start_mm: 2, length_mm: 36 },
+    weave: { width_mm: 5, start_mm: 2, length_mm: 28 },
     leg_mm: 5,
     profile: 'aws-d11-static-si',
   },
