@@ -10,7 +10,7 @@ export function overlap_mm(toe_mm: number, fusedEdge_mm: number): number {
 
 /**
  * **Toe risk**: melted plate outside the metal. The groove was molten and froze full of its own metal; on steel it may have drained
- * and left undercut, which this model does not carry. mm, 0 where there is none.
+ * and left undercut, which this model carries only where a weld drops metal. mm, 0 where there is none.
  */
 export function toeRisk_mm(overlap: number): number {
   return Math.max(0, -overlap);

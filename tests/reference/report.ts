@@ -117,7 +117,8 @@ short-circuit GMAW fillets together with feed, volts and travel, so nothing is c
 
 Plots: [temperature against time](../../assets/reference/histories.svg), [round a moving source](../../assets/reference/moving.svg),
 [freezing front](../../assets/reference/stefan.svg), [cooling time](../../assets/reference/cooling.svg),
-[liquid surfaces](../../assets/reference/surfaces.svg), [wire](../../assets/reference/wire.svg).
+[liquid surfaces](../../assets/reference/surfaces.svg), [wire](../../assets/reference/wire.svg), [balance from cold to hot](../../assets/reference/balance.svg),
+[tendencies as cuts](../../assets/reference/tendencies.svg).
 `;
 
 /** The README's sections by name, as they stand on disk. */

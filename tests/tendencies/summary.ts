@@ -19,6 +19,8 @@ export interface Summary {
   throat: number;
   faceWidth: number;
   overlap: number;
+  /** Deepest undercut at either toe anywhere between. */
+  undercut: number;
   root: number;
   rootA: number;
   rootB: number;
@@ -46,16 +48,26 @@ export interface TendencyCase extends WeldCase {
 const memo = new Map<string, Summary>();
 
 export function summarise(c: TendencyCase, cell_mm: number): Summary {
-  const full: TendencyCase = { ...c, cell_mm, process: { ...defaultProcess(), feed_mpmin: 5, ...c.process } };
+  const full = filled(c, cell_mm);
   const key = JSON.stringify([full, c.poses?.toString()]);
   const known = memo.get(key);
   if (known) return known;
-  const sim = c.poses
-    ? weldPoses(full, c.poses())
-    : weld({ ...full, weave: { travel_mmps: 1.9, cyclesPerSecond: 1, ...c.weave } });
+  const sim = weldCase(c, cell_mm);
   const result = read(sim, c.between ?? [20, sim.options.joint.length_mm - 12]);
   memo.set(key, result);
   return result;
+}
+
+function filled(c: TendencyCase, cell_mm: number): TendencyCase {
+  return { ...c, cell_mm, process: { ...defaultProcess(), feed_mpmin: 5, ...c.process } };
+}
+
+/** The whole weld of a case. */
+export function weldCase(c: TendencyCase, cell_mm: number): Simulation {
+  const full = filled(c, cell_mm);
+  return c.poses
+    ? weldPoses(full, c.poses())
+    : weld({ ...full, weave: { travel_mmps: 1.9, cyclesPerSecond: 1, ...c.weave } });
 }
 
 function weldPoses(c: TendencyCase, poses: Iterable<Pose>): Simulation {
@@ -68,6 +80,7 @@ function read(sim: Simulation, [from, to]: [number, number]): Summary {
   const sums: Record<string, number> = {};
   const crest: number[] = [];
   const legs: number[] = [];
+  let undercut = 0;
   let count = 0;
   for (let y = from; y <= to; y += 1) {
     const section = sim.section(y);
@@ -88,6 +101,7 @@ function read(sim: Simulation, [from, to]: [number, number]): Summary {
       leastB: st?.leastFusionB_mm ?? 0,
       edgeBack: st?.edgeMeltedBack_mm ?? 0,
     };
+    undercut = Math.max(undercut, st?.undercutA_mm ?? 0, st?.undercutB_mm ?? 0);
     for (const [name, value] of Object.entries(values)) sums[name] = (sums[name] ?? 0) + value;
     crest.push(Math.max(...section.w_mm));
     legs.push((values.legA! + values.legB!) / 2);
@@ -108,6 +122,7 @@ function read(sim: Simulation, [from, to]: [number, number]): Summary {
     throat: mean('throat'),
     faceWidth: mean('faceWidth'),
     overlap: mean('overlap'),
+    undercut,
     root: mean('root'),
     rootA: mean('rootA'),
     rootB: mean('rootB'),

@@ -25,8 +25,8 @@ const hotEqualMetal: TendencyCase = { process: { volts_V: 19.5, feed_mpmin: 5.5 
 const farTip: TendencyCase = { weave: { tipToWork_mm: 19 } };
 const noPause: TendencyCase = { weave: { pauseA_s: 0, pauseB_s: 0 } };
 const noPauseB: TendencyCase = { weave: { pauseB_s: 0 } };
-const volts17: TendencyCase = { process: { volts_V: 17 } };
-const volts20: TendencyCase = { process: { volts_V: 20 } };
+const lowVolts: TendencyCase = { process: { volts_V: 17 } };
+const highVolts: TendencyCase = { process: { volts_V: 20.5 } };
 const slow: TendencyCase = { weave: { travel_mmps: 1.4 } };
 const fast: TendencyCase = { weave: { travel_mmps: 3.2 } };
 const warm: TendencyCase = { joint: { startTemp_C: 250 } };
@@ -81,7 +81,24 @@ const craterFilled: TendencyCase = {
   between: [42, 44],
 };
 
+/** Too hot for 5 mm plate: leaving the toes at once drops metal out, and the toes are left hollow. */
+const tooHot: TendencyCase = {
+  joint: { plateA_mm: 5, plateB_mm: 5, length_mm: 50 },
+  process: { volts_V: 22, feed_mpmin: 5.5 },
+  weave: { travel_mmps: 2, cyclesPerSecond: 0.9, pauseA_s: 0, pauseB_s: 0 },
+  between: [22, 40],
+};
+const tooHotPausing: TendencyCase = { ...tooHot, weave: { ...tooHot.weave, pauseA_s: 0.12, pauseB_s: 0.12 } };
+
 export const TENDENCIES: Tendency[] = [
+  {
+    name: 'too hot and off the toes at once: undercut, which a pause cures',
+    source: 'practice; [ESAB] pauses at the walls',
+    quantity: 'undercut',
+    more: tooHot,
+    less: tooHotPausing,
+    margin: 0.15,
+  },
   {
     name: 'a weave has longer legs than a straight run',
     source: 'practice',
@@ -99,7 +116,7 @@ export const TENDENCIES: Tendency[] = [
     margin: 0.6,
   },
   {
-    name: 'crossing on the front of the puddle ties the root in deeper than crossing back in it',
+    name: 'crossing on the front of the puddle ties the root in deeper',
     source: 'practice',
     quantity: 'root',
     more: base,
@@ -215,16 +232,16 @@ export const TENDENCIES: Tendency[] = [
     name: 'volts alone: wider',
     source: '[GW] volts',
     quantity: 'faceWidth',
-    more: volts20,
-    less: volts17,
+    more: highVolts,
+    less: lowVolts,
     margin: 0.2,
   },
   {
     name: 'volts alone: flatter',
     source: '[GW] volts',
     quantity: 'convexity',
-    more: volts17,
-    less: volts20,
+    more: lowVolts,
+    less: highVolts,
     margin: 0.2,
   },
   { name: 'feed alone: taller', source: '[GW] feed', quantity: 'convexity', more: feedUp, less: base, margin: 0.6 },
@@ -330,7 +347,7 @@ export const TENDENCIES: Tendency[] = [
     margin: 0.4,
   },
   {
-    name: 'vertical-down leaves the root shallower than vertical-up at the same travel',
+    name: 'vertical-down leaves the root shallower than vertical-up',
     source: 'practice',
     quantity: 'root',
     more: up,
@@ -338,7 +355,7 @@ export const TENDENCIES: Tendency[] = [
     margin: 0.3,
   },
   {
-    name: 'vertical-down is flatter than vertical-up at the same travel',
+    name: 'vertical-down is flatter than vertical-up',
     source: 'practice',
     quantity: 'convexity',
     more: up,

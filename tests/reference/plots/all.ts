@@ -1,3 +1,4 @@
+import { balance, tendencies } from './beads.ts';
 import { cooling, histories, moving, stefan } from './heat.ts';
 import { surfaces } from './surfaces.ts';
 import { wire } from './wire.ts';
@@ -13,5 +14,7 @@ export function drawAll(): Map<string, string> {
     ['cooling.svg', cooling()],
     ['surfaces.svg', surfaces()],
     ['wire.svg', wire()],
+    ['balance.svg', balance()],
+    ['tendencies.svg', tendencies()],
   ]);
 }

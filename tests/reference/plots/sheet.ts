@@ -14,12 +14,49 @@ export interface Panel {
   options: Plot.PlotOptions;
 }
 
-/** Lays panels out in rows of `across`, under one heading. */
-export function sheet(heading: string, panels: Panel[], across = 2): string {
+/** Drawings side by side under one title, each with lines of its own. */
+export interface Tile {
+  title: string;
+  /** Complete SVG documents with ids of their own. */
+  drawings: { svg: string; notes: string[] }[];
+}
+
+const TILE_HEIGHT = 246;
+const TITLE = 20;
+const NOTE = 34;
+
+/** A finished drawing fitted into a box, as nested SVG of its own shape: what lies outside its view box is clipped. */
+function nested(svg: string, x: number, y: number, wide: number, tall: number): string {
+  const size = / width="([\d.]+)" height="([\d.]+)"/.exec(svg);
+  if (!size) throw new Error('a drawing without width and height cannot be fitted');
+  const scale = Math.min(wide / Number(size[1]), tall / Number(size[2]));
+  const width = Number(size[1]) * scale;
+  const height = Number(size[2]) * scale;
+  return svg.replace(
+    size[0],
+    ` x="${x}" y="${y}" width="${width.toFixed(1)}" height="${height.toFixed(1)}" overflow="hidden"`,
+  );
+}
+
+function tileAt({ title, drawings }: Tile, x: number, y: number): string {
+  const wide = WIDTH / drawings.length;
+  const inside = drawings.map(({ svg, notes }, n) => {
+    const left = 8 + n * wide;
+    const under = notes.map(
+      (note, k) => `<text x="${left}" y="${TILE_HEIGHT - NOTE + 8 + 15 * k}" font-size="12">${xml(note)}</text>`,
+    );
+    return nested(svg, left, TITLE, wide - 16, TILE_HEIGHT - TITLE - NOTE - 8) + under.join('');
+  });
+  return `<g transform="translate(${x},${y})"><text x="8" y="12" font-size="12" font-weight="bold">${xml(title)}</text>${inside.join('')}</g>`;
+}
+
+/** Lays panels, then tiles, out in rows of `across`, under one heading. */
+export function sheet(heading: string, panels: Panel[], across = 2, tiles: Tile[] = []): string {
   const { document } = parseHTML('<html><body></body></html>');
   const rows = Math.ceil(panels.length / across);
   const width = across * WIDTH;
-  const height = HEAD + rows * (HEIGHT + 24);
+  const below = HEAD + rows * (HEIGHT + 24);
+  const height = below + Math.ceil(tiles.length / across) * TILE_HEIGHT;
   const parts = panels.map(({ title, options }, n) => {
     const plot = Plot.plot({
       width: WIDTH,
@@ -42,6 +79,7 @@ export function sheet(heading: string, panels: Panel[], across = 2): string {
     `<rect width="${width}" height="${height}" fill="#fff"/>`,
     `<text x="12" y="28" font-size="17" font-weight="bold">${xml(heading)}</text>`,
     ...parts,
+    ...tiles.map((tile, n) => tileAt(tile, (n % across) * WIDTH, below + Math.floor(n / across) * TILE_HEIGHT)),
     '</svg>',
     '',
   ].join('\n');
