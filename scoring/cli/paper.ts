@@ -64,7 +64,7 @@ function jobsFor(flags: PaperFlags): Job[] {
     jobs.push(job('--out', flags.out, { html: attemptHtml, pdf: attemptPdf }));
   }
   if (flags.cut !== undefined) {
-    jobs.push(job('--cut', flags.cut, { svg: (p) => p.cut.svg, png: (p) => pngOf(p.cut.svg) }));
+    jobs.push(job('--cut', flags.cut, { svg: (p) => p.cut.svg, png: (p) => pngOf(p.cut.svg, 3) }));
   }
   if (flags.strip !== undefined) {
     jobs.push(job('--strip', flags.strip, { svg: (p) => p.strip, png: (p) => pngOf(p.strip) }));

@@ -19,8 +19,8 @@ export function dimensionsOf(sec: Section, s: Station, o: Outline, at: At, scale
   const board = { at, scale, size: letteringAt(scale).text };
   return (
     legDimensions(sec, s, board) +
-    throatDimension(s, o, board) +
     convexityDimension(s, o, board) +
+    throatDimension(s, o, board) +
     fusedDimensions(sec, s, board) +
     rootText(s, board)
   );

@@ -13,6 +13,9 @@ export interface PaperOptions extends ScoreOptions {
   at_mm?: number;
 }
 
+/** Pixels a millimetre of the cuts: on the sheet's 64 mm their lettering is then some 2.5 mm, as the text beside them. */
+const CUT_SCALE = 20;
+
 /** A line of the report: everything as text but the little drawing. */
 export interface PaperLine {
   what: string;
@@ -72,7 +75,7 @@ export function attemptPaper(recording: AttemptRecording, file: string, options:
   const cut = whichCut(r, judged, options.at_mm);
   const drawn = (y_mm: number, id: string, bare: boolean): string => {
     const sec = attempt.section(y_mm);
-    return sectionSvg(sec, readSection(sec)?.station ?? null, { id, bare });
+    return sectionSvg(sec, readSection(sec)?.station ?? null, { id, bare, scale: CUT_SCALE });
   };
   const [first, ...then] = r.advice;
   return {
