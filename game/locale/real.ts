@@ -124,6 +124,8 @@ export const real = {
     model: 'bench',
     coupon: 'coupon',
     notMarked: 'not marked',
+    toeAngle: 'toe angle',
+    hollow: 'hollow',
     open: 'Open the marks',
     take: 'Take away',
     noPicture: 'picture not kept',

@@ -142,9 +142,21 @@ describe('a real coupon laid beside an attempt', () => {
     expect(Math.abs((await row('leg')) - 5.7)).toBeLessThan(0.1);
     expect(Math.abs((await row('convexity')) - 0.9)).toBeLessThan(0.1);
     expect(Math.abs((await row('root fusion')) - fusedAt(COUPON, 0.375))).toBeLessThan(0.1);
-    await page.getByTestId('coupon-lines').locator('.ruling').getByText('within').waitFor();
+    const readings = await page.getByTestId('coupon-readings').locator('tr').allTextContents();
+    for (const [name, made] of [
+      ['leg left', 5.7],
+      ['leg right', 6.4],
+      ['fused depth left', 1.1],
+      ['fused depth right', 1.1],
+    ] as const) {
+      const said = readings.find((text) => text.startsWith(name));
+      expect(Math.abs(Number(said?.slice(name.length).match(/^[\d.]+?(?=±)/)?.[0]) - made)).toBeLessThan(0.1);
+    }
+    expect(readings.filter((text) => /^toe angle (left|right)\d+°±/.test(text)).length).toBe(2);
+    expect(readings.some((text) => text.startsWith('roottied in'))).toBe(true);
+    await page.getByTestId('coupon-verdict').getByText('within').waitFor();
     await page.getByLabel('Judged by').selectOption('iso-5817-b');
-    await page.getByTestId('coupon-lines').locator('.ruling').getByText('ISO 5817').waitFor();
+    await page.getByTestId('coupon-verdict').getByText('ISO 5817').waitFor();
     await page.getByLabel('Judged by').selectOption('aws-d11-static-si');
   });
 

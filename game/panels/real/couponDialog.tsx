@@ -154,7 +154,7 @@ export function CouponDialog({ kept, close }: { kept: StoredCoupon | null; close
                 <p class="unit">{real.board.still(left.map((step) => step.name.toLowerCase()).join('; '))}</p>
               )}
               {report.refused && <p role="alert">{report.refused}</p>}
-              {report.found && <CouponLines report={report.found} kind={kind} />}
+              {coupon && report.found && <CouponLines report={report.found} coupon={coupon} />}
             </>
           )}
           <p class="buttons">

@@ -12,7 +12,7 @@ export function CouponFindings({ kept }: { kept: StoredCoupon }) {
   return (
     <section class="couponfindings" aria-label={title}>
       <h3>{title.charAt(0).toUpperCase() + title.slice(1)}</h3>
-      <CouponLines report={report} kind={kept.coupon.joint.kind} />
+      <CouponLines report={report} coupon={kept.coupon} />
     </section>
   );
 }

@@ -1,20 +1,20 @@
-import type { CouponReport, Line } from '../../../scoring/index.ts';
+import type { Coupon, CouponReport, Line } from '../../../scoring/index.ts';
 import { words } from '../../locale/index.ts';
 import { trimmed } from '../../locale/numbers.ts';
 import { real } from '../../locale/real.ts';
 import { VerdictMark } from '../verdictMark.tsx';
+import { CouponReadings } from './couponReadings.tsx';
 
-type Kind = 'tee' | 'lap' | 'corner';
-
-/** The lines of a real coupon, with what was not measured. */
-export function CouponLines({ report, kind }: { report: CouponReport; kind: Kind }) {
+/** The lines of a real coupon, the readings they rest on, and what was not measured. */
+export function CouponLines({ report, coupon }: { report: CouponReport; coupon: Coupon }) {
+  const { kind } = coupon.joint;
   const decimals = (unit: Line['unit']): number => (unit === 'in' ? 3 : unit === 'mm' ? 2 : 0);
   return (
-    <div class="couponlines" data-testid="coupon-lines">
-      <p class="ruling">
+    <div class="couponlines">
+      <p class="ruling" data-testid="coupon-verdict">
         <VerdictMark verdict={report.verdict} /> <span class="unit">{report.profile.title}</span>
       </p>
-      <table class="lines">
+      <table class="lines" data-testid="coupon-lines">
         <tbody>
           {report.lines.map((line) => (
             <tr
@@ -41,6 +41,7 @@ export function CouponLines({ report, kind }: { report: CouponReport; kind: Kind
           ))}
         </tbody>
       </table>
+      <CouponReadings coupon={coupon} readings={report.readings} />
       <p class="unit">
         {words.findings.notMeasured}: {report.notMeasured.map((gap) => `${gap.what} (${gap.why})`).join('; ')}.
       </p>
