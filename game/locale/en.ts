@@ -330,6 +330,7 @@ export const en = {
       'Weave from toe to toe: wait until the toe has wetted in, cross the root with the arc on the front of the puddle.',
       'Let go to stop. Strike again within four seconds to fill the crater or go on.',
       'Drag the cutting line, read what to change first, press Show me, weld another.',
+      'Measure a cut yourself before you believe the bench, and lay a photograph of a real one beside it.',
     ],
     cannot: 'What a screen cannot teach',
     cannotText:

@@ -48,7 +48,7 @@ export function CutPanel({ session, openDialog }: { session: Session; openDialog
             {words.cut.measure}
           </button>
         )}
-        {done && <CompareSelect session={session} openDialog={openDialog} />}
+        {(done || beside) && <CompareSelect session={session} openDialog={openDialog} />}
       </div>
       <div class={beside ? 'plates two' : coupon ? 'plates real' : 'plates'}>
         {cut.value ? (

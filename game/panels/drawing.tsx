@@ -4,8 +4,8 @@ import { type Cut, cutScale, cutShown } from '../state.ts';
 
 /** Changes smaller than this share are not worth drawing again. */
 const WORTH = 0.03;
-/** Below this the letters run into each other; the drawing is then shrunk as a whole. */
-const LEAST_SCALE = 19;
+/** Below this the drawing is shrunk as a whole, letters and all. */
+const LEAST_SCALE = 9;
 const MOST_SCALE = 60;
 
 /** The drawing brings its own style sheet, which a shadow root keeps inside; its letters are the page's. */
@@ -56,6 +56,10 @@ export function Drawing({ cut, caption, against, leads }: Props) {
       const size = cutShown.value / cut.scale;
       svg.style.width = `${box.width * size}px`;
       svg.style.height = `${box.height * size}px`;
+      // Beside another cut its root stands at the same height, so that the two read across.
+      svg.style.marginTop = against
+        ? `${(against.frame.root.y / against.scale - cut.frame.root.y / cut.scale) * cutShown.value}px`
+        : '';
     };
     place();
     if (!leads) return;

@@ -174,6 +174,7 @@ export class Session {
   }
 
   private useExercise(exercise: Exercise): void {
+    if (exercise.joint.kind !== state.exercise.value.joint.kind) this.comparer.close();
     state.exercise.value = exercise;
     const { length_mm } = exercise.joint;
     if (state.cutAt.value > length_mm) state.cutAt.value = exercise.cuts_mm[1] ?? length_mm / 2;
