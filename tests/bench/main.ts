@@ -37,7 +37,12 @@ const result = {
   costMsPerSecond: welds.costMsPerSecond,
   costRatio240to30: welds.costRatio240to30,
   heap_MB: welds.heap_MB,
-  page: { mainThreadMs: page.mainThreadMs, firstLoadKb: page.firstLoadKb },
+  page: {
+    mainThreadMs: page.mainThreadMs,
+    workerShare: page.workerShare,
+    frameMs: page.frameMs,
+    firstLoadKb: page.firstLoadKb,
+  },
   why: { ...kernels.why, ...page.why },
 };
 
@@ -57,7 +62,9 @@ const lines = [
   `| cost per second at 240 mm over 30 mm | ${show(result.costRatio240to30)} | 1.3 |`,
   `| two workers over one | ${show(result.workers2)} | 1.8 |`,
   `| heap and buffers of one weld, MB | ${show(result.heap_MB, 0)} | |`,
-  `| main thread script time a frame while welding, ms | ${show(result.page.mainThreadMs)} | 4 |`,
+  `| main thread, all tasks, a frame while welding, ms | ${show(result.page.mainThreadMs)} | 4 |`,
+  `| Worker while welding, share of one core | ${show(result.page.workerShare)} | 0.33 |`,
+  `| time between frames, drawn by the processor, ms | ${show(result.page.frameMs, 1)} | |`,
   `| first load, kB gzip | ${show(result.page.firstLoadKb, 0)} | 450 |`,
 ];
 process.stdout.write(`${lines.join('\n')}\n`);
@@ -70,6 +77,6 @@ if (process.argv.includes('--record')) {
   writeFileSync(
     new URL('RESULTS.md', import.meta.url),
     `# Benchmark results\n\nMade by \`npm run bench -- --record\` on ${cpu}, ${cores} cores, ${memory_GB} GB, Node ${node}. Shared machine: quote ratios.\n\n${lines.join('\n')}\n\n` +
-      `What limits: a full-rod cell update moves about ${BYTES_PER_CELL} bytes (mostly from L2: ${BYTES_PER_CELL / OPERATIONS_PER_CELL > 1 ? 'more' : 'fewer'} bytes than operations) and does about ${OPERATIONS_PER_CELL} f32 operations; the table look-up of the potential pass is scalar loads in every version, so wider vectors (native C) gain less than their width. A whole weld spends about a third in the kernels; the rest is the liquid's surface, contact lines, arc footprint, losses and accounts in TypeScript.\n`,
+      `What limits. Kernel: a full-rod cell update moves about ${BYTES_PER_CELL} bytes (a window of the joint fits the second-level cache) and does about ${OPERATIONS_PER_CELL} f32 operations; the potential's table look-up is four scalar loads a vector in every version, so wider vectors (native C) gain less than their width. Whole weld: about a quarter of the time is in the heat kernels, a twentieth in the surface kernel; the rest is spread thinly over arc footprint, liquid set, contact lines, metal moved, faying face, window ends and accounts in TypeScript, none above a twentieth. One run is not split over threads: a tick of the fine window takes some 30 µs, less than waking two threads twice would cost. Many runs: one thread each.\n`,
   );
 }
