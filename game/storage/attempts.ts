@@ -47,6 +47,11 @@ function open(): Promise<IDBPDatabase<Schema>> {
       if (from < 1) db.createObjectStore('attempts', { keyPath: 'id' }).createIndex('made', 'made_ms');
       if (from < 2) db.createObjectStore('coupons', { keyPath: 'id' }).createIndex('attempt', 'attempt');
     },
+    // Another tab has a newer program and waits to bring the store up: let go of it, and open it anew when it is next needed.
+    blocking(_current, _next, event) {
+      (event.target as IDBDatabase).close();
+      opening = null;
+    },
   });
   return opening;
 }

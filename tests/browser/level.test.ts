@@ -143,3 +143,39 @@ describe('guides that go when they are no longer needed', () => {
     expect(bench.complaints).toEqual([]);
   });
 });
+
+describe('attempts kept before coupons were', () => {
+  it('are still on the shelf', async () => {
+    const page = await (await browser.newContext({ viewport: { width: 1100, height: 760 } })).newPage();
+    const empty = `${site.address}empty.html`;
+    await page.route(empty, (route) =>
+      route.fulfill({ contentType: 'text/html', body: '<!doctype html><title>empty</title>' }),
+    );
+    await page.goto(empty);
+    const { recording, result } = welded({});
+    await page.evaluate(
+      (row) =>
+        new Promise<void>((resolve, reject) => {
+          const opening = indexedDB.open('toehold', 1);
+          opening.onupgradeneeded = () =>
+            opening.result.createObjectStore('attempts', { keyPath: 'id' }).createIndex('made', 'made_ms');
+          opening.onerror = () => reject(opening.error);
+          opening.onsuccess = () => {
+            const change = opening.result.transaction('attempts', 'readwrite');
+            change.objectStore('attempts').put(row);
+            change.oncomplete = () => {
+              opening.result.close();
+              resolve();
+            };
+          };
+        }),
+      { id: 'old', made_ms: Date.UTC(2026, 1, 3, 8), title: 'An old one', recording, result },
+    );
+    await page.goto(site.address);
+    await page.getByRole('button', { name: 'Understood' }).click();
+    await page.locator('.pane[data-state="idle"]').waitFor();
+    await page.getByRole('button', { name: 'Attempts' }).click();
+    await page.locator('.shelf li').filter({ hasText: 'An old one' }).getByText('within').waitFor();
+    await page.context().close();
+  });
+});

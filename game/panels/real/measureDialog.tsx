@@ -126,7 +126,7 @@ function Outcome({ reading }: { reading: OwnReading }) {
   return (
     <div class="outcome" data-testid="own-reading">
       {reading.agrees && <p class="say">{w.all}</p>}
-      <ul>
+      <ul role="status">
         {reading.sides.map((side) => (
           <li key={side.side} class={side.met === 'fusion line' ? '' : 'say'}>
             {w.line(kind, side)}
