@@ -1,6 +1,6 @@
 import { effect } from '@preact/signals';
 import { noFaults, type Recording } from '../../engine/index.ts';
-import { type Exercise, exerciseNamed, exercises, InputError, readRecording } from '../../scoring/index.ts';
+import { type Exercise, exerciseNamed, exercises, readRecording } from '../../scoring/index.ts';
 import type { TorchSample } from '../input/sample.ts';
 import { TorchTool } from '../input/torchTool.ts';
 import { words } from '../locale/index.ts';
@@ -19,6 +19,7 @@ import { refreshCoupons } from './coupons.ts';
 import { forget, keep, refreshShelf } from './keeper.ts';
 import { Measurer } from './measurer.ts';
 import { attemptMeta } from './meta.ts';
+import { problemText } from './problemText.ts';
 
 /** An opening under way; it becomes the attempt on the bench only once it has been welded again. */
 interface Opening {
@@ -126,7 +127,7 @@ export class Session {
   goTo(y_mm: number | null, t_s: number | null): void {
     state.playing.value = false;
     if (y_mm !== null) this.cutAt(y_mm);
-    const time = t_s ?? (y_mm === null ? null : this.timeAt(y_mm));
+    const time = t_s ?? (y_mm === null ? null : this.trace.firstAt(y_mm));
     if (time !== null) this.seek(time);
   }
 
@@ -286,14 +287,6 @@ export class Session {
     state.busy.value = { what: 'measuring', share: 0 };
   }
 
-  /** When the arc first came to a height, s; null if it never did. */
-  private timeAt(y_mm: number): number | null {
-    for (let row = 0; row < this.trace.length; row++)
-      if (this.trace.value(row, 'arcOn') === 1 && this.trace.value(row, 'footY_mm') >= y_mm)
-        return this.trace.value(row, 't_s');
-    return null;
-  }
-
   private broken(message: string): void {
     state.busy.value = null;
     this.cuts.reset();
@@ -302,11 +295,6 @@ export class Session {
   }
 
   private tell(error: unknown): void {
-    state.problem.value =
-      error instanceof InputError
-        ? words.problems.input(error)
-        : error instanceof Error
-          ? error.message
-          : String(error);
+    state.problem.value = problemText(error);
   }
 }

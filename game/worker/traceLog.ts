@@ -71,6 +71,13 @@ export class TraceLog {
     return this.rows[row * TRACE_STRIDE + INDEX[column]];
   }
 
+  /** When the arc first came to a height, s; null if it never did. */
+  firstAt(y_mm: number): number | null {
+    for (let row = 0; row < this.length; row++)
+      if (this.value(row, 'arcOn') === 1 && this.value(row, 'footY_mm') >= y_mm) return this.value(row, 't_s');
+    return null;
+  }
+
   clear(): void {
     this.length = 0;
   }

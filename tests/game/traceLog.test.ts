@@ -32,5 +32,7 @@ describe('trace log', () => {
     expect(log.value(0, 'frontY_mm')).toBeNaN();
     expect(log.value(0, 'arcOn')).toBe(0);
     expect(log.value(50, 'arcOn')).toBe(1);
+    expect(log.firstAt(4)).toBeCloseTo(0.07, 1);
+    expect(log.firstAt(12)).toBeNull();
   });
 });
