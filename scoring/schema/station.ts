@@ -51,7 +51,9 @@ export const consistencySchema = z.strictObject({
   convexity_mm: z.number(),
 });
 
+/** How even the bead is along its length. */
 export type Consistency = z.infer<typeof consistencySchema>;
+/** The bead at one height. */
 export type Station = z.infer<typeof stationSchema>;
 /** A measure that is read at every station. */
 export type StationMeasure = Exclude<keyof Station, 'y_mm' | 'rootFused'>;
