@@ -1,14 +1,14 @@
 /**
- * One recording, one hash: Node on source, Node on built code, Firefox and Chromium on built code. Browsers are started on a page of a
+ * One recording, one hash: Node on source, four major versions of Node on built code, Firefox and Chromium on built code. Browsers are started on a page of a
  * local server that replays the recording and posts what it got. Needs firefox-esr and chromium (Debian packages) and the built library.
  */
 import { execFileSync, spawn } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { extname, join, normalize } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { defaultWeave, noFaults, type Recording, recordPoses, type replay, weaveHand } from '../../engine/index.ts';
 import { optionsOf } from '../support/weld.ts';
@@ -117,6 +117,32 @@ describe('one recording, one hash', () => {
   it('Node, built code', async () => {
     const built = (await import(/* @vite-ignore */ join(DIST, 'engine', 'index.js'))) as { replay: typeof replay };
     expect(built.replay(recording).hash()).toBe(recording.stateHash);
+  });
+
+  // The npm package `node` carries Node itself: other major versions without installing anything.
+  it.each([22, 24, 26])('Node %i, both kernels', (major) => {
+    const folder = mkdtempSync(join(tmpdir(), 'toehold-node-'));
+    const file = join(folder, 'recording.json');
+    writeFileSync(file, JSON.stringify(recording));
+    const script = `
+      import { readFileSync } from 'node:fs';
+      import { replay } from ${JSON.stringify(pathToFileURL(join(DIST, 'engine', 'index.js')).href)};
+      const recording = JSON.parse(readFileSync(${JSON.stringify(file)}, 'utf8'));
+      const auto = replay(recording);
+      const plain = replay(recording, undefined, { kernel: 'reference' });
+      console.log(JSON.stringify({ version: process.version, auto: auto.hash(), kernel: auto.kernel, plain: plain.hash() }));`;
+    try {
+      const said = execFileSync(
+        'npm',
+        ['exec', '--yes', `--package=node@${major}`, '--', 'node', '--input-type=module', '-e', script],
+        { cwd: folder, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] },
+      );
+      const answer = JSON.parse(said.trim().split('\n').pop()!) as Answer & { version: string };
+      expect(answer.version.startsWith(`v${major}.`)).toBe(true);
+      expect(answer).toMatchObject({ auto: recording.stateHash, kernel: 'simd', plain: recording.stateHash });
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
   });
 
   it('Firefox, both kernels', async () => {
