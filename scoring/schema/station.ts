@@ -43,7 +43,6 @@ export const stationSchema = z.strictObject({
   hazB_mm: z.number(),
 });
 
-/** The bead at one height. */
 /** How much the bead changes along the judged length; see bead/consistency.ts. */
 export const consistencySchema = z.strictObject({
   size_mm: z.number(),
