@@ -125,7 +125,6 @@ describe('a real coupon laid beside an attempt', () => {
       { x: RULE.x, y: RULE.y + 10 },
       { x: RULE.x + RULE.mm * COUPON.pxPerMm, y: RULE.y + 10 },
     ]);
-    await page.getByLabel('Length between the scale’s points').fill(String(RULE.mm));
     await page.getByLabel('Height of the cut').fill('22');
     for (const [step, spots] of [
       ['Root', [m.root]],
@@ -138,6 +137,12 @@ describe('a real coupon laid beside an attempt', () => {
       ['Fusion line, right plate', m.fusionA],
     ] as const)
       await board.mark(step, spots);
+    // A scale without its length measures nothing.
+    await page.getByText('Still to mark: length between the scale’s points.').waitFor();
+    expect(await page.getByTestId('coupon-lines').count()).toBe(0);
+    await page.getByLabel('Length between the scale’s points').fill(String(RULE.mm));
+    await page.keyboard.press('Tab');
+    await page.getByTestId('coupon-lines').waitFor();
     expect(await board.points('face')).toBeGreaterThanOrEqual(5);
     expect(Math.abs((await row('leg')) - 5.7)).toBeLessThan(0.1);
     expect(Math.abs((await row('convexity')) - 0.9)).toBeLessThan(0.1);

@@ -16,8 +16,6 @@ import { couponSteps } from './steps.ts';
 import { useMarks } from './useMarks.ts';
 
 const w = real.coupon;
-/** A rule laid beside a cut shows at least this much. */
-const FIRST_LENGTH_MM = 10;
 
 /** A photograph of a real cut: scale, root, plates, toes, face and fusion line are marked on it and read by the same geometry. */
 export function CouponDialog({ kept, close }: { kept: StoredCoupon | null; close: () => void }) {
@@ -31,7 +29,7 @@ export function CouponDialog({ kept, close }: { kept: StoredCoupon | null; close
   const set = useMarks(steps);
   const [picture, setPicture] = useState<CouponPicture | null>(null);
   const [size, setSize] = useState<Coupon['picture'] | null>(null);
-  const [length, setLength] = useState(own?.scale.length_mm ?? FIRST_LENGTH_MM);
+  const [length, setLength] = useState<number | null>(own?.scale.length_mm ?? null);
   const [height, setHeight] = useState(own?.y_mm ?? cutAt.peek());
   const [profile, setProfile] = useState(own?.profile ?? exercise.peek().profile);
   const [problem, setProblem] = useState<string | null>(null);
@@ -76,7 +74,7 @@ export function CouponDialog({ kept, close }: { kept: StoredCoupon | null; close
   const left = missing(steps, set.marks);
   const attempt = finished.value;
   const coupon =
-    size && left.length === 0
+    size && left.length === 0 && length !== null
       ? couponFrom(set.marks, {
           picture: size,
           length_mm: length,
@@ -86,6 +84,9 @@ export function CouponDialog({ kept, close }: { kept: StoredCoupon | null; close
           exercise: about,
         })
       : null;
+  const still = [...left.map((step) => step.name), ...(length === null ? [w.length] : [])].map((name) =>
+    name.toLowerCase(),
+  );
   const report = reported(coupon);
   const board = size && { href: picture?.address ?? null, width: size.width_px, height: size.height_px };
   const change: typeof set.change = (marks, held) => {
@@ -150,9 +151,7 @@ export function CouponDialog({ kept, close }: { kept: StoredCoupon | null; close
                 </label>
                 <p class="unit">{w.asked(trimmed(about.asked.size_mm, 1), about.asked.kind)}</p>
               </div>
-              {left.length > 0 && (
-                <p class="unit">{real.board.still(left.map((step) => step.name.toLowerCase()).join('; '))}</p>
-              )}
+              {still.length > 0 && <p class="unit">{real.board.still(still.join('; '))}</p>}
               {report.refused && <p role="alert">{report.refused}</p>}
               {coupon && report.found && <CouponLines report={report.found} coupon={coupon} />}
             </>
@@ -203,7 +202,7 @@ function reported(coupon: Coupon | null): { found: CouponReport | null; refused:
   }
 }
 
-function Entry(props: { label: string; value: number; most: number; set: (x: number) => void }) {
+function Entry(props: { label: string; value: number | null; most: number; set: (x: number) => void }) {
   return (
     <label class="entry">
       {props.label}
@@ -213,7 +212,7 @@ function Entry(props: { label: string; value: number; most: number; set: (x: num
           min={0}
           max={props.most}
           step={0.5}
-          value={props.value}
+          value={props.value ?? ''}
           onChange={(event) => {
             const x = event.currentTarget.valueAsNumber;
             if (Number.isFinite(x)) props.set(Math.min(props.most, Math.max(0, x)));
