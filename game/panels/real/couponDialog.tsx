@@ -156,6 +156,7 @@ export function CouponDialog({ kept, close }: { kept: StoredCoupon | null; close
               {coupon && report.found && <CouponLines report={report.found} coupon={coupon} />}
             </>
           )}
+          {done && <p role="status">{w.kept}</p>}
           <p class="buttons">
             {coupon && report.found && (
               <>
@@ -185,7 +186,6 @@ export function CouponDialog({ kept, close }: { kept: StoredCoupon | null; close
               {w.close}
             </button>
           </p>
-          {done && <p role="status">{w.kept}</p>}
           {coupon && !attempt && <p class="unit">{w.alone}</p>}
         </div>
       </div>
