@@ -1,74 +1,114 @@
 import {
+  type AttemptRecording,
   applyChange,
   type Change,
   type Exercise,
+  type Line,
   type ProvedAdvice,
   proveAdvice,
+  type Result,
   scoreAttempt,
 } from '../../scoring/index.ts';
-import { type Case, weldCase } from './weld.ts';
-
-/** Hands with a fault that shows on a line; a little tremor keeps two seeds apart. */
-export const adviceCases: readonly Case[] = [
-  { setting: 'tee', weave: { tipToWork_mm: 21 }, faults: { tremor_mm: 0.15 }, seed: 11 },
-  { setting: 'tee', weave: { width_mm: 1.2 }, faults: { tremor_mm: 0.15 }, seed: 12 },
-  { setting: 'tee', faults: { tremor_mm: 0.15, lead_mm: -4 }, seed: 13 },
-  { setting: 'tee', weave: { travel_mmps: 3.6 }, faults: { tremor_mm: 0.15 }, seed: 14 },
-  { setting: 'thin tee', weave: { pauseA_s: 0 }, faults: { tremor_mm: 0.15 }, seed: 15 },
-  { setting: 'thin tee', faults: { tremor_mm: 0.15, lead_mm: -5 }, seed: 16 },
-];
+import type { AdviceHand } from './advice-hands.ts';
+import { booksOf, weldCase } from './weld.ts';
 
 export interface AdviceTrial {
-  case: string;
-  shown: string | null;
-  /** Fresh seeds in which the fault was there at all, and in how many of them the shown change mended it. */
+  setting: string;
+  name: string;
+  /** Lines outside for this hand; none, or a reason against judging: it was not asked. */
+  outside: string[];
+  asked: boolean;
+  /** The change that was shown; null: no single change was, and why. */
+  shown: { change: Change; measure: string } | null;
+  unshown: string | null;
+  /** Changes welded again before one was shown or none was. */
+  tried: number;
+  /** Fresh seeds in which the fault was there at all; in how many the shown change mended it, in how many it put another line outside. */
   fresh: number;
   mended: number;
+  spoiled: number;
+  /** Largest error of the accounts of the welds made here. */
+  books: number;
   runs: number;
 }
 
-const FRESH = 3;
+const FRESH = 4;
+/** Seeds of the fresh goes are this many times the first, and 1, 2, ... */
+const FRESH_SEEDS = 100;
 
-/** Proves advice on one hand, then makes the shown change to the same hand with fresh seeds. */
-export function tryAdvice(c: Case): AdviceTrial {
+/** Asks for advice on one hand, then makes the shown change to the same hand with fresh seeds. */
+export function tryAdvice({ name, case: c }: AdviceHand): AdviceTrial {
   const { recording, result } = weldCase(c);
-  const proved = proveAdvice(recording, result, { enough: 1 });
-  let runs = 1 + proved.reruns;
-  const advice = proved.advice.find((a) => a.proved);
-  const name = `${c.setting}: ${JSON.stringify({ ...c.weave, ...c.faults })}`;
-  if (advice === undefined || advice.change === null) return { case: name, shown: null, fresh: 0, mended: 0, runs };
-  let fresh = 0;
-  let mended = 0;
-  for (let k = 1; k <= FRESH; k++) {
-    const again = weldCase({ ...c, seed: 100 * c.seed + k });
-    runs++;
-    if (verdictOf(again.result.lines, advice) === 'within') continue;
-    fresh++;
-    runs++;
-    if (mendedBy(again.recording, advice.change, recording.exercise!, advice)) mended++;
-  }
-  return {
-    case: name,
-    shown: `${advice.change.what} ${advice.change.by} for ${advice.fault!.measure}`,
-    fresh,
-    mended,
-    runs,
+  const trial: AdviceTrial = {
+    setting: c.setting,
+    name,
+    outside: [...new Set(outsideLines(result).map((l) => l.measure))],
+    asked: result.verdict === 'outside',
+    shown: null,
+    unshown: null,
+    tried: 0,
+    fresh: 0,
+    mended: 0,
+    spoiled: 0,
+    books: booksOf(result),
+    runs: 1,
   };
+  if (!trial.asked) return trial;
+  const proved = proveAdvice(recording, result, { enough: 1 });
+  trial.runs += proved.reruns;
+  trial.tried = proved.advice.reduce((sum, a) => sum + a.tried.length, 0);
+  const advice = proved.advice.find((a) => a.proved);
+  if (advice === undefined || advice.change === null) {
+    trial.unshown = nearestOf(proved.advice[0]);
+    return trial;
+  }
+  const { change } = advice;
+  trial.shown = { change, measure: advice.fault!.measure };
+  for (let k = 1; k <= FRESH; k++) {
+    const again = weldCase({ ...c, seed: FRESH_SEEDS * c.seed + k });
+    trial.runs++;
+    trial.books = Math.max(trial.books, booksOf(again.result));
+    if (verdictOf(again.result, advice) === 'within') continue;
+    trial.fresh++;
+    trial.runs++;
+    const after = changed(again.recording, change, recording.exercise!);
+    if (after === null) continue;
+    trial.books = Math.max(trial.books, booksOf(after));
+    if (verdictOf(after, advice) === 'within') trial.mended++;
+    if (outsideLines(after).some((l) => !outsideLines(again.result).some((b) => isSame(b, l)))) trial.spoiled++;
+  }
+  return trial;
 }
 
-function mendedBy(
-  recording: Parameters<typeof applyChange>[0],
-  change: Change,
-  exercise: Exercise,
-  advice: ProvedAdvice,
-): boolean {
-  const changed = applyChange(recording, change);
-  if (changed === null) return false;
-  const result = scoreAttempt(changed, { exercise: { ...exercise, process: changed.simulation.process } });
-  return verdictOf(result.lines, advice) === 'within';
+function changed(recording: AttemptRecording, change: Change, exercise: Exercise): Result | null {
+  const made = applyChange(recording, change);
+  return made === null ? null : scoreAttempt(made, { exercise: { ...exercise, process: made.simulation.process } });
 }
 
-function verdictOf(lines: ReturnType<typeof scoreAttempt>['lines'], advice: ProvedAdvice): string {
+function outsideLines(r: Result): Line[] {
+  return r.lines.filter((l) => l.verdict === 'outside');
+}
+
+function isSame(a: Line, b: Line): boolean {
+  return a.measure === b.measure && a.side === b.side && a.rule === b.rule;
+}
+
+function verdictOf(r: Result, advice: ProvedAdvice): string {
   const fault = advice.fault!;
-  return lines.find((l) => l.measure === fault.measure && l.side === fault.side)?.verdict ?? 'not read';
+  return (
+    r.lines.find((l) => l.measure === fault.measure && l.side === fault.side && l.sense === fault.sense)?.verdict ??
+    'not read'
+  );
+}
+
+/** What stood in the way of the first piece of advice: why it was not tried, or what was tried and what each left. */
+function nearestOf(first: ProvedAdvice | undefined): string {
+  if (first === undefined) return 'nothing said';
+  if (first.untried !== null) return first.untried;
+  return first.tried
+    .map(({ change, after, again, spoils }) => {
+      const left = after === null ? 'not read' : after.verdict === 'within' ? '' : `${after.reading}`;
+      return `${change.what} ${change.by}: ${[left, ...spoils, again === false ? 'not a second time' : ''].filter((x) => x !== '').join(', ')}`;
+    })
+    .join('; ');
 }

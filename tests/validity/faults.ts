@@ -48,7 +48,7 @@ export const faults: readonly Fault[] = [
   },
   {
     name: 'uneven pauses',
-    unit: 's taken from the right toe and given to the left',
+    unit: 's taken from the right toe (a lap: back) and given to the left',
     levels: [0, 0.05, 0.1, 0.15, 0.2],
     seeds: [1],
     make: (s, level) => ({
@@ -56,6 +56,15 @@ export const faults: readonly Fault[] = [
     }),
     damages: 'difference of the legs',
     read: (r) => mean(r.bead.stations.map((s) => s.legB_mm - s.legA_mm)),
+  },
+  {
+    name: 'ragged pauses at one toe',
+    unit: 'spread of the right (a lap: back) pauses, share of the pause',
+    levels: [0, 0.4, 0.8, 1.2, 1.6],
+    seeds: [1, 2, 3, 4],
+    make: (_s, level) => ({ faults: { pauseSpreadA: level } }),
+    damages: 'scatter of that leg along the weld',
+    read: (r) => deviation(r.bead.stations.map((s) => s.legA_mm)),
   },
   {
     name: 'lagging the front',
@@ -72,7 +81,7 @@ export const faults: readonly Fault[] = [
     // Taught is 0.6 to 1.2 a second: less than 0.3 under is no fault, and the bead does not tell it from none.
     levels: [0, 0.3, 0.4, 0.5, 0.6],
     seeds: [1],
-    make: (s, level) => ({ weave: { cyclesPerSecond: ('cyclesPerSecond' in settings[s].weave ? 1 : 0.9) - level } }),
+    make: (s, level) => ({ weave: { cyclesPerSecond: settings[s].weave.cyclesPerSecond - level } }),
     damages: 'ripple: scatter of the throat along the weld',
     read: (r) => deviation(r.bead.stations.map((s) => s.actualThroat_mm)),
   },

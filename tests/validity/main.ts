@@ -4,7 +4,7 @@ import { parseArgs } from 'node:util';
 import { runPool } from '../../scoring/batch/pool.ts';
 import { type Answer, type Task, tasks } from './jobs.ts';
 import { table, withTable } from './readme.ts';
-import { summarise } from './summary.ts';
+import { ofKind, summarise } from './summary.ts';
 
 const { values } = parseArgs({ options: { json: { type: 'string' }, workers: { type: 'string', default: '2' } } });
 const workers = Number(values.workers);
@@ -13,11 +13,13 @@ if (!Number.isInteger(workers) || workers < 1 || workers > 64) {
   process.exit(2);
 }
 const jobs = tasks();
+const began = performance.now();
 const answers = await runPool<Task, Answer>(new URL('./worker.ts', import.meta.url), null, jobs, workers, (done) => {
   if (process.stderr.isTTY) process.stderr.write(`\r${done} of ${jobs.length}`);
 });
-const validity = summarise(answers);
+const validity = { ...summarise(answers), trials: ofKind(answers, 'advice').map((a) => a.trial) };
 const readme = new URL('./README.md', import.meta.url);
 writeFileSync(readme, withTable(readFileSync(readme, 'utf8'), table(validity, answers)));
 if (values.json !== undefined) writeFileSync(values.json, `${JSON.stringify(validity, null, 2)}\n`);
-process.stdout.write(`${JSON.stringify(validity, null, 2)}\n`);
+process.stdout.write(`${JSON.stringify({ ...validity, trials: undefined }, null, 2)}\n`);
+process.stderr.write(`${((performance.now() - began) / 60_000).toFixed(1)} minutes on ${workers} threads\n`);

@@ -48,11 +48,11 @@ export function auc(good: readonly number[], bad: readonly number[]): number {
 
 /**
  * Intraclass correlation ICC(1,1) (Shrout and Fleiss 1979, from memory): rows are what is rated, columns are ratings of it with nothing
- * telling the columns apart.
+ * telling the columns apart. NaN without rows.
  */
 export function icc1(rows: readonly (readonly number[])[]): number {
   const n = rows.length;
-  const k = rows[0]!.length;
+  const k = rows[0]?.length ?? 0;
   const grand = mean(rows.flat());
   const between = (k * rows.reduce((sum, row) => sum + (mean(row) - grand) ** 2, 0)) / (n - 1);
   const within = rows.reduce((sum, row) => sum + row.reduce((s, v) => s + (v - mean(row)) ** 2, 0), 0) / (n * (k - 1));
