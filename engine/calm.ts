@@ -10,6 +10,7 @@
  */
 import { COEFFICIENT_WORDS, LEAST_FILL, PAD } from './kernel/layout.ts';
 import { DENSITY_GPMM3, lookup } from './material.ts';
+import { clamp } from './math.ts';
 import { columnArea, topCell } from './metal.ts';
 import { POSE_RATE_HZ, type State } from './state.ts';
 import { planTiles, type TilePair, type TilePlan } from './tiles.ts';
@@ -20,6 +21,10 @@ export const BLOCK = 4;
 export const CALM_INTERVAL = 5;
 /** No face may move more than this share of what would level it in one step (explicit stability, with eight faces a tile). */
 const FACE_SHARE = 0.11;
+/** No tile may lose more than this share of its heat over the room's in one step. */
+const SLIVER_SHARE = 0.25;
+/** Least specific heat of solid steel, J/gK (EN 1993-1-2 at 20 °C): what a faying face may move is limited by it. */
+const LEAST_HEAT_JPGK = 0.425;
 
 export interface CalmState {
   tiles: TilePlan;
@@ -62,7 +67,7 @@ export function allocateCalm(s: State): CalmState {
       s.plan.rods.area_mm2,
       (area, rod) => s.coefficients[rod * COEFFICIENT_WORDS + 4]! * area * s.plan.dy * DENSITY_GPMM3,
     ),
-    potential: new Float64Array(n),
+    potential: new Float64Array(n).fill(lookup(s.heat.table.potential, s.startH)),
   };
   for (let block = 0; block < blocks; block++) measureBlock(s, calm, block);
   return calm;
@@ -110,7 +115,11 @@ function measureBlock(s: State, calm: CalmState, block: number): void {
   });
   tiles.gaps.forEach((pair, n) => {
     const at = block * tiles.gaps.length + n;
-    calm.gapOpen[at] = touching(pair, 0) * s.cal.gapConductance;
+    const lighter = Math.min(calm.mass[base + pair.p]!, calm.mass[base + pair.q]!);
+    calm.gapOpen[at] = Math.min(
+      touching(pair, 0) * s.cal.gapConductance,
+      (FACE_SHARE * lighter * LEAST_HEAT_JPGK * POSE_RATE_HZ) / CALM_INTERVAL,
+    );
     calm.gapMelted[at] = stable(touching(pair, 1) / pair.distance_mm, pair.p, pair.q);
   });
   measureFace(s, calm, block, from, to);
@@ -295,7 +304,9 @@ export function stepCalm(s: State): void {
       give(at, calm.crossing[at]!);
       calm.crossing[at] = 0;
       if (calm.face[at]! > 0) {
-        const joules = time * calm.face[at]! * lookup(s.lossTable, H[at]!);
+        // A sliver cannot lose more than it holds: what is left of a coarse tile may be next to nothing under a whole face.
+        const most = SLIVER_SHARE * mass[at]! * Math.abs(H[at]! - s.ambientH);
+        const joules = clamp(time * calm.face[at]! * lookup(s.lossTable, H[at]!), -most, most);
         give(at, -joules);
         lost += joules;
       }

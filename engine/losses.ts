@@ -55,11 +55,11 @@ export function lose(s: Heated): void {
     const base = r * layout.stride + PAD;
     const full = area_mm2[r]! * dy * DENSITY_GPMM3;
     for (let cell = base + from; cell < base + to; cell++) {
-      const mass = full * fill[cell]!;
-      if (mass <= 0) continue;
+      if (fill[cell]! <= 0) continue;
+      // As with losses: a part-filled cell is held by as much of its edge as it is filled.
       const joules = time * sink_WpmmK * share * dy * (lookup(heat.table.temperature, H[cell]!) - ambient_C);
-      H[cell]! -= joules / mass;
-      taken += joules;
+      H[cell]! -= joules / full;
+      taken += joules * fill[cell]!;
     }
   }
   s.ledger.sink_J += taken;

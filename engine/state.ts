@@ -172,6 +172,8 @@ export interface State {
   steps: number;
   tick: number;
   startH: number;
+  /** Enthalpy of metal as cold as the room. */
+  ambientH: number;
   /** Enthalpy above which metal leaves as vapour. */
   boiling_JPG: number;
   /** Neighbour columns in face order u-, u+, y-, y+ at 4 i + face, -1 beyond the grid; and which u each column stands at. */
@@ -271,6 +273,7 @@ export function allocate(options: SimulationOptions, choices: StateChoices = {})
     steps: 0,
     tick: 0,
     startH,
+    ambientH: enthalpyAt(table, options.joint.ambient_C),
     boiling_JPG: enthalpyAt(table, cal.evaporation_C),
     near: neighbours(plan.nu, plan.ny),
     columnOf: Int32Array.from({ length: columns }, (_, i) => Math.floor(i / plan.ny)),

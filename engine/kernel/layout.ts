@@ -81,8 +81,8 @@ export interface HeatKernel {
   /** One explicit conduction step for slices [j0, j1); j0 a multiple of 4. */
   conduct(j0: number, j1: number): void;
   /**
-   * Takes `time` seconds of loss to the room off the outer faces of slices [j0, j1); j0 a multiple of 4. `flux[r]` becomes the sum of
-   * the fluxes off rod r's faces, W/mm², 0 where it has none.
+   * Takes `time` seconds of loss to the room off the outer faces of slices [j0, j1); j0 a multiple of 4. A part-filled cell shows as much
+   * of its face as it is filled. `flux[r]` becomes the sum of the fluxes off rod r's faces, W/mm², 0 where it has none.
    */
   cool(j0: number, j1: number, time: number): void;
   /** Per rod, what `cool` counted. */

@@ -113,8 +113,8 @@ export function createReferenceKernel(layout: KernelLayout): HeatKernel {
           const p = P[c]!;
           if (p <= 0) continue;
           const off = read(lossTable, H[c]!);
-          H[c] = f(H[c]! - f(f(k * off) / Math.max(p, LEAST)));
-          sums[(j - j0) & 3]! += off;
+          H[c] = f(H[c]! - f(k * off));
+          sums[(j - j0) & 3]! += f(off * p);
         }
         flux[r] = sums[0]! + sums[1]! + (sums[2]! + sums[3]!);
       }

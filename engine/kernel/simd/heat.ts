@@ -85,7 +85,6 @@ export function cool(j0: i32, j1: i32, time: f32): void {
   const inv = f32x4.splat(invStep);
   const zero = i32x4.splat(0);
   const last = i32x4.splat(2047);
-  const floor = f32x4.splat(least);
   const lanes = f32x4(0, 1, 2, 3);
   for (let r = 0; r < count; r++) {
     const sum = flux + (<usize>r << 3);
@@ -103,9 +102,10 @@ export function cool(j0: i32, j1: i32, time: f32): void {
       const there = v128.and(f32x4.gt(p, f32x4.splat(0)), f32x4.lt(lanes, f32x4.splat(<f32>(j1 - j))));
       const h = v128.load(H + c);
       const off = v128.and(read(lossTable, h, inv, zero, last), there);
-      v128.store(H + c, f32x4.sub(h, f32x4.div(f32x4.mul(k, off), f32x4.pmax(floor, p))));
-      low = f64x2.add(low, f64x2.promote_low_f32x4(off));
-      high = f64x2.add(high, f64x2.promote_low_f32x4(v128.shuffle<i64>(off, off, 1, 0)));
+      v128.store(H + c, f32x4.sub(h, f32x4.mul(k, off)));
+      const shown = f32x4.mul(off, p);
+      low = f64x2.add(low, f64x2.promote_low_f32x4(shown));
+      high = f64x2.add(high, f64x2.promote_low_f32x4(v128.shuffle<i64>(shown, shown, 1, 0)));
     }
     store<f64>(
       sum,
