@@ -10,7 +10,6 @@
  */
 import { COEFFICIENT_WORDS, LEAST_FILL, PAD } from './kernel/layout.ts';
 import { DENSITY_GPMM3, lookup } from './material.ts';
-import { clamp } from './math.ts';
 import { columnArea, topCell } from './metal.ts';
 import { POSE_RATE_HZ, type State } from './state.ts';
 import { planTiles, type TilePair, type TilePlan } from './tiles.ts';
@@ -21,8 +20,6 @@ export const BLOCK = 4;
 export const CALM_INTERVAL = 5;
 /** No face may move more than this share of what would level it in one step (explicit stability, with eight faces a tile). */
 const FACE_SHARE = 0.11;
-/** No tile may lose more than this share of its heat over the room's in one step. */
-const SLIVER_SHARE = 0.25;
 /** Least specific heat of solid steel, J/gK (EN 1993-1-2 at 20 °C): what a faying face may move is limited by it. */
 const LEAST_HEAT_JPGK = 0.425;
 
@@ -31,6 +28,11 @@ export interface CalmState {
   blocks: number;
   /** 1 where the block is coarse. Fine blocks form one run. */
   coarse: Uint8Array;
+  /** 0 where a coarse block is as cold as room and plate were and heat has not come near: nothing to step. */
+  awake: Uint8Array;
+  /** Tiles that touch, two numbers a pair; and those across the faying face. */
+  pairs: Int32Array;
+  gaps: Int32Array;
   /** Per block and tile, index block * tiles.count + tile: enthalpy J/g, mass g, metal area mm², outer face mm². */
   H: Float64Array;
   mass: Float64Array;
@@ -55,6 +57,9 @@ export function allocateCalm(s: State): CalmState {
     tiles,
     blocks,
     coarse: new Uint8Array(blocks).fill(1),
+    awake: new Uint8Array(blocks).fill(s.startH === Math.fround(s.ambientH) ? 0 : 1),
+    pairs: Int32Array.from(tiles.pairs.flatMap(({ p, q }) => [p, q])),
+    gaps: Int32Array.from(tiles.gaps.flatMap(({ p, q }) => [p, q])),
     H: new Float64Array(n).fill(s.startH),
     mass: new Float64Array(n),
     area: new Float64Array(n),
@@ -163,6 +168,7 @@ export function coarsen(s: State, block: number): void {
     calm.potential[at] = lookup(heat.table.potential, calm.H[at]!);
   }
   calm.coarse[block] = 1;
+  calm.awake[block] = 1;
 }
 
 /** Coarse to fine: every cell takes its tile's enthalpy, and what has crossed the window's end since the last coarse step. */
@@ -218,112 +224,6 @@ export function hottestTile(s: State, block: number): number {
   for (let at = block * count; at < (block + 1) * count; at++)
     if (s.calm.mass[at]! > 0 && s.calm.H[at]! > hottest) hottest = s.calm.H[at]!;
   return hottest;
-}
-
-/** Joins the fine window to the coarse blocks at its ends, once a tick. */
-export function joinEnds(s: State): void {
-  const { fine } = s;
-  if (fine.from > 0) joinWindow(s, fine.from / BLOCK - 1, fine.from, fine.from - 1);
-  if (fine.to < s.plan.ny) joinWindow(s, fine.to / BLOCK, fine.to - 1, fine.to);
-}
-
-/** Ghost potentials at one end of the fine window and the heat that crosses there this tick. `j` fine slice, `out` its outer guard. */
-function joinWindow(s: State, block: number, j: number, out: number): void {
-  const { calm, heat } = s;
-  const { potential, fill, layout } = heat;
-  const slices = slicesOf(s, block);
-  // Centre of the fine slice to centre of the block, in slices: half a slice and half the block.
-  const share = 2 / (1 + slices.to - slices.from);
-  const { of, count } = calm.tiles;
-  const { stride } = layout;
-  const { busy, busyCount } = heat;
-  for (let k = 0; k < busyCount; k++) {
-    const rod = busy[k]!;
-    const cell = rod * stride + PAD;
-    const at = block * count + of[rod]!;
-    const here = potential[cell + j]!;
-    const ghost = Math.fround(here + share * (calm.potential[at]! - here));
-    potential[cell + out] = ghost;
-    const through = Math.min(fill[cell + j]!, fill[cell + out]!);
-    calm.crossing[at]! -= calm.crossingGain[rod]! * through * (ghost - here);
-  }
-}
-
-/** One coarse step of 50 ms: conduction between tiles and blocks, losses, and what crossed the window's ends. */
-export function stepCalm(s: State): void {
-  const { calm, heat, plan } = s;
-  const { tiles, H, mass, area, potential } = calm;
-  const n = tiles.count;
-  const time = CALM_INTERVAL / POSE_RATE_HZ;
-  for (let block = 0; block < calm.blocks; block++) {
-    if (!calm.coarse[block]) continue;
-    for (let at = block * n; at < block * n + n; at++) potential[at] = lookup(heat.table.potential, H[at]!);
-  }
-  const give = (at: number, joules: number): void => {
-    if (joules !== 0) H[at]! += joules / mass[at]!;
-  };
-  const joint = s.options.joint;
-  let lost = 0;
-  let sunk = 0;
-  for (let block = 0; block < calm.blocks; block++) {
-    if (!calm.coarse[block]) continue;
-    const base = block * n;
-    const { from, to } = slicesOf(s, block);
-    for (let k = 0; k < tiles.pairs.length; k++) {
-      const c = calm.conduct[block * tiles.pairs.length + k]!;
-      if (c === 0) continue;
-      const p = base + tiles.pairs[k]!.p;
-      const q = base + tiles.pairs[k]!.q;
-      const joules = time * c * (potential[q]! - potential[p]!);
-      give(p, joules);
-      give(q, -joules);
-    }
-    for (let k = 0; k < tiles.gaps.length; k++) {
-      const at = block * tiles.gaps.length + k;
-      const p = base + tiles.gaps[k]!.p;
-      const q = base + tiles.gaps[k]!.q;
-      const open = calm.gapOpen[at]! * (temperature(s, H[q]!) - temperature(s, H[p]!));
-      const joules = time * (open + calm.gapMelted[at]! * (potential[q]! - potential[p]!));
-      give(p, joules);
-      give(q, -joules);
-    }
-    if (block + 1 < calm.blocks && calm.coarse[block + 1]) {
-      const next = slicesOf(s, block + 1);
-      const distance = ((to - from + next.to - next.from) / 2) * plan.dy;
-      for (let tile = 0; tile < n; tile++) {
-        const through = Math.min(area[base + tile]!, area[base + n + tile]!);
-        if (through === 0) continue;
-        const joules = (time * through * (potential[base + n + tile]! - potential[base + tile]!)) / distance;
-        give(base + tile, joules);
-        give(base + n + tile, -joules);
-      }
-    }
-    for (let tile = 0; tile < n; tile++) {
-      const at = base + tile;
-      if (mass[at] === 0) continue;
-      give(at, calm.crossing[at]!);
-      calm.crossing[at] = 0;
-      if (calm.face[at]! > 0) {
-        // A sliver cannot lose more than it holds: what is left of a coarse tile may be next to nothing under a whole face.
-        const most = SLIVER_SHARE * mass[at]! * Math.abs(H[at]! - s.ambientH);
-        const joules = clamp(time * calm.face[at]! * lookup(s.lossTable, H[at]!), -most, most);
-        give(at, -joules);
-        lost += joules;
-      }
-    }
-    for (const { tile, share } of tiles.sinks) {
-      const joules =
-        time * share * joint.sink_WpmmK * (to - from) * plan.dy * (temperature(s, H[base + tile]!) - joint.ambient_C);
-      give(base + tile, -joules);
-      sunk += joules;
-    }
-  }
-  s.ledger.lost_J += lost;
-  s.ledger.sink_J += sunk;
-}
-
-function temperature(s: State, h: number): number {
-  return lookup(s.heat.table.temperature, h);
 }
 
 /** Heat above 20 °C in the coarse blocks, J. */

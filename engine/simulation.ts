@@ -5,7 +5,8 @@
  */
 import { accounts, surfaceVolume, workEnergy } from './accounts.ts';
 import { burn, createArcTick } from './arc.ts';
-import { BLOCK, joinEnds } from './calm.ts';
+import { BLOCK } from './calm.ts';
+import { joinEnds } from './calm-step.ts';
 import { createFootprint } from './footprint.ts';
 import { hashState } from './hash.ts';
 import { tickHeat } from './heat.ts';

@@ -39,6 +39,7 @@ export function namedArrays(s: State, pressure: Float64Array): Record<string, St
     'tile crossing': s.calm.crossing,
     'tile potential': s.calm.potential,
     'coarse blocks': s.calm.coarse,
+    'blocks awake': s.calm.awake,
   };
 }
 

@@ -1,5 +1,6 @@
 /** Where the joint is computed in fine cells: round the arc and the liquid, and wherever the section has not levelled out yet. */
-import { BLOCK, CALM_INTERVAL, coarsen, hottestTile, refine, stepCalm, unrest } from './calm.ts';
+import { BLOCK, CALM_INTERVAL, coarsen, hottestTile, refine, unrest } from './calm.ts';
+import { stepCalm } from './calm-step.ts';
 import { enthalpyAt } from './material.ts';
 import { clamp } from './math.ts';
 import type { State } from './state.ts';
