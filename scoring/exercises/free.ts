@@ -1,4 +1,5 @@
 import { type Exercise, exerciseSchema, parseWith } from '../schema/index.ts';
+import { lap } from './laps.ts';
 import { exercise, targetFor, vee } from './workshop.ts';
 
 /** Name of an exercise made up on the spot. */
@@ -37,12 +38,8 @@ export function freeExercise(choice: FreeChoice): Exercise {
     aids: { ghost: true },
   });
   // The bands are the taught ones, not the chosen weave's own: a weave without pauses is still told about them.
-  const taught = {
-    pauseA_s: vee.pauseA_s,
-    pauseB_s: vee.pauseB_s,
-    tipToWork_mm: vee.tipToWork_mm,
-    workAngle_deg: vee.workAngle_deg,
-  };
+  const { pauseA_s, pauseB_s, tipToWork_mm, workAngle_deg } = made.joint.kind === 'lap' ? lap.demonstration : vee;
+  const taught = { pauseA_s, pauseB_s, tipToWork_mm, workAngle_deg };
   const target = targetFor({ ...made.demonstration, ...taught });
   return parseWith(exerciseSchema, { ...made, target }, 'own exercise');
 }

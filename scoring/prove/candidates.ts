@@ -1,5 +1,6 @@
 import type { Advice, Change, Exercise, Result } from '../schema/index.ts';
 import { DROPPED, type Fault } from './fault.ts';
+import { backToMiddle, outOfBand } from './habits.ts';
 import { sized } from './sized.ts';
 import { inSteps, type Knob } from './steps.ts';
 
@@ -15,15 +16,22 @@ export function metalFirst(fault: Fault, result: Result): { laid_mm2: number; ho
 }
 
 /**
- * Changes worth trying for a fault, first things first: what the advice itself says, then what the trade would try. One thing each, one
- * step each; the prover takes more steps where one moves the reading and is not enough.
+ * Changes worth trying for a fault, first things first: back to what was asked where the hand was measured to be off, what the advice itself
+ * says, back to the middle of the joint, then what the trade would try. One thing each, one step each or as many as the hand was off;
+ * the prover takes more steps where one moves the reading and is not enough.
  */
 export function candidates(fault: Fault, advice: Advice, result: Result, exercise: Exercise): Change[] {
   const own = advice.change;
   const trade = tradeOrder(fault, result);
   const list =
     metalFirst(fault, result) === null ? trade : [inSteps('travel_mmps', 1), inSteps('feed_mpmin', -1), ...trade];
-  const ordered = (own === null ? list : [own, ...list]).map((c) => sized(c, result, exercise));
+  const middle = backToMiddle(result);
+  const ordered = [
+    ...outOfBand(result, exercise),
+    ...(own === null ? [] : [own]),
+    ...(middle === null ? [] : [middle]),
+    ...list,
+  ].map((c) => sized(c, result, exercise));
   const seen = new Set<string>();
   const distinct = ordered.filter((c) => {
     const key = `${c.what} ${Math.sign(c.by)}`;

@@ -1,6 +1,18 @@
 import { minTipToWork_mm, type ProcessOptions } from '../../engine/index.ts';
 import type { Band, Change, Exercise, Result } from '../schema/index.ts';
-import { inSteps, steps } from './steps.ts';
+import { inSteps, type Knob, steps } from './steps.ts';
+
+/** Knobs of the hand that an exercise gives a band. */
+export const handKnobs = [
+  'tipToWork_mm',
+  'width_mm',
+  'pauseA_s',
+  'pauseB_s',
+  'lead_mm',
+  'travel_mmps',
+  'workAngle_deg',
+  'travelAngle_deg',
+] as const;
 
 /** The arc's foot follows half a shift of the aim at the root crossings: the front of the puddle moves along (robot welds, 0 to 3 mm back). */
 const FOOT_PER_AIM = 0.5;
@@ -17,29 +29,22 @@ export function sized(change: Change, result: Result, exercise: Exercise): Chang
   return Math.abs(longer.by) > Math.abs(change.by) ? longer : change;
 }
 
-function howFarOff({ what }: Change, { motion }: Result, { target }: Exercise): number | null {
-  switch (what) {
-    case 'pauseA_s':
-      return toMiddle(motion.pauseA_s, target.pauseA_s);
-    case 'pauseB_s':
-      return toMiddle(motion.pauseB_s, target.pauseB_s);
-    case 'width_mm':
-      return toMiddle(motion.width_mm, target.width_mm);
-    case 'travel_mmps':
-      return toMiddle(motion.travel_mmps, target.travel_mmps);
-    case 'tipToWork_mm':
-      return toMiddle(motion.tipToWork_mm, target.tipToWork_mm);
-    case 'lead_mm':
-      return motion.lead_mm === null || motion.lead_mm >= target.lead_mm.from ? null : -motion.lead_mm / FOOT_PER_AIM;
-    default:
-      return null;
-  }
+/** What the hand says of a knob and the band the exercise gives it; null where either is missing. */
+export function asked(what: Knob, { motion }: Result, { target }: Exercise): { reading: number; band: Band } | null {
+  const knob = handKnobs.find((k) => k === what);
+  if (knob === undefined) return null;
+  const reading = motion[knob];
+  const band = target[knob];
+  return reading === null || band === null ? null : { reading, band };
 }
 
-function toMiddle(x: number | null, band: Band | null): number | null {
-  return x === null || band === null ? null : (band.from + band.to) / 2 - x;
+function howFarOff({ what }: Change, result: Result, exercise: Exercise): number | null {
+  const found = asked(what, result, exercise);
+  if (found === null) return null;
+  const { reading, band } = found;
+  if (what === 'lead_mm') return reading >= band.from ? null : -reading / FOOT_PER_AIM;
+  return (band.from + band.to) / 2 - reading;
 }
-
 /** A change no instructor would ask for: the tip inside what the nozzle allows, angles outside what is taught. */
 export function sensible(
   { what, by }: Change,

@@ -10,7 +10,7 @@ export const steps: Record<Knob, { step: number; most: number }> = {
   pauseA_s: { step: 0.1, most: 0.3 },
   pauseB_s: { step: 0.1, most: 0.3 },
   width_mm: { step: 1, most: 3 },
-  lead_mm: { step: 0.5, most: 3 },
+  lead_mm: { step: 0.5, most: 4 },
   centre_mm: { step: 0.5, most: 2 },
   travel_mmps: { step: 0.2, most: 1.2 },
   tipToWork_mm: { step: 3, most: 12 },

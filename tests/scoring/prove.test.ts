@@ -10,11 +10,13 @@ import {
   proveAdvice,
   provedResultSchema,
   RERUNS,
+  type Result,
   scoreAttempt,
   steps,
 } from '../../scoring/index.ts';
+import { backToMiddle, outOfBand } from '../../scoring/prove/habits.ts';
 import { readRecordedHand } from '../../scoring/prove/hand.ts';
-import { MOUSE, weld } from './welds.ts';
+import { exerciseOf, MOUSE, weld } from './welds.ts';
 
 const short = { joint: { length_mm: 36, plateA_mm: 5, plateB_mm: 5 }, process: { feed_mpmin: 4.6, volts_V: 19 } };
 const knobs = Object.keys(steps) as Change['what'][];
@@ -82,6 +84,43 @@ describe('a change to a recorded hand', () => {
     const straight = { ...steady, poses: { ...steady.poses, u: steady.poses.u.map(() => 0) } };
     expect(applyChange(straight, { what: 'width_mm', by: 1 })).toBeNull();
     expect(applyChange(steady, { what: 'volts_V', by: 30 })).toBeNull();
+  });
+});
+
+describe('what is tried first', () => {
+  let result: Result;
+  const exercise = exerciseOf(short);
+  const first = (motion: Partial<Result['motion']>) =>
+    outOfBand({ ...result, motion: { ...result.motion, ...motion } }, exercise);
+
+  beforeAll(() => {
+    result = scoreAttempt(steady);
+  });
+
+  it('is back to what was asked where the hand was off, farthest out first, never more than a hand is asked at once', () => {
+    expect(first({})).toEqual([]);
+    expect(first({ travelAngle_deg: 35 })).toEqual([{ what: 'travelAngle_deg', by: -15 }]);
+    expect(first({ width_mm: 1.5 })[0]).toEqual({ what: 'width_mm', by: steps.width_mm.most });
+    const both = first({ tipToWork_mm: 21, travel_mmps: exercise.target.travel_mmps!.to + 0.1, pauseA_s: 0.05 });
+    expect(both.map((c) => c.what)).toEqual(['tipToWork_mm', 'pauseA_s']);
+    expect(both[0]!.by).toBe(-9);
+  });
+
+  it('leaves alone what no device measured and an arc ahead of the front', () => {
+    expect(first({ tipToWork_mm: null, travelAngle_deg: null, lead_mm: 3 })).toEqual([]);
+    expect(first({ lead_mm: -2.5 })).toEqual([{ what: 'lead_mm', by: steps.lead_mm.most }]);
+  });
+
+  it('brings a bead that lies to one side back to the middle, on a lap only where it is more than the edge does', () => {
+    const r = result;
+    const lying = (legA_mm: number, legB_mm: number, edgeMeltedBack_mm: number | null = null): Result => ({
+      ...r,
+      bead: { ...r.bead, mean: { ...r.bead.mean!, legA_mm, legB_mm, edgeMeltedBack_mm } },
+    });
+    expect(backToMiddle(lying(6, 5.7))).toBeNull();
+    expect(backToMiddle(lying(7.4, 4.6))).toEqual({ what: 'centre_mm', by: -1 });
+    expect(backToMiddle(lying(4.6, 7.4))).toEqual({ what: 'centre_mm', by: 1 });
+    expect(backToMiddle(lying(6.2, 5, 0.5))).toBeNull();
   });
 });
 
