@@ -5,6 +5,7 @@ import type { Answer } from '../validity/jobs.ts';
 import { table, withTable } from '../validity/readme.ts';
 import { auc, icc1, icc2, kendallW, ranks, spearman } from '../validity/statistics.ts';
 import { passed, summarise, type Validity } from '../validity/summary.ts';
+import { exerciseOf, settingNames } from '../validity/weld.ts';
 
 /** The numbers validity rests on, against hand-worked and published examples. */
 describe('statistics', () => {
@@ -47,6 +48,24 @@ describe('statistics', () => {
         [3, 1],
       ]),
     ).toBeCloseTo(0);
+  });
+});
+
+describe('the settings', () => {
+  it.each(settingNames)('ask for what they show: %s', (setting) => {
+    const { demonstration: w, target, asked, joint } = exerciseOf({ setting });
+    for (const knob of [
+      'pauseA_s',
+      'pauseB_s',
+      'width_mm',
+      'travel_mmps',
+      'cyclesPerSecond',
+      'workAngle_deg',
+    ] as const) {
+      expect(w[knob], knob).toBeGreaterThanOrEqual(target[knob]!.from);
+      expect(w[knob], knob).toBeLessThanOrEqual(target[knob]!.to);
+    }
+    if (joint.kind === 'lap') expect(joint.plateB_mm).toBeGreaterThanOrEqual(asked.size_mm + 1);
   });
 });
 

@@ -9,8 +9,6 @@ export interface Fault {
   /** What the amount is. */
   unit: string;
   levels: readonly number[];
-  /** Hands each level is welded with: more than one where chance decides. */
-  seeds: readonly number[];
   make(setting: SettingName, level: number): Pick<Case, 'weave' | 'faults'>;
   damages: string;
   read(r: Result): number;
@@ -27,12 +25,16 @@ function legScatter(r: Result): number {
   return deviation(stations.map((s) => s.legA_mm)) + deviation(stations.map((s) => s.legB_mm));
 }
 
+/** Hands each level is welded with: no level stands on one weld. */
+export const FAULT_SEEDS = [1, 2, 3] as const;
+/** What every one of these hands has of tremor, beside its fault. */
+export const FAULT_TREMOR_MM = 0.15;
+
 export const faults: readonly Fault[] = [
   {
     name: 'tremor',
     unit: 'mm rms',
     levels: [0, 0.4, 0.8, 1.2, 1.6, 2],
-    seeds: [1, 2, 3],
     make: (_s, level) => ({ faults: { tremor_mm: level } }),
     damages: 'scatter of both legs along the weld',
     read: legScatter,
@@ -41,18 +43,20 @@ export const faults: readonly Fault[] = [
     name: 'drift',
     unit: 'mm sideways in 100 mm',
     levels: [0, 2, 4, 6, 8],
-    seeds: [1],
     make: (_s, level) => ({ faults: { driftU_mm: level } }),
     damages: 'difference of the legs, top third',
     read: (r) => mean(top(r).map((s) => s.legA_mm - s.legB_mm)),
   },
   {
     name: 'uneven pauses',
-    unit: 's taken from the right toe (a lap: back) and given to the left',
-    levels: [0, 0.05, 0.1, 0.15, 0.2],
-    seeds: [1],
+    unit: 's taken from the right toe (a lap: back) as far as it waits, and given to the left',
+    // Taught is ±0.12 s: the levels start where the band ends.
+    levels: [0, 0.12, 0.16, 0.2, 0.24],
     make: (s, level) => ({
-      weave: { pauseA_s: settings[s].weave.pauseA_s - level, pauseB_s: settings[s].weave.pauseB_s + level },
+      weave: {
+        pauseA_s: Math.max(0, settings[s].weave.pauseA_s - level),
+        pauseB_s: settings[s].weave.pauseB_s + level,
+      },
     }),
     damages: 'difference of the legs',
     read: (r) => mean(r.bead.stations.map((s) => s.legB_mm - s.legA_mm)),
@@ -61,7 +65,6 @@ export const faults: readonly Fault[] = [
     name: 'ragged pauses at one toe',
     unit: 'spread of the right (a lap: back) pauses, share of the pause',
     levels: [0, 0.4, 0.8, 1.2, 1.6],
-    seeds: [1, 2, 3, 4],
     make: (_s, level) => ({ faults: { pauseSpreadA: level } }),
     damages: 'scatter of that leg along the weld',
     read: (r) => deviation(r.bead.stations.map((s) => s.legA_mm)),
@@ -69,8 +72,8 @@ export const faults: readonly Fault[] = [
   {
     name: 'lagging the front',
     unit: 'mm back at the root crossings',
-    levels: [0, 1.5, 3, 4.5, 6],
-    seeds: [1],
+    // The band of every exercise ends at about 3 mm back: the levels start there.
+    levels: [0, 3, 4, 5, 6, 7],
     make: (_s, level) => ({ faults: { lead_mm: -level } }),
     damages: 'root fusion at its worst',
     read: (r) => -(r.bead.worst?.rootFusion_mm ?? -9),
@@ -80,7 +83,6 @@ export const faults: readonly Fault[] = [
     unit: 'cycles a second under what is shown',
     // Taught is 0.6 to 1.2 a second: less than 0.3 under is no fault, and the bead does not tell it from none.
     levels: [0, 0.3, 0.4, 0.5, 0.6],
-    seeds: [1],
     make: (s, level) => ({ weave: { cyclesPerSecond: settings[s].weave.cyclesPerSecond - level } }),
     damages: 'ripple: scatter of the throat along the weld',
     read: (r) => deviation(r.bead.stations.map((s) => s.actualThroat_mm)),
@@ -89,7 +91,6 @@ export const faults: readonly Fault[] = [
     name: 'wandering tip',
     unit: 'mm farther out in 100 mm',
     levels: [0, 9, 18, 27, 36],
-    seeds: [1],
     make: (_s, level) => ({ faults: { driftTip_mm: level } }),
     damages: 'root fusion, top third',
     read: (r) => -mean(top(r).map((s) => s.rootFusion_mm)),
@@ -98,7 +99,6 @@ export const faults: readonly Fault[] = [
     name: 'wrist swing with height',
     unit: '° of push in 100 mm, tip creeping out 1 mm for each 5°',
     levels: [0, 20, 40, 60, 80],
-    seeds: [1],
     make: (_s, level) => ({ faults: { driftTravel_deg: level, driftTip_mm: level / 5 } }),
     damages: 'root fusion, top third',
     read: (r) => -mean(top(r).map((s) => s.rootFusion_mm)),
@@ -107,7 +107,6 @@ export const faults: readonly Fault[] = [
     name: 'mixed',
     unit: 'amount, 0 steady to 1 a beginner; beyond 1 in proportion',
     levels: [0, 0.5, 1, 1.5, 2, 2.5],
-    seeds: [1, 2, 3],
     make: (_s, level) => ({ faults: handOfAmount(1, level) }),
     damages: 'scatter of both legs along the weld',
     read: legScatter,

@@ -2,7 +2,7 @@ import type { Result } from '../../scoring/index.ts';
 import { type AdviceTrial, tryAdvice } from './advice.ts';
 import { adviceHands } from './advice-hands.ts';
 import { cheats } from './cheats.ts';
-import { faults } from './faults.ts';
+import { FAULT_SEEDS, FAULT_TREMOR_MM, faults } from './faults.ts';
 import { type CohortHand, cohorts } from './hands.ts';
 import { booksOf, type SettingName, settingNames, weldCase } from './weld.ts';
 
@@ -37,8 +37,7 @@ export function tasks(): Task[] {
     out.push({ kind: 'steady', setting });
     faults.forEach((f, fault) => {
       f.levels.forEach((_, level) => {
-        // Without a fault chance has nothing to decide: once will do.
-        for (const seed of level === 0 ? [1] : f.seeds) out.push({ kind: 'fault', fault, level, setting, seed });
+        for (const seed of FAULT_SEEDS) out.push({ kind: 'fault', fault, level, setting, seed });
       });
     });
   }
@@ -55,11 +54,9 @@ export function work(task: Task): Answer {
     }
     case 'fault': {
       const fault = faults[task.fault]!;
-      const { result } = weldCase({
-        setting: task.setting,
-        ...fault.make(task.setting, fault.levels[task.level]!),
-        seed: task.seed,
-      });
+      const { setting, seed } = task;
+      const { weave = {}, faults: own } = fault.make(setting, fault.levels[task.level]!);
+      const { result } = weldCase({ setting, weave, faults: { tremor_mm: FAULT_TREMOR_MM, ...own }, seed });
       return { kind: 'fault', task, quantity: fault.read(result), verdict: result.verdict, books: booksOf(result) };
     }
     case 'hand': {

@@ -1,5 +1,5 @@
 import type { AdviceTrial } from './advice.ts';
-import { faults } from './faults.ts';
+import { FAULT_SEEDS, FAULT_TREMOR_MM, faults } from './faults.ts';
 import { sameHandSettings } from './hands.ts';
 import type { Answer } from './jobs.ts';
 import { again, levelMeans, ofKind, passed, scores, spearmanOf, type Validity } from './summary.ts';
@@ -22,7 +22,10 @@ export function table(v: Validity, answers: readonly Answer[]): string {
     `${v.runs} welds.${v.books.open === 0 ? '' : ` **In ${v.books.open} of them mass or energy does not add up: not to be believed.**`} Largest error of their accounts of mass and energy: ${v.books.largest.toExponential(1)}.`,
     heading('Settings', 'the robot without a fault'),
     settingTable(answers),
-    heading('Graded faults', 'Spearman of the amount against what it damages; means over seeds where chance decides'),
+    heading(
+      'Graded faults',
+      `Spearman of the amount against what it damages; means over ${FAULT_SEEDS.length} seeds, each hand with ${FAULT_TREMOR_MM} mm of tremor besides`,
+    ),
     faultTable(v, answers),
     heading('Trend numbers', 'each hand with its own mix of faults'),
     cohortTable(v, answers),
