@@ -37,6 +37,8 @@ const oneFault: readonly OneFault[] = [
 /** What every hand has of tremor: it keeps two seeds apart. */
 const TREMOR_MM = 0.15;
 
+const FIRST_SEED = 7010;
+
 export interface AdviceHand {
   name: string;
   case: Case;
@@ -45,7 +47,7 @@ export interface AdviceHand {
 export const adviceHands: readonly AdviceHand[] = settingNames.flatMap((setting, n) =>
   oneFault.map(({ name, make }, i): AdviceHand => {
     const { weave = {}, faults = {} } = make(settings[setting].weave);
-    const seed = 10 + 100 * n + i;
+    const seed = FIRST_SEED + 100 * n + i;
     return { name, case: { setting, weave, faults: { tremor_mm: TREMOR_MM, ...faults }, seed } };
   }),
 );

@@ -9,10 +9,15 @@ export interface Fault {
   /** What the amount is. */
   unit: string;
   levels: readonly number[];
+  /** The fault itself is chance: more hands a level. */
+  chance?: true;
   make(setting: SettingName, level: number): Pick<Case, 'weave' | 'faults'>;
   damages: string;
   read(r: Result): number;
 }
+
+/** Tempo taught is 0.6 to 1.2 cycles a second (common practice, no source). */
+const SLOWEST_TAUGHT = 0.6;
 
 type Stations = Result['bead']['stations'];
 
@@ -25,8 +30,12 @@ function legScatter(r: Result): number {
   return deviation(stations.map((s) => s.legA_mm)) + deviation(stations.map((s) => s.legB_mm));
 }
 
-/** Hands each level is welded with: no level stands on one weld. */
-export const FAULT_SEEDS = [1, 2, 3] as const;
+/** Hands each level is welded with: no level stands on one weld; all of them where the fault itself is chance, else the first three. */
+const SEEDS = [7001, 7002, 7003, 7004, 7005, 7006] as const;
+const FEW = 3;
+export function seedsOf(fault: Fault): readonly number[] {
+  return fault.chance ? SEEDS : SEEDS.slice(0, FEW);
+}
 /** What every one of these hands has of tremor, beside its fault. */
 export const FAULT_TREMOR_MM = 0.15;
 
@@ -35,6 +44,7 @@ export const faults: readonly Fault[] = [
     name: 'tremor',
     unit: 'mm rms',
     levels: [0, 0.4, 0.8, 1.2, 1.6, 2],
+    chance: true,
     make: (_s, level) => ({ faults: { tremor_mm: level } }),
     damages: 'scatter of both legs along the weld',
     read: legScatter,
@@ -49,14 +59,11 @@ export const faults: readonly Fault[] = [
   },
   {
     name: 'uneven pauses',
-    unit: 's taken from the right toe (a lap: back) as far as it waits, and given to the left',
-    // Taught is ±0.12 s: the levels start where the band ends.
-    levels: [0, 0.12, 0.16, 0.2, 0.24],
+    unit: 's taken from the right toe (a lap: back) and given to the left',
+    // Taught is ±0.12 s: the levels start where the band ends, and end where the shortest pause is gone.
+    levels: [0, 0.12, 0.14, 0.17, 0.2],
     make: (s, level) => ({
-      weave: {
-        pauseA_s: Math.max(0, settings[s].weave.pauseA_s - level),
-        pauseB_s: settings[s].weave.pauseB_s + level,
-      },
+      weave: { pauseA_s: settings[s].weave.pauseA_s - level, pauseB_s: settings[s].weave.pauseB_s + level },
     }),
     damages: 'difference of the legs',
     read: (r) => mean(r.bead.stations.map((s) => s.legB_mm - s.legA_mm)),
@@ -64,7 +71,9 @@ export const faults: readonly Fault[] = [
   {
     name: 'ragged pauses at one toe',
     unit: 'spread of the right (a lap: back) pauses, share of the pause',
-    levels: [0, 0.4, 0.8, 1.2, 1.6],
+    // A wait cannot be less than none: beyond about 1 more of the spread is only longer waits.
+    levels: [0, 0.3, 0.6, 0.9, 1.2],
+    chance: true,
     make: (_s, level) => ({ faults: { pauseSpreadA: level } }),
     damages: 'scatter of that leg along the weld',
     read: (r) => deviation(r.bead.stations.map((s) => s.legA_mm)),
@@ -80,10 +89,11 @@ export const faults: readonly Fault[] = [
   },
   {
     name: 'wrong rhythm',
-    unit: 'cycles a second under what is shown',
-    // Taught is 0.6 to 1.2 a second: less than 0.3 under is no fault, and the bead does not tell it from none.
-    levels: [0, 0.3, 0.4, 0.5, 0.6],
-    make: (s, level) => ({ weave: { cyclesPerSecond: settings[s].weave.cyclesPerSecond - level } }),
+    unit: 'cycles a second under the taught 0.6; 0: as shown',
+    levels: [0, 0.05, 0.1, 0.2, 0.3],
+    make: (s, level) => ({
+      weave: { cyclesPerSecond: level === 0 ? settings[s].weave.cyclesPerSecond : SLOWEST_TAUGHT - level },
+    }),
     damages: 'ripple: scatter of the throat along the weld',
     read: (r) => deviation(r.bead.stations.map((s) => s.actualThroat_mm)),
   },
@@ -107,6 +117,7 @@ export const faults: readonly Fault[] = [
     name: 'mixed',
     unit: 'amount, 0 steady to 1 a beginner; beyond 1 in proportion',
     levels: [0, 0.5, 1, 1.5, 2, 2.5],
+    chance: true,
     make: (_s, level) => ({ faults: handOfAmount(1, level) }),
     damages: 'scatter of both legs along the weld',
     read: legScatter,

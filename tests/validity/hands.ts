@@ -47,14 +47,14 @@ export function cohorts(names: readonly SettingName[]): CohortHand[] {
       out.push({ group, hand, case: { setting, faults: ownHand(hand, amount, seed), seed } });
     };
     SKILLED.forEach((amount, i) => {
-      of('skilled', 2000 + 100 * n + i, amount, 200 + i);
+      of('skilled', 72000 + 100 * n + i, amount, 7200 + i);
     });
     NOVICE.forEach((amount, i) => {
-      of('novice', 3000 + 100 * n + i, amount, 300 + i);
+      of('novice', 73000 + 100 * n + i, amount, 7300 + i);
     });
     if (!sameHandSettings.includes(setting)) return;
     SAME_HAND.forEach((amount, i) => {
-      for (let k = 0; k < SAME_HAND_SEEDS; k++) of('same hand', 4000 + 100 * n + i, amount, 400 + 10 * i + k);
+      for (let k = 0; k < SAME_HAND_SEEDS; k++) of('same hand', 74000 + 100 * n + i, amount, 7400 + 10 * i + k);
     });
   });
   return out;

@@ -2,7 +2,7 @@ import type { Result } from '../../scoring/index.ts';
 import { type AdviceTrial, tryAdvice } from './advice.ts';
 import { adviceHands } from './advice-hands.ts';
 import { cheats } from './cheats.ts';
-import { FAULT_SEEDS, FAULT_TREMOR_MM, faults } from './faults.ts';
+import { FAULT_TREMOR_MM, faults, seedsOf } from './faults.ts';
 import { type CohortHand, cohorts } from './hands.ts';
 import { booksOf, type SettingName, settingNames, weldCase } from './weld.ts';
 
@@ -37,7 +37,7 @@ export function tasks(): Task[] {
     out.push({ kind: 'steady', setting });
     faults.forEach((f, fault) => {
       f.levels.forEach((_, level) => {
-        for (const seed of FAULT_SEEDS) out.push({ kind: 'fault', fault, level, setting, seed });
+        for (const seed of seedsOf(f)) out.push({ kind: 'fault', fault, level, setting, seed });
       });
     });
   }
