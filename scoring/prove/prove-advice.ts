@@ -145,7 +145,7 @@ export function proveAdvice(recording: AttemptRecording, result: Result, options
     const good = runs.find((r) => r.trial.mends);
     const tried = runs.map((r) => r.trial);
     const first = metalFirst(fault, result);
-    const opening = first !== null && a.code !== 'too-much-metal' ? [proofSentences.metalFirst(first)] : [];
+    const opening = first === null ? [] : [proofSentences.metalFirst(first)];
     if (good === undefined || good.line === null) {
       const drill = drillFor(fault, exercise, result.motion);
       const near = nearest(runs);
@@ -161,7 +161,9 @@ export function proveAdvice(recording: AttemptRecording, result: Result, options
     const before = original.section(fault.y_mm);
     const after = good.attempt.section(fault.y_mm);
     const ownAdvice = a.change !== null && a.change.what === good.change.what && a.change.by * good.change.by > 0;
-    const lead = ownAdvice ? [a.text] : [...opening, proofSentences.fault(fault, kind)];
+    // Advice on too much metal says so itself.
+    const own = a.code === 'too-much-metal' ? [a.text] : [...opening, a.text];
+    const lead = ownAdvice ? own : [...opening, proofSentences.fault(fault, kind)];
     const entry: ProvedAdvice = {
       ...about,
       proved: true,

@@ -156,6 +156,16 @@ describe('advice', () => {
     expect(first.text).toContain('No single change mends it');
   }, 60_000);
 
+  it('says first that more is laid than the joint holds, also where the hand and not the machine is to change', () => {
+    const recording = weld({ ...short, weave: { width_mm: 1.5, travel_mmps: 2 } });
+    const asked = exerciseOf({ ...short, weave: { width_mm: 5, travel_mmps: 2 } });
+    const result = scoreAttempt(recording, { exercise: asked });
+    const first = proveAdvice(recording, result, { exercise: asked, enough: 1 }).advice[0]!;
+    expect(result.advice[0]!.code).toBe('too-much-metal');
+    expect(first.tried[0]!.change).toEqual({ what: 'width_mm', by: 3 });
+    expect(first.text).toMatch(/^You're laying \d+ mm² and the joint holds \d+/);
+  }, 60_000);
+
   it('on a weld within its limits is left as a habit, and nothing is welded again', () => {
     const result = scoreAttempt(steady);
     const held = { ...result, lines: result.lines.map((l) => ({ ...l, verdict: 'within' as const })) };
