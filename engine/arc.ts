@@ -80,24 +80,29 @@ function heatColumn(s: State, column: number, joules: number): void {
   const c = s.columnOf[column]!;
   const j = column - c * plan.ny;
   const long = 2 * plan.du;
+  const area = columnArea(s);
   const depth = Math.max(long, HEATED_DEPTH_MM);
   const w = s.w[column]!;
   const boiling = s.boiling_JPG;
-  const perDepth = joules / (depth * columnArea(s) * DENSITY_GPMM3);
+  const perDepth = joules / (depth * area * DENSITY_GPMM3);
+  const { H, layout } = heat;
+  const start = plan.stackStart[c]!;
   let left = depth;
-  for (let m = topCell(s, c, w); m >= 0 && left > 0; m--) {
-    const cell = plan.stack[plan.stackStart[c]! + m]! * heat.layout.stride + PAD + j;
-    const bottom = plan.base[c]! + m * long;
-    const metal = Math.min(1, (w - bottom) / long) * long;
+  let m = topCell(s, c, w);
+  // The top cell may be part filled; every cell below it is whole.
+  let metal = Math.min(long, w - plan.base[c]! - m * long);
+  for (; m >= 0 && left > 0; m--) {
+    const cell = plan.stack[start + m]! * layout.stride + PAD + j;
     // The share of this cell inside the heated depth; the lowest cell of the stack takes the rest.
     const inside = m === 0 ? left : Math.min(metal, left);
     left -= inside;
-    let h = heat.H[cell]! + (perDepth * inside) / metal;
+    let h = H[cell]! + (perDepth * inside) / metal;
     if (h > boiling) {
-      s.ledger.evaporated_J += (h - boiling) * metal * columnArea(s) * DENSITY_GPMM3;
+      s.ledger.evaporated_J += (h - boiling) * metal * area * DENSITY_GPMM3;
       h = boiling;
     }
-    heat.H[cell] = h;
+    H[cell] = h;
+    metal = long;
   }
 }
 

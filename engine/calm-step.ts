@@ -26,16 +26,17 @@ function joinWindow(s: State, block: number, j: number, out: number): void {
   const share = 2 / (1 + slices.to - slices.from);
   const { of, count } = calm.tiles;
   const { stride } = layout;
-  const { busy, busyCount } = heat;
+  const { busy, busyCount, notFull } = heat;
+  const { crossing, crossingGain, potential: coarse } = calm;
   for (let k = 0; k < busyCount; k++) {
     const rod = busy[k]!;
     const cell = rod * stride + PAD;
     const at = block * count + of[rod]!;
     const here = potential[cell + j]!;
-    const ghost = Math.fround(here + share * (calm.potential[at]! - here));
+    const ghost = Math.fround(here + share * (coarse[at]! - here));
     potential[cell + out] = ghost;
-    const through = Math.min(fill[cell + j]!, fill[cell + out]!);
-    calm.crossing[at]! -= calm.crossingGain[rod]! * through * (ghost - here);
+    const through = notFull[rod] === 0 ? 1 : Math.min(fill[cell + j]!, fill[cell + out]!);
+    crossing[at]! -= crossingGain[rod]! * through * (ghost - here);
   }
 }
 

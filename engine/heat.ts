@@ -1,8 +1,8 @@
 /** One tick of heat in the fine window after the arc has had its turn: potential, conduction, faying face, losses. */
-import { conductFaying } from './faying.ts';
+
+import { refreshFlags } from './heat-state.ts';
 import type { Heated } from './heated.ts';
 import { LOSS_INTERVAL, lose } from './losses.ts';
-import { refreshFlags } from './state.ts';
 
 /** @param joinEnds sets the guards at the window's ends between potential and conduction; null where the window is the whole piece. */
 export function tickHeat<S extends Heated>(s: S, joinEnds: ((s: S) => void) | null = null): void {
@@ -12,6 +12,6 @@ export function tickHeat<S extends Heated>(s: S, joinEnds: ((s: S) => void) | nu
   heat.kernel.potential(fine.from, fine.to);
   joinEnds?.(s);
   heat.kernel.conduct(fine.from, fine.to);
-  conductFaying(s);
+  heat.kernel.faying(fine.from, fine.to);
   if (s.tick % LOSS_INTERVAL === 0) lose(s);
 }

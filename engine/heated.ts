@@ -1,7 +1,8 @@
 /** What heat needs to know of the metal it runs through: a weld's whole `State`, or a piece with heat alone (alone/). */
-import type { Calibration } from './calibration.ts';
+
+import type { HeatState } from './heat-state.ts';
 import type { JointPlan } from './joint.ts';
-import type { HeatState, Ledger } from './state.ts';
+import type { Ledger } from './state.ts';
 import type { JointOptions } from './types.ts';
 import type { FineWindow } from './window.ts';
 
@@ -11,7 +12,6 @@ export type HeatPlan = Pick<JointPlan, 'rods' | 'ny' | 'dy' | 'nu' | 'du' | 'bas
 export interface Heated {
   plan: HeatPlan;
   heat: HeatState;
-  cal: Pick<Calibration, 'gapConductance'>;
   /** Heat flux off a face over enthalpy (losses.ts). */
   lossTable: Float32Array;
   /** Slices computed in fine cells, [from, to). */

@@ -3,6 +3,7 @@ export * from './alone/index.ts';
 export { type Calibration, calibration, PARAMETERS, type Parameter } from './calibration.ts';
 export { type Divergence, firstDivergence } from './divergence.ts';
 export { handOfAmount, noFaults, weaveHand } from './hand.ts';
+export type { KernelChoice } from './heat-state.ts';
 export { AC1_C, conductivity, DENSITY_GPMM3, LIQUIDUS_C, SOLIDUS_C, specificHeat } from './material.ts';
 export {
   checkOptions,
@@ -33,7 +34,7 @@ export {
   replay,
 } from './recording.ts';
 export { createSimulation, type Simulation } from './simulation.ts';
-export { type KernelChoice, POSE_RATE_HZ, type StateChoices } from './state.ts';
+export { POSE_RATE_HZ, type StateChoices } from './state.ts';
 export { minTipToWork_mm, POSE_LIMITS } from './torch.ts';
 export * from './types.ts';
 export { ENGINE_VERSION } from './version.ts';

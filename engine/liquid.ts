@@ -22,16 +22,6 @@ export function liquidShare(s: State, h: number): number {
   return f < 0 ? 0 : Math.min(f, 1);
 }
 
-/** Neither of the two cells below the surface has begun to melt: the column cannot be liquid. */
-function coldTop(s: State, c: number, j: number): boolean {
-  const { plan, heat } = s;
-  const { H, layout, table } = heat;
-  const at = plan.stackStart[c]! + topCell(s, c, s.w[c * plan.ny + j]!);
-  const offset = PAD + j;
-  if (H[plan.stack[at]! * layout.stride + offset]! > table.solidus_JPG) return false;
-  return at === plan.stackStart[c] || H[plan.stack[at - 1]! * layout.stride + offset]! <= table.solidus_JPG;
-}
-
 /** Liquid share of the top metal of column c at slice j. */
 function topShare(s: State, c: number, j: number): number {
   const { plan, heat } = s;
@@ -78,8 +68,10 @@ function liquidBottom(s: State, c: number, j: number): number {
 
 /** Updates the liquid set inside slices [from, to): hysteresis, wetted films, stamps, contact lines of changed columns. */
 export function updateLiquid(s: State, from: number, to: number): void {
-  const { plan, liquid } = s;
+  const { plan, liquid, surfaceCell, underCell } = s;
   const { ny, nu } = plan;
+  const { H, table } = s.heat;
+  const solidus = table.solidus_JPG;
   const long = 2 * plan.du;
   let lo = ny;
   let hi = 0;
@@ -87,7 +79,8 @@ export function updateLiquid(s: State, from: number, to: number): void {
     for (let j = from; j < to; j++) {
       const i = c * ny + j;
       const was = liquid[i]!;
-      if (!was && coldTop(s, c, j)) continue;
+      // Neither of the two cells below the surface has begun to melt: the column cannot be liquid.
+      if (!was && H[surfaceCell[i]!]! <= solidus && H[underCell[i]!]! <= solidus) continue;
       const film = !Number.isNaN(s.wetLevel[i]!) && s.w[i]! - s.wetLevel[i]! < FILM_SHARE * long;
       const share = topShare(s, c, j);
       let now = was ? share > OFF : share > ON;

@@ -6,7 +6,7 @@ import { DENSITY_GPMM3, lookup, type MaterialTable } from './material.ts';
 import { columnArea, topCell } from './metal.ts';
 
 /** Losses are slow beside conduction: taken every this many ticks, for as many ticks' time. */
-export const LOSS_INTERVAL = 10;
+export const LOSS_INTERVAL = 16;
 const STEFAN_BOLTZMANN_WPMM2K4 = 5.670374e-14;
 
 /**
@@ -68,34 +68,39 @@ export function lose(s: Heated): void {
 /** The welded face loses over its true area du dy sqrt(1 + |∇w|²), not over stair-steps. */
 function loseFromFace(s: Heated, time: number): number {
   const { plan, heat, w } = s;
+  const { H, layout } = heat;
   const { nu, ny, du, dy } = plan;
   const { from, to } = s.fine;
   const area = columnArea(s);
-  const long = 2 * plan.du;
+  const long = 2 * du;
+  const perLong = 1 / long;
+  /** Mass of a whole cell, g. */
+  const whole = long * area * DENSITY_GPMM3;
   let lost = 0;
   for (let c = 0; c < nu; c++) {
-    const left = c > 0 ? c - 1 : c;
-    const right = c < nu - 1 ? c + 1 : c;
-    const invU = 1 / ((right - left) * du);
+    const left = (c > 0 ? c - 1 : c) * ny;
+    const right = (c < nu - 1 ? c + 1 : c) * ny;
+    const perU = 1 / (((right - left) / ny) * du);
+    const start = plan.stackStart[c]!;
+    const base = plan.base[c]!;
     for (let j = from; j < to; j++) {
       const i = c * ny + j;
-      const m = topCell(s, c, w[i]!);
-      const bottom = plan.base[c]! + m * long;
-      const share = Math.min(1, (w[i]! - bottom) / long);
-      const cell = plan.stack[plan.stackStart[c]! + m]! * heat.layout.stride + PAD + j;
-      const wu = (w[right * ny + j]! - w[left * ny + j]!) * invU;
+      const height = w[i]!;
+      const m = topCell(s, c, height);
+      const share = Math.min(1, (height - base) * perLong - m);
+      const cell = plan.stack[start + m]! * layout.stride + PAD + j;
+      const wu = (w[right + j]! - w[left + j]!) * perU;
       const up = j < ny - 1 ? i + 1 : i;
       const down = j > 0 ? i - 1 : i;
       const wy = (w[up]! - w[down]!) / ((up - down) * dy);
-      const face = area * Math.sqrt(1 + wu * wu + wy * wy);
-      const power = face * lookup(s.lossTable, heat.H[cell]!);
-      // A sliver cannot lose more than it holds in one go: share the loss with the cell below.
-      const below = m > 0 && share < 0.5 ? plan.stack[plan.stackStart[c]! + m - 1]! * heat.layout.stride + PAD + j : -1;
-      const metal = (below >= 0 ? 1 + share : share) * long * area * DENSITY_GPMM3;
-      const dh = (time * power) / metal;
-      heat.H[cell]! -= dh;
-      if (below >= 0) heat.H[below]! -= dh;
-      lost += dh * metal;
+      const joules = time * area * Math.sqrt(1 + wu * wu + wy * wy) * lookup(s.lossTable, H[cell]!);
+      lost += joules;
+      // A sliver cannot lose more than it holds in one go: it shares the loss with the cell below.
+      if (m > 0 && share < 0.5) {
+        const dh = joules / ((1 + share) * whole);
+        H[cell]! -= dh;
+        H[plan.stack[start + m - 1]! * layout.stride + PAD + j]! -= dh;
+      } else H[cell]! -= joules / (share * whole);
     }
   }
   return lost;

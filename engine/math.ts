@@ -13,9 +13,19 @@ POWERS[1022] = 1;
 for (let n = 1; n <= 1023; n++) POWERS[1022 + n] = 2 * POWERS[1021 + n]!;
 for (let n = 1; n <= 1022; n++) POWERS[1022 - n] = POWERS[1023 - n]! / 2;
 
-const TAYLOR = new Float64Array(14);
-TAYLOR[0] = 1;
-for (let k = 1; k < 14; k++) TAYLOR[k] = TAYLOR[k - 1]! / k;
+/** Reciprocal factorials. */
+const C2 = 1 / 2;
+const C3 = C2 / 3;
+const C4 = C3 / 4;
+const C5 = C4 / 5;
+const C6 = C5 / 6;
+const C7 = C6 / 7;
+const C8 = C7 / 8;
+const C9 = C8 / 9;
+const C10 = C9 / 10;
+const C11 = C10 / 11;
+const C12 = C11 / 12;
+const C13 = C12 / 13;
 
 /** e^x; relative error below 1e-14 on [-700, 700]; 0 below, Infinity above. */
 export function exp(x: number): number {
@@ -23,10 +33,13 @@ export function exp(x: number): number {
   if (x > 700) return Number.POSITIVE_INFINITY;
   const n = Math.floor(x * INV_LN2 + 0.5);
   const r = x - n * LN2_HI - n * LN2_LO;
-  // Taylor to r^13 on |r| <= 0.347: remainder below 1e-17. Reciprocal factorials as constants: no division in the loop.
-  let sum = TAYLOR[13]!;
-  for (let k = 12; k >= 0; k--) sum = TAYLOR[k]! + r * sum;
-  return sum * POWERS[1022 + n]!;
+  // Taylor to r^13 on |r| <= 0.347: remainder below 1e-17. In pairs of terms (Estrin), so that the processor need not wait for each.
+  const r2 = r * r;
+  const r4 = r2 * r2;
+  const r8 = r4 * r4;
+  const low = 1 + r + r2 * (C2 + C3 * r) + r4 * (C4 + C5 * r + r2 * (C6 + C7 * r));
+  const high = C8 + C9 * r + r2 * (C10 + C11 * r) + r4 * (C12 + C13 * r);
+  return (low + r8 * high) * POWERS[1022 + n]!;
 }
 
 export const PI = Math.PI;

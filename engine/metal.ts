@@ -23,6 +23,21 @@ export function topCell(s: Pick<Heated, 'plan'>, c: number, w: number): number {
   return m < 0 ? 0 : Math.min(m, last);
 }
 
+/** Notes which cells hold the surface of column c at slice j. Every change of the height ends here. */
+function locate(s: State, c: number, j: number): void {
+  const i = c * s.plan.ny + j;
+  const start = s.plan.stackStart[c]!;
+  const at = start + topCell(s, c, s.w[i]!);
+  const { stride } = s.heat.layout;
+  s.surfaceCell[i] = s.plan.stack[at]! * stride + PAD + j;
+  s.underCell[i] = s.plan.stack[at > start ? at - 1 : at]! * stride + PAD + j;
+}
+
+/** The same for every column, after heights were set as a whole. */
+export function locateAll(s: State): void {
+  for (let c = 0; c < s.plan.nu; c++) for (let j = 0; j < s.plan.ny; j++) locate(s, c, j);
+}
+
 function setFill(s: State, rod: number, cell: number, value: number): void {
   const { heat } = s;
   const old = heat.fill[cell]!;
@@ -77,6 +92,7 @@ export function addMetal(s: State, c: number, j: number, volume: number, h: numb
     }
     setFill(s, rod, cell, filled);
   }
+  locate(s, c, j);
   return spill;
 }
 
@@ -100,5 +116,6 @@ export function removeMetal(s: State, c: number, j: number, volume: number, out:
     setFill(s, rod, cell, now);
   }
   s.w[i] = to;
+  locate(s, c, j);
   return (from - to) * area;
 }

@@ -1,11 +1,12 @@
 /** One settling of the liquid: set, equilibrium of every puddle, metal moved part of the way, contact lines, drops. */
 
+import type { KernelChoice } from './heat-state.ts';
 import type { Nodes, SurfaceConstants, SurfaceKernel } from './kernel/surface-layout.ts';
 import { labelPuddles, updateLiquid } from './liquid.ts';
 import { DENSITY_GPMM3 } from './material.ts';
 import { exp, PI } from './math.ts';
 import { addMetal, columnArea, removeMetal } from './metal.ts';
-import type { KernelChoice, State } from './state.ts';
+import type { State } from './state.ts';
 import { createSurface, linkNode, linkToe, linkWall, orderNodes } from './surface.ts';
 import { creepToes, toeHeight } from './toes.ts';
 
@@ -112,8 +113,8 @@ function collect(s: State, work: PuddleWork, label: number): void {
     nodes.pair[2 * n] = s.wEq[i]!;
     nodes.pair[2 * n + 1] = s.response[i]!;
     nodes.bottom[n] = Math.min(s.bottom[i]!, s.w[i]!);
-    // Beyond e^-12 the arc pushes with less than a thousandth of a pascal.
-    nodes.load[n] = head * y + (push > 0 && d2 * spread < 12 ? push * exp(-d2 * spread) : 0);
+    // Beyond e^-7 the arc pushes with less than half a pascal; a millimetre of head is 69.
+    nodes.load[n] = head * y + (push > 0 && d2 * spread < 7 ? push * exp(-d2 * spread) : 0);
     for (let side = 0; side < 4; side++) {
       const q = s.near[4 * i + side]!;
       const d = side < 2 ? plan.du : plan.dy;

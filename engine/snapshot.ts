@@ -1,6 +1,9 @@
 /** Saves and restores a whole state, bit for bit: a header that names the layout, then every array in a fixed order. */
+
+import { refreshFlags } from './heat-state.ts';
+import { locateAll } from './metal.ts';
 import { EngineError } from './options.ts';
-import { refreshFlags, type State } from './state.ts';
+import type { State } from './state.ts';
 import type { Pose } from './types.ts';
 
 const MAGIC = 0x544f4548;
@@ -128,6 +131,7 @@ export function restoreState(s: State, pressure: Float64Array, bytes: ArrayBuffe
   keys.forEach((key, i) => {
     s.ledger[key] = n[SCALARS + 6 + i]!;
   });
+  locateAll(s);
   refreshFlags(s.heat);
   if (n[9] !== 1) return null;
   return {

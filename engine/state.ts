@@ -2,22 +2,13 @@
 
 import { type Calibration, calibration } from './calibration.ts';
 import { allocateCalm, type CalmState, refine } from './calm.ts';
+import { allocateHeat, type HeatState, type KernelChoice } from './heat-state.ts';
 import { buildJoint, type JointPlan } from './joint.ts';
-import {
-  COEFFICIENT_WORDS,
-  type HeatKernel,
-  type KernelLayout,
-  PAD,
-  PROGRAM_WORDS,
-  planLayout,
-  ROD,
-} from './kernel/layout.ts';
-import { createReferenceKernel } from './kernel/reference.ts';
-import { createSimdKernel } from './kernel/simd.ts';
+import { COEFFICIENT_WORDS } from './kernel/layout.ts';
 import { lossTable } from './losses.ts';
-import { DENSITY_GPMM3, enthalpyAt, type MaterialTable, steelTable } from './material.ts';
+import { DENSITY_GPMM3, enthalpyAt, steelTable } from './material.ts';
+import { locateAll } from './metal.ts';
 import { requireOptions } from './options.ts';
-import type { RodPlan } from './rods.ts';
 import type { SimulationOptions } from './types.ts';
 import type { FineWindow } from './window.ts';
 
@@ -25,133 +16,6 @@ import type { FineWindow } from './window.ts';
 export const POSE_RATE_HZ = 100;
 /** Share of the explicit bound h²/(6 a) a tick may use. */
 const BOUND_SHARE = 0.97;
-
-/** Heat fields over rods, f32, views on the kernel's memory; cell j of rod r at r * stride + PAD + j. */
-export interface HeatState {
-  kernel: HeatKernel;
-  layout: KernelLayout;
-  table: MaterialTable;
-  H: Float32Array;
-  residual: Float32Array;
-  potential: Float32Array;
-  fill: Float32Array;
-  peak: Float32Array;
-  program: Int32Array;
-  /** Cells of the rod that are not full of metal, and cells holding any. */
-  notFull: Int32Array;
-  holding: Int32Array;
-  flagsStale: boolean;
-  /** Rods with metal in them, `busyCount` of them. */
-  busy: Int32Array;
-  busyCount: number;
-  dt: number;
-}
-
-/** Which kernel runs; 'auto' takes the SIMD twin where the machine has it. Results do not depend on it. */
-export type KernelChoice = 'auto' | 'reference' | 'simd';
-
-export function allocateHeat(
-  rods: RodPlan,
-  ny: number,
-  dy: number,
-  dt: number,
-  table: MaterialTable,
-  losses: Float32Array,
-  fill: Float64Array,
-  startH: number,
-  choice: KernelChoice,
-): HeatState {
-  const lists = rods.lists.reduce((n, l) => n + l.neighbours.length, 0);
-  const layout = planLayout(rods.count, ny, Math.max(1, lists));
-  const simd = choice === 'reference' ? null : createSimdKernel(layout);
-  if (choice === 'simd' && !simd) throw new Error('this machine has no WebAssembly SIMD');
-  const kernel = simd ?? createReferenceKernel(layout);
-  const m = kernel.memory;
-  const field = layout.count * layout.stride;
-  const state: HeatState = {
-    kernel,
-    layout,
-    table,
-    H: new Float32Array(m, layout.enthalpy, field),
-    residual: new Float32Array(m, layout.residual, field),
-    potential: new Float32Array(m, layout.potential, field),
-    fill: new Float32Array(m, layout.fill, field),
-    peak: new Float32Array(m, layout.peak, field),
-    program: new Int32Array(m, layout.program, layout.count * PROGRAM_WORDS),
-    notFull: new Int32Array(rods.count),
-    holding: new Int32Array(rods.count),
-    flagsStale: true,
-    busy: new Int32Array(rods.count),
-    busyCount: 0,
-    dt,
-  };
-  new Float32Array(m, layout.table, table.potential.length).set(table.potential);
-  new Float32Array(m, layout.lossTable, losses.length).set(losses);
-  writeProgram(state, rods, dy, dt);
-  state.H.fill(startH);
-  state.peak.fill(startH);
-  for (let r = 0; r < rods.count; r++) {
-    const base = r * layout.stride + PAD;
-    state.fill.fill(fill[r]!, base - 1, base + ny + 1);
-    state.notFull[r] = fill[r]! < 1 ? ny : 0;
-    state.holding[r] = fill[r]! > 0 ? ny : 0;
-  }
-  refreshFlags(state);
-  return state;
-}
-
-function writeProgram(state: HeatState, rods: RodPlan, dy: number, dt: number): void {
-  const { layout } = state;
-  const coefficient = new Float32Array(state.kernel.memory, layout.coefficient, layout.count * COEFFICIENT_WORDS);
-  const listRod = new Int32Array(state.kernel.memory, layout.listRod, layout.listLength);
-  const listC = new Float32Array(state.kernel.memory, layout.listCoefficient, layout.listLength);
-  const first = (r: number): number => r * layout.stride + PAD;
-  for (let r = 0; r < rods.count; r++) {
-    const scale = dt / (DENSITY_GPMM3 * rods.area_mm2[r]!);
-    for (let s = 0; s < 4; s++) {
-      const n = rods.slot[4 * r + s]!;
-      state.program[r * PROGRAM_WORDS + 1 + s] = first(n < 0 ? r : n);
-      coefficient[r * COEFFICIENT_WORDS + s] = n < 0 ? 0 : scale * rods.shape[4 * r + s]!;
-    }
-    coefficient[r * COEFFICIENT_WORDS + 4] = dt / (DENSITY_GPMM3 * dy * dy);
-    coefficient[r * COEFFICIENT_WORDS + 5] = rods.exposed_mm[r]! / (DENSITY_GPMM3 * rods.area_mm2[r]!);
-  }
-  let at = 0;
-  for (const list of rods.lists) {
-    const w = list.rod * PROGRAM_WORDS;
-    state.program[w + 5] = at;
-    state.program[w + 6] = list.neighbours.length;
-    list.neighbours.forEach((n, k) => {
-      listRod[at] = first(n);
-      listC[at] = (dt / (DENSITY_GPMM3 * rods.area_mm2[list.rod]!)) * list.shapes[k]!;
-      at++;
-    });
-  }
-}
-
-/** Chooses each rod's path in the kernel: empty, full with full neighbours, or with fills. Changes speed, never bits. */
-export function refreshFlags(state: HeatState): void {
-  const { program, notFull, holding, layout, busy } = state;
-  let count = 0;
-  for (let r = 0; r < layout.count; r++) {
-    const w = r * PROGRAM_WORDS;
-    let flag: number = ROD.FULL;
-    if (holding[r] === 0) flag = ROD.SKIP;
-    else if (program[w + 6]! > 0) flag = ROD.LIST;
-    else {
-      let partial = notFull[r]! > 0;
-      for (let s = 1; s <= 4 && !partial; s++) {
-        const n = (program[w + s]! - PAD) / layout.stride;
-        partial = notFull[n]! > 0;
-      }
-      if (partial) flag = ROD.PARTIAL;
-    }
-    program[w] = flag;
-    if (flag !== ROD.SKIP) busy[count++] = r;
-  }
-  state.busyCount = count;
-  state.flagsStale = false;
-}
 
 export interface State {
   options: SimulationOptions;
@@ -179,6 +43,9 @@ export interface State {
   /** Neighbour columns in face order u-, u+, y-, y+ at 4 i + face, -1 beyond the grid; and which u each column stands at. */
   near: Int32Array;
   columnOf: Int32Array;
+  /** Heat cell that holds each column's surface, and the one under it (itself where it is the lowest): follow from the height. */
+  surfaceCell: Int32Array;
+  underCell: Int32Array;
   /** Height field over columns, index c * ny + j; mm. */
   w: Float64Array;
   wEq: Float64Array;
@@ -255,8 +122,18 @@ export function allocate(options: SimulationOptions, choices: StateChoices = {})
   const dt = 1 / POSE_RATE_HZ / ticksPerPose;
   const startH = Math.fround(enthalpyAt(table, options.joint.startTemp_C));
   const losses = lossTable(table, options.joint.ambient_C, cal);
-  const kernel = choices.kernel ?? 'auto';
-  const heat = allocateHeat(plan.rods, plan.ny, plan.dy, dt, table, losses, plan.fill, startH, kernel);
+  const heat = allocateHeat({
+    rods: plan.rods,
+    ny: plan.ny,
+    dy: plan.dy,
+    dt,
+    table,
+    losses,
+    gapConductance: cal.gapConductance,
+    fill: plan.fill,
+    startH,
+    kernel: choices.kernel ?? 'auto',
+  });
   const columns = plan.nu * plan.ny;
   const state: State = {
     options,
@@ -277,6 +154,8 @@ export function allocate(options: SimulationOptions, choices: StateChoices = {})
     boiling_JPG: enthalpyAt(table, cal.evaporation_C),
     near: neighbours(plan.nu, plan.ny),
     columnOf: Int32Array.from({ length: columns }, (_, i) => Math.floor(i / plan.ny)),
+    surfaceCell: new Int32Array(columns),
+    underCell: new Int32Array(columns),
     w: new Float64Array(columns),
     wEq: new Float64Array(columns),
     response: new Float64Array(columns),
@@ -314,6 +193,7 @@ export function allocate(options: SimulationOptions, choices: StateChoices = {})
     state.w.fill(plan.plate[c]!, c * plan.ny, (c + 1) * plan.ny);
     state.wEq.fill(plan.plate[c]!, c * plan.ny, (c + 1) * plan.ny);
   }
+  locateAll(state);
   state.calm = allocateCalm(state);
   if (choices.fineEverywhere) {
     for (let block = 0; block < state.calm.blocks; block++) refine(state, block);

@@ -9,10 +9,11 @@
  *
  * Here: how nodes are put together. The sweeps are in kernel/surface-reference.ts and its SIMD twin.
  */
+
+import type { KernelChoice } from './heat-state.ts';
 import { createSimdSurface } from './kernel/simd.ts';
 import { type Nodes, type SurfaceConstants, type SurfaceKernel, TINY } from './kernel/surface-layout.ts';
 import { createReferenceSurface, updateFaces } from './kernel/surface-reference.ts';
-import type { KernelChoice } from './state.ts';
 
 export function createSurface(capacity: number, choice: KernelChoice): SurfaceKernel {
   const simd = choice === 'reference' ? null : createSimdSurface(capacity);

@@ -1,15 +1,6 @@
-/**
- * Contact lines. Every face between a liquid and a dry column keeps the toe's distance `edge` (in column spacings) from the liquid
- * column's centre. Past the advancing angle it creeps until the surface stands at that angle; at 1.5 the dry column is wet.
- *
- *      w ──.                 slope the surface falls with:  m = (w - z) / (edge d)
- *           `·.z____ solid   slope the solid rises with:    ms       contact angle = atan m + atan ms
- */
-import { PAD } from './kernel/layout.ts';
 import { wet } from './liquid.ts';
 import { lookup, SOLIDUS_C } from './material.ts';
 import { clamp, cos, DEGREE, sin } from './math.ts';
-import { topCell } from './metal.ts';
 import type { State } from './state.ts';
 
 /** A height field cannot overhang: the surface may not fall more steeply than tan 71°. */
@@ -38,11 +29,7 @@ export function toeHeight(s: State, i: number, q: number, face: number): number 
 }
 
 export function topTemperature(s: State, i: number): number {
-  const { plan, heat } = s;
-  const c = s.columnOf[i]!;
-  const m = topCell(s, c, s.w[i]!);
-  const cell = plan.stack[plan.stackStart[c]! + m]! * heat.layout.stride + PAD + (i - c * plan.ny);
-  return lookup(heat.table.temperature, heat.H[cell]!);
+  return lookup(s.heat.table.temperature, s.heat.H[s.surfaceCell[i]!]!);
 }
 
 /** Lets every contact line in the window creep for `time` seconds; `fresh` collects columns to wet (room for all columns). */

@@ -44,6 +44,12 @@ export function createTrace(): TraceSample {
 /** Label of the puddle under the foot, or of the nearest one within reach; -1 if none. */
 function puddleNear(s: State, u: number, y: number): number {
   const { plan, liquid, puddle } = s;
+  const under = Math.round(u / plan.du) + plan.kMax;
+  const beside = Math.round((y - plan.y0) / plan.dy);
+  if (under >= 0 && under < plan.nu && beside >= 0 && beside < plan.ny) {
+    const i = under * plan.ny + beside;
+    if (liquid[i] && puddle[i]! >= 0) return puddle[i]!;
+  }
   let best = NEAR_MM * NEAR_MM;
   let label = -1;
   for (let c = 0; c < plan.nu; c++) {

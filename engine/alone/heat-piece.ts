@@ -15,12 +15,12 @@
 import { storedEnergy } from '../accounts.ts';
 import { calibration } from '../calibration.ts';
 import { tickHeat } from '../heat.ts';
+import { allocateHeat } from '../heat-state.ts';
 import type { Heated } from '../heated.ts';
 import { PAD } from '../kernel/layout.ts';
 import { lossTable } from '../losses.ts';
 import { DENSITY_GPMM3, enthalpyAt, lookup } from '../material.ts';
 import { EngineError } from '../options.ts';
-import { allocateHeat } from '../state.ts';
 import { buildBlock, holding } from './block.ts';
 import { checkHeatCase } from './check.ts';
 import { buildWalls, conductWalls } from './held.ts';
@@ -78,12 +78,22 @@ export function createHeatPiece(heatCase: HeatCase): HeatPiece {
     throw new EngineError('out-of-range', 'step_s', dt, `at most ${longest} s, where the step is still stable`);
   const faces = { emissivity: losses?.emissivity ?? 0, convection: (losses?.convection_Wpm2K ?? 0) * 1e-6 };
   const off = lossTable(table, losses?.ambient_C ?? 20, faces);
-  const heat = allocateHeat(plan.rods, plan.ny, plan.dy, dt, table, off, mesh.fill, 0, heatCase.kernel ?? 'auto');
+  const heat = allocateHeat({
+    rods: plan.rods,
+    ny: plan.ny,
+    dy: plan.dy,
+    dt,
+    table,
+    losses: off,
+    gapConductance: calibration().gapConductance,
+    fill: mesh.fill,
+    startH: 0,
+    kernel: heatCase.kernel ?? 'auto',
+  });
   const { stride } = heat.layout;
   const s: Heated = {
     plan,
     heat,
-    cal: { gapConductance: calibration().gapConductance },
     lossTable: off,
     fine: { from: 0, to: plan.ny },
     dt,

@@ -1,7 +1,8 @@
 /** Faces kept at one temperature: Θ falls from the wall to the first centre over half a cell. */
+
+import type { HeatState } from '../heat-state.ts';
 import { PAD } from '../kernel/layout.ts';
 import { DENSITY_GPMM3, enthalpyAt, lookup, type MaterialTable } from '../material.ts';
-import type { HeatState } from '../state.ts';
 import type { PieceMesh } from './mesh.ts';
 import type { HeldFace } from './types.ts';
 

@@ -1,8 +1,9 @@
 /** Gaussian heat on flat faces, shared out by the exact integral over every cell's patch of face. */
+
+import type { HeatState } from '../heat-state.ts';
 import { PAD } from '../kernel/layout.ts';
 import { DENSITY_GPMM3 } from '../material.ts';
 import { exp } from '../math.ts';
-import type { HeatState } from '../state.ts';
 import { gaussianShare } from './erf.ts';
 import type { PieceMesh } from './mesh.ts';
 import type { Place, SurfaceSource } from './types.ts';

@@ -1,5 +1,5 @@
 /** Shapes of a heat case: a piece of metal, what it is made of, how it starts and what heats it. Units are in the names. */
-import type { KernelChoice } from '../state.ts';
+import type { KernelChoice } from '../heat-state.ts';
 import type { JointOptions } from '../types.ts';
 
 /**

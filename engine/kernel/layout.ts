@@ -15,6 +15,11 @@ export const ROD = { SKIP: 0, FULL: 1, PARTIAL: 2, LIST: 3 } as const;
 export const PROGRAM_WORDS = 8;
 /** Coefficients per rod: four slots, along y, outer face over mass along y (mm²/g), spare. */
 export const COEFFICIENT_WORDS = 8;
+/**
+ * Words per faying face: first cell of either rod (integers); face width over distance, gap conductance x width (W/(mm K)), rise of either
+ * side for a unit of flow a tick, solidus (f32); spare.
+ */
+export const GAP_WORDS = 8;
 export const TABLE_WORDS = 4096;
 /** Fill below this share of a cell is treated as this share's heat capacity. */
 export const LEAST_FILL = 1e-3;
@@ -24,6 +29,7 @@ export interface KernelLayout {
   ny: number;
   stride: number;
   listLength: number;
+  gapCount: number;
   /** Byte offsets. */
   enthalpy: number;
   residual: number;
@@ -32,17 +38,19 @@ export interface KernelLayout {
   peak: number;
   table: number;
   lossTable: number;
+  temperatureTable: number;
   program: number;
   coefficient: number;
   listRod: number;
   listCoefficient: number;
+  gaps: number;
   flux: number;
   bytes: number;
 }
 
 const align = (n: number): number => (n + 63) & ~63;
 
-export function planLayout(count: number, ny: number, listLength: number): KernelLayout {
+export function planLayout(count: number, ny: number, listLength: number, gapCount: number): KernelLayout {
   const stride = ((ny + 3) & ~3) + 2 * PAD;
   const field = align(count * stride * 4);
   let at = 1024;
@@ -56,6 +64,7 @@ export function planLayout(count: number, ny: number, listLength: number): Kerne
     ny,
     stride,
     listLength,
+    gapCount,
     enthalpy: take(field),
     residual: take(field),
     potential: take(field),
@@ -63,10 +72,12 @@ export function planLayout(count: number, ny: number, listLength: number): Kerne
     peak: take(field),
     table: take(TABLE_WORDS * 4),
     lossTable: take(TABLE_WORDS * 4),
+    temperatureTable: take(TABLE_WORDS * 4),
     program: take(count * PROGRAM_WORDS * 4),
     coefficient: take(count * COEFFICIENT_WORDS * 4),
     listRod: take(listLength * 4),
     listCoefficient: take(listLength * 4),
+    gaps: take(gapCount * GAP_WORDS * 4),
     flux: take(count * 8),
     bytes: at,
   };
@@ -80,6 +91,11 @@ export interface HeatKernel {
   potential(j0: number, j1: number): void;
   /** One explicit conduction step for slices [j0, j1); j0 a multiple of 4. */
   conduct(j0: number, j1: number): void;
+  /**
+   * Heat across the faying faces for slices [j0, j1), after `conduct`: gap conductance until both sides there have melted, then like
+   * solid metal; never more than solid metal would carry. j0 a multiple of 4.
+   */
+  faying(j0: number, j1: number): void;
   /**
    * Takes `time` seconds of loss to the room off the outer faces of slices [j0, j1); j0 a multiple of 4. A part-filled cell shows as much
    * of its face as it is filled. `flux[r]` becomes the sum of the fluxes off rod r's faces, W/mm², 0 where it has none.

@@ -6,6 +6,7 @@
 import { INV_STEP_F32, TABLE_STEPS } from '../material.ts';
 import {
   COEFFICIENT_WORDS,
+  GAP_WORDS,
   type HeatKernel,
   type KernelLayout,
   LEAST_FILL,
@@ -28,6 +29,9 @@ export function createReferenceKernel(layout: KernelLayout): HeatKernel {
   const K = new Float32Array(memory, layout.peak, field);
   const table = new Float32Array(memory, layout.table, 2 * TABLE_STEPS);
   const lossTable = new Float32Array(memory, layout.lossTable, 2 * TABLE_STEPS);
+  const temperatureTable = new Float32Array(memory, layout.temperatureTable, 2 * TABLE_STEPS);
+  const gapCells = new Int32Array(memory, layout.gaps, layout.gapCount * GAP_WORDS);
+  const gapNumbers = new Float32Array(memory, layout.gaps, layout.gapCount * GAP_WORDS);
   const flux = new Float64Array(memory, layout.flux, count);
   const program = new Int32Array(memory, layout.program, count * PROGRAM_WORDS);
   const coefficient = new Float32Array(memory, layout.coefficient, count * COEFFICIENT_WORDS);
@@ -96,6 +100,30 @@ export function createReferenceKernel(layout: KernelLayout): HeatKernel {
           const next = f(h + y);
           R[c] = f(y - f(next - h));
           H[c] = next;
+        }
+      }
+    },
+    faying(j0, j1) {
+      for (let at = 0; at < gapCells.length; at += GAP_WORDS) {
+        const first = gapCells[at]!;
+        const across = gapCells[at + 1]! - first;
+        const shape = gapNumbers[at + 2]!;
+        const open = gapNumbers[at + 3]!;
+        const riseP = gapNumbers[at + 4]!;
+        const riseQ = gapNumbers[at + 5]!;
+        const solidus = gapNumbers[at + 6]!;
+        for (let p = first + j0; p < first + j1; p++) {
+          const q = p + across;
+          const fillP = P[p]!;
+          const fillQ = P[q]!;
+          const through = Math.min(fillP, fillQ);
+          const solid = f(shape * f(T[q]! - T[p]!));
+          const gapped = f(open * f(read(temperatureTable, H[q]!) - read(temperatureTable, H[p]!)));
+          const joined = K[p]! > solidus && K[q]! > solidus;
+          let flow = joined || Math.abs(gapped) >= Math.abs(solid) ? solid : gapped;
+          if (through < LEAST) flow = 0;
+          H[p] = f(H[p]! + f(f(riseP * flow) * f(through / Math.max(fillP, LEAST))));
+          H[q] = f(H[q]! - f(f(riseQ * flow) * f(through / Math.max(fillQ, LEAST))));
         }
       }
     },

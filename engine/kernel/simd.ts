@@ -17,6 +17,7 @@ interface HeatExports {
   setup(...words: number[]): void;
   potential(j0: number, j1: number): void;
   conduct(j0: number, j1: number): void;
+  faying(j0: number, j1: number): void;
   cool(j0: number, j1: number, time: number): void;
 }
 
@@ -76,6 +77,9 @@ export function createSimdKernel(layout: KernelLayout): HeatKernel | null {
     layout.listRod,
     layout.listCoefficient,
     layout.flux,
+    layout.temperatureTable,
+    layout.gaps,
+    layout.gapCount,
     INV_STEP_F32,
     Math.fround(LEAST_FILL),
   );
@@ -85,6 +89,7 @@ export function createSimdKernel(layout: KernelLayout): HeatKernel | null {
     // Whole vectors: the last may run into the padding, which nothing reads.
     potential: (j0, j1) => heat.potential(j0, (j1 + 3) & ~3),
     conduct: (j0, j1) => heat.conduct(j0, (j1 + 3) & ~3),
+    faying: (j0, j1) => heat.faying(j0, (j1 + 3) & ~3),
     cool: (j0, j1, time) => heat.cool(j0, j1, time),
     flux: new Float64Array(memory.buffer, layout.flux, layout.count),
   };

@@ -16,6 +16,9 @@ let coefficient: usize = 0;
 let listRod: usize = 0;
 let listC: usize = 0;
 let flux: usize = 0;
+let temperatures: usize = 0;
+let gaps: usize = 0;
+let gapCount: i32 = 0;
 let invStep: f32 = 0;
 let least: f32 = 0;
 
@@ -23,6 +26,7 @@ export function setup(
   count_: i32, ny_: i32, stride_: i32,
   h: usize, r: usize, t: usize, p: usize, k: usize,
   table_: usize, lossTable_: usize, program_: usize, coefficient_: usize, listRod_: usize, listC_: usize, flux_: usize,
+  temperatures_: usize, gaps_: usize, gapCount_: i32,
   invStep_: f32, least_: f32,
 ): void {
   count = count_;
@@ -40,6 +44,9 @@ export function setup(
   listRod = listRod_;
   listC = listC_;
   flux = flux_;
+  temperatures = temperatures_;
+  gaps = gaps_;
+  gapCount = gapCount_;
   invStep = invStep_;
   least = least_;
 }
@@ -79,6 +86,43 @@ function read(pairs: usize, h: v128, inv: v128, zero: v128, last: v128): v128 {
   const value = v128.shuffle<i64>(ab, de, 0, 2);
   const slope = v128.shuffle<i64>(ab, de, 1, 3);
   return f32x4.add(value, f32x4.mul(f32x4.sub(x, f32x4.convert_i32x4_s(i)), slope));
+}
+
+export function faying(j0: i32, j1: i32): void {
+  const inv = f32x4.splat(invStep);
+  const zero = i32x4.splat(0);
+  const last = i32x4.splat(2047);
+  const floor = f32x4.splat(least);
+  for (let g = 0; g < gapCount; g++) {
+    const w = gaps + (<usize>g << 5);
+    const first = <usize>load<i32>(w) << 2;
+    const across = (<usize>load<i32>(w, 4) << 2) - first;
+    const shape = v128.load32_splat(w, 8);
+    const open = v128.load32_splat(w, 12);
+    const riseP = v128.load32_splat(w, 16);
+    const riseQ = v128.load32_splat(w, 20);
+    const solidus = v128.load32_splat(w, 24);
+    const end = first + (<usize>j1 << 2);
+    for (let p = first + (<usize>j0 << 2); p < end; p += 16) {
+      const q = p + across;
+      const fillP = v128.load(P + p);
+      const fillQ = v128.load(P + q);
+      const through = f32x4.pmin(fillP, fillQ);
+      const hp = v128.load(H + p);
+      const hq = v128.load(H + q);
+      const solid = f32x4.mul(shape, f32x4.sub(v128.load(T + q), v128.load(T + p)));
+      const gapped = f32x4.mul(
+        open, f32x4.sub(read(temperatures, hq, inv, zero, last), read(temperatures, hp, inv, zero, last)),
+      );
+      const joined = v128.and(f32x4.gt(v128.load(K + p), solidus), f32x4.gt(v128.load(K + q), solidus));
+      const whole = v128.or(joined, f32x4.ge(f32x4.abs(gapped), f32x4.abs(solid)));
+      const flow = v128.and(v128.bitselect(solid, gapped, whole), f32x4.ge(through, floor));
+      const toP = f32x4.mul(f32x4.mul(riseP, flow), f32x4.div(through, f32x4.pmax(floor, fillP)));
+      const toQ = f32x4.mul(f32x4.mul(riseQ, flow), f32x4.div(through, f32x4.pmax(floor, fillQ)));
+      v128.store(H + p, f32x4.add(hp, toP));
+      v128.store(H + q, f32x4.sub(hq, toQ));
+    }
+  }
 }
 
 export function cool(j0: i32, j1: i32, time: f32): void {
