@@ -31,8 +31,8 @@ function legScatter(r: Result): number {
 }
 
 /** Hands each level is welded with: no level stands on one weld; all of them where the fault itself is chance, else the first half. */
-const SEEDS = Array.from({ length: 12 }, (_, n) => 8001 + n);
-const FEW = 6;
+export const SEEDS = Array.from({ length: 12 }, (_, n) => 8001 + n);
+export const FEW = 6;
 export function seedsOf(fault: Fault): readonly number[] {
   return fault.chance ? SEEDS : SEEDS.slice(0, FEW);
 }

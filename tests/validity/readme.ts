@@ -1,5 +1,5 @@
 import type { AdviceTrial } from './advice.ts';
-import { FAULT_TREMOR_MM, faults } from './faults.ts';
+import { FAULT_TREMOR_MM, FEW, faults, SEEDS } from './faults.ts';
 import { sameHandSettings } from './hands.ts';
 import type { Answer } from './jobs.ts';
 import { again, levelMeans, ofKind, passed, scores, spearmanOf, type Validity } from './summary.ts';
@@ -24,7 +24,7 @@ export function table(v: Validity, answers: readonly Answer[]): string {
     settingTable(answers),
     heading(
       'Graded faults',
-      `Spearman of the amount against what it damages; means over three hands a level, six where the fault itself is chance, each with ${FAULT_TREMOR_MM} mm of tremor besides`,
+      `Spearman of the amount against what it damages; means over ${FEW} hands a level, ${SEEDS.length} where the fault itself is chance, each with ${FAULT_TREMOR_MM} mm of tremor besides`,
     ),
     faultTable(v, answers),
     heading('Trend numbers', 'each hand with its own mix of faults'),
