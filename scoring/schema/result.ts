@@ -111,6 +111,7 @@ export const reasonCodes = [
   'exercise-edited',
   'aids-in-test',
   'too-long',
+  'books-open',
 ] as const;
 
 const reasonSchema = z.strictObject({ code: z.enum(reasonCodes), text: z.string() });

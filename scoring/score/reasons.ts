@@ -13,6 +13,9 @@ const NOTED_DROP = 0.005;
 const DOWN_SHARE = 0.3;
 /** An arc that burned over the judged length for some seconds and rose by less than this share of it went nowhere. */
 const LEAST_RISE = 0.3;
+/** Heat or metal that the model cannot account for beyond these shares: what it shows is not to be judged. */
+const OPEN_ENERGY = 1e-3;
+const OPEN_MASS = 1e-6;
 /** Samples: 5 s. */
 const LONG_ENOUGH = 500;
 /** More of the judged length welded over again than this is a second pass, mm. */
@@ -49,6 +52,14 @@ export function reasonsFor(q: ReasonQuestion): Reason[] {
       'No exercise is named in the file, so no size, no judged length and no limits are known. Name one to score it.',
     );
     return reasons;
+  }
+  const { energyError, massError } = attempt.accounts;
+  // Written so that a number that is none does not pass.
+  if (!(energyError <= OPEN_ENERGY && massError <= OPEN_MASS)) {
+    say(
+      'books-open',
+      'The model cannot account for its heat or metal in this attempt, so what it shows is not judged. Please report the file.',
+    );
   }
   if (recording.ended === 'too-slow') {
     say(
