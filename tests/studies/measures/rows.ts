@@ -132,7 +132,7 @@ export const stationRows: readonly Row[] = [
     fields: ['toeRiskA_mm', 'toeRiskB_mm'],
     name: 'toe risk',
     definition:
-      'Melted plate outside the metal. On steel it may have drained and left undercut, which this model does not carry.',
+      'Melted plate outside the metal. On steel it may have drained and left undercut, which this model carries only where a weld drops metal.',
     unit: 'mm',
     source: "the project's own, no source",
     plusMinus: 'overlap',
