@@ -86,20 +86,6 @@ export function steelCurves(stirring: number): Curves {
   };
 }
 
-/** Enthalpy [J/g] and potential [W/mm] above 20 °C at one temperature, by Simpson's rule. */
-export function integrate(curves: Curves, temp_C: number): { enthalpy_JPG: number; potential_WPMM: number } {
-  let h = 0;
-  let theta = 0;
-  const steps = Math.ceil(Math.abs(temp_C - 20) / STEP_K);
-  const d = steps === 0 ? 0 : (temp_C - 20) / steps;
-  for (let i = 0; i < steps; i++) {
-    const t0 = 20 + i * d;
-    h += sliceHeat(curves, t0, d);
-    theta += sliceConduct(curves, t0, d);
-  }
-  return { enthalpy_JPG: h, potential_WPMM: theta };
-}
-
 function sliceHeat(curves: Curves, t0: number, d: number): number {
   const c = (d / 6) * (curves.specificHeat(t0) + 4 * curves.specificHeat(t0 + d / 2) + curves.specificHeat(t0 + d));
   const lo = Math.max(t0, curves.solidus_C);

@@ -40,7 +40,7 @@ afterAll(() => rmSync(temp, { recursive: true, force: true }));
 
 describe('the package', () => {
   it('has compiled code with types for every way in', () => {
-    const { exports } = JSON.parse(readFileSync(join(packed.library, 'package.json'), 'utf8'));
+    const { exports } = JSON.parse(readFileSync(join(packed.home, 'package.json'), 'utf8'));
     const ways = Object.values(exports).flatMap((way) =>
       typeof way === 'string' ? [way] : Object.values(way as object),
     );
@@ -67,7 +67,7 @@ describe('the package', () => {
   it('carries the schemas the readers check with', () => {
     expect(jsonSchemaNames).toEqual(['recording', 'exercise', 'profile', 'result']);
     for (const name of jsonSchemaNames) {
-      const file = join(packed.library, 'dist', 'schema', `${name}.json`);
+      const file = join(packed.home, 'dist', 'schema', `${name}.json`);
       expect(JSON.parse(readFileSync(file, 'utf8'))).toEqual(JSON.parse(JSON.stringify(jsonSchema(name))));
     }
   });
@@ -77,9 +77,9 @@ describe('the package', () => {
   });
 
   it('brings a command that works without the rest of the repository', async () => {
-    const command = join(packed.library, 'dist', 'scoring', 'cli', 'main.js');
+    const command = join(packed.home, 'dist', 'scoring', 'cli', 'main.js');
     expect(await run(process.execPath, [command, '--help'], packed.project)).toContain('Usage: toehold');
-    expect(existsSync(join(packed.library, 'node_modules'))).toBe(false);
+    expect(existsSync(join(packed.home, 'node_modules'))).toBe(false);
   });
 });
 

@@ -18,7 +18,7 @@ export interface Packed {
   /** A project of its own, with the package in its node_modules and the examples compiled in `out`. */
   project: string;
   /** The package as unpacked. */
-  library: string;
+  home: string;
   /** Files in the tarball, paths with slashes. */
   files: string[];
 }

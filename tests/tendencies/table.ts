@@ -92,7 +92,7 @@ const tooHotPausing: TendencyCase = { ...tooHot, weave: { ...tooHot.weave, pause
 
 export const TENDENCIES: Tendency[] = [
   {
-    name: 'too hot and off the toes at once: undercut, which a pause cures',
+    name: 'too hot and off the toes at once: undercut, little of it with a pause',
     source: 'practice; [ESAB] pauses at the walls',
     quantity: 'undercut',
     more: tooHot,
