@@ -56,24 +56,24 @@ export async function packAndInstall(temp: string): Promise<Packed> {
 
   const project = join(temp, 'project');
   const modules = join(project, 'node_modules');
-  const library = join(modules, 'toehold');
+  const home = join(modules, 'toehold');
   mkdirSync(modules, { recursive: true });
   const tarball = readdirSync(temp).find((name) => name.endsWith('.tgz'))!;
   await run('tar', ['xzf', join(temp, tarball), '-C', project], temp);
-  renameSync(join(project, 'package'), library);
-  const { dependencies } = JSON.parse(readFileSync(join(library, 'package.json'), 'utf8'));
+  renameSync(join(project, 'package'), home);
+  const { dependencies } = JSON.parse(readFileSync(join(home, 'package.json'), 'utf8'));
   for (const name of [...Object.keys(dependencies), ...OWN_PACKAGES]) {
     mkdirSync(dirname(join(modules, name)), { recursive: true });
     symlinkSync(join(ROOT, 'node_modules', name), join(modules, name), 'junction');
   }
-  const files = readdirSync(library, { recursive: true, withFileTypes: true })
+  const files = readdirSync(home, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map((entry) =>
       join(entry.parentPath, entry.name)
-        .slice(library.length + 1)
+        .slice(home.length + 1)
         .replaceAll('\\', '/'),
     );
-  return { project, library, files };
+  return { project, home, files };
 }
 
 /** Puts the examples into the project and compiles them to `out`, unchecked: `typeFaultsOf` does that while they run. */
