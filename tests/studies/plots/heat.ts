@@ -1,12 +1,12 @@
 /** Plots of heat: histories, lines through a moving source, freezing, cooling times. */
 import * as Plot from '@observablehq/plot';
 import { createHeatPiece } from '../../../engine/index.ts';
-import { constantMaterial } from '../cases/constant.ts';
-import { IMPLIED, onPlate, START_C, STEEL, STILL_AIR, THICK_RUN, THIN_RUN } from '../cases/cooling.ts';
-import { type MovingCase, runMoving, SPREAD, THICK, THIN } from '../cases/moving.ts';
-import { HALF_SPACE_WALL_C, halfSpace, runFront, STEEL_FRONT } from '../cases/stefan.ts';
-import { steelHalfSpace } from '../formulas/boltzmann.ts';
-import { t85Thick, t85Thin } from '../formulas/cooling.ts';
+import { constantMaterial } from '../../reference/cases/constant.ts';
+import { IMPLIED, onPlate, START_C, STEEL, STILL_AIR, THICK_RUN, THIN_RUN } from '../../reference/cases/cooling.ts';
+import { type MovingCase, runMoving, SPREAD, THICK, THIN } from '../../reference/cases/moving.ts';
+import { HALF_SPACE_WALL_C, halfSpace, runFront, STEEL_FRONT } from '../../reference/cases/stefan.ts';
+import { steelHalfSpace } from '../../reference/formulas/boltzmann.ts';
+import { t85Thick, t85Thin } from '../../reference/formulas/cooling.ts';
 import {
   eagarTsai,
   lineSource,
@@ -16,7 +16,7 @@ import {
   pointSource,
   rosenthalThick,
   rosenthalThin,
-} from '../formulas/heat.ts';
+} from '../../reference/formulas/heat.ts';
 import { COLOURS, dots, line, type Panel, type Point, sheet, steps, words } from './sheet.ts';
 
 const H = 0.75;

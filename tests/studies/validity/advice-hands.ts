@@ -1,4 +1,4 @@
-import type { HandFaults, WeaveOptions } from '../../engine/index.ts';
+import type { HandFaults, WeaveOptions } from '../../../engine/index.ts';
 import { type Case, type SettingName, settingNames, settings } from './weld.ts';
 
 type Weave = (typeof settings)[SettingName]['weave'] & { workAngle_deg?: number };

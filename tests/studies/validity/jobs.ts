@@ -1,4 +1,4 @@
-import type { Result } from '../../scoring/index.ts';
+import type { Result } from '../../../scoring/index.ts';
 import { type AdviceTrial, tryAdvice } from './advice.ts';
 import { adviceHands } from './advice-hands.ts';
 import { cheats } from './cheats.ts';

@@ -1,9 +1,9 @@
 /**
- * Mesh study: the same welds at 1.0, 0.75 and 0.5 mm cells. Prints a table and writes tests/studies/MESH.md with `--write`.
+ * Mesh study: the same welds at 1.0, 0.75 and 0.5 mm cells. Prints a table and writes tests/studies/mesh/MESH.md with `--write`.
  * What the working cell moves against the finest is where the plus-minus of scoring/bead/plus-minus.ts comes from.
  */
 import { writeFileSync } from 'node:fs';
-import { type Summary, summarise, type TendencyCase } from '../tendencies/summary.ts';
+import { type Summary, summarise, type TendencyCase } from '../../tendencies/summary.ts';
 
 const CELLS = [1.0, 0.75, 0.5];
 export const MESH_CASES: Record<string, TendencyCase> = {

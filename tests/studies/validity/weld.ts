@@ -6,7 +6,7 @@ import {
   type Pose,
   type SimulationOptions,
   weaveHand,
-} from '../../engine/index.ts';
+} from '../../../engine/index.ts';
 import {
   type AttemptRecording,
   type Exercise,
@@ -15,7 +15,7 @@ import {
   type Result,
   recordingSchema,
   Trace,
-} from '../../scoring/index.ts';
+} from '../../../scoring/index.ts';
 
 /** A weld of a cohort: joint and settings, weave, hand. */
 export interface Case {

@@ -2,10 +2,10 @@
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Application, ReflectionKind } from 'typedoc';
-import { WAYS_IN } from './documented.ts';
-import { refreshQuotes } from './quotes.ts';
+import { WAYS_IN } from '../../library/documented.ts';
+import { refreshQuotes } from '../../library/quotes.ts';
 
-const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+const ROOT = fileURLToPath(new URL('../../../', import.meta.url));
 const OUT = join(ROOT, 'dist', 'docs');
 
 refreshQuotes();

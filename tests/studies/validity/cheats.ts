@@ -1,5 +1,11 @@
-import { noFaults, type Pose, weaveHand } from '../../engine/index.ts';
-import { type AttemptRecording, type Exercise, exerciseNamed, type Result, scoreAttempt } from '../../scoring/index.ts';
+import { noFaults, type Pose, weaveHand } from '../../../engine/index.ts';
+import {
+  type AttemptRecording,
+  type Exercise,
+  exerciseNamed,
+  type Result,
+  scoreAttempt,
+} from '../../../scoring/index.ts';
 import { restartCheats } from './restart-cheats.ts';
 import { exerciseOf, weldCase, weldPoses } from './weld.ts';
 

@@ -1,4 +1,4 @@
-import { createRandom, type HandFaults, handOfAmount } from '../../engine/index.ts';
+import { createRandom, type HandFaults, handOfAmount } from '../../../engine/index.ts';
 import type { Case, SettingName } from './weld.ts';
 
 /** Each fault of a hand is between these shares of what its overall amount gives: no two hands are alike. */

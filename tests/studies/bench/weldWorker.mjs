@@ -1,6 +1,6 @@
 /** Welds the standard weave on the built library and reports times; two warm-ups (the compiler settles in the second), then the counted repeats. */
 import { parentPort, workerData } from 'node:worker_threads';
-import { createSimulation, defaultOptions, defaultWeave, weaveHand } from '../../dist/engine/index.js';
+import { createSimulation, defaultOptions, defaultWeave, weaveHand } from '../../../dist/engine/index.js';
 
 const { length_mm, seconds, repeats } = workerData;
 const options = defaultOptions();

@@ -14,7 +14,7 @@ import { benchWelds } from './welds.ts';
 const BYTES_PER_CELL = 4 * (2 + 1 + 2 + 1 + 5 + 2 + 2);
 const OPERATIONS_PER_CELL = 5 + 18 + 4;
 
-const root = fileURLToPath(new URL('../..', import.meta.url));
+const root = fileURLToPath(new URL('../../..', import.meta.url));
 execFileSync(process.execPath, ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.lib.json'], { cwd: root });
 
 const kernels = benchKernels();

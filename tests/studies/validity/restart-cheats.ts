@@ -1,4 +1,4 @@
-import type { Pose, WeaveOptions } from '../../engine/index.ts';
+import type { Pose, WeaveOptions } from '../../../engine/index.ts';
 
 /**
  * Bad welds covered with what counts as technique: restarts and crater fill. The hands are the robot's own poses put together anew, 100 a

@@ -1,5 +1,5 @@
-import { handOfAmount } from '../../engine/index.ts';
-import type { Result } from '../../scoring/index.ts';
+import { handOfAmount } from '../../../engine/index.ts';
+import type { Result } from '../../../scoring/index.ts';
 import { deviation, mean } from './statistics.ts';
 import { type Case, type SettingName, settings } from './weld.ts';
 

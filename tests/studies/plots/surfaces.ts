@@ -11,8 +11,8 @@ import {
   sagFormula,
   sagging,
   TENSION,
-} from '../cases/surfaces.ts';
-import { capillaryLength, convexityOf, meniscusDistance, segmentHeight } from '../formulas/surface.ts';
+} from '../../reference/cases/surfaces.ts';
+import { capillaryLength, convexityOf, meniscusDistance, segmentHeight } from '../../reference/formulas/surface.ts';
 import { COLOURS, dots, line, type Panel, sheet, steps, words } from './sheet.ts';
 
 function chords(): Panel {

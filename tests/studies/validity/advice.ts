@@ -8,7 +8,7 @@ import {
   proveAdvice,
   type Result,
   scoreAttempt,
-} from '../../scoring/index.ts';
+} from '../../../scoring/index.ts';
 import type { AdviceHand } from './advice-hands.ts';
 import { booksOf, weldCase } from './weld.ts';
 

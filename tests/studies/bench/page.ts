@@ -18,7 +18,7 @@ export interface PageFigures {
   why: Record<string, string>;
 }
 
-const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+const ROOT = fileURLToPath(new URL('../../..', import.meta.url));
 const BROWSERS = [process.env.CHROME_PATH, '/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
 const FRAMES = 240;
 const SAME_FRAME_US = 4000;

@@ -12,7 +12,7 @@ const END = '<!-- end of table -->';
 export function withTable(text: string, table: string): string {
   const from = text.indexOf(START);
   const to = text.indexOf(END);
-  if (from < 0 || to < from) throw new Error('tests/validity/README.md: found no marks for the table');
+  if (from < 0 || to < from) throw new Error('tests/studies/validity/README.md: found no marks for the table');
   return `${text.slice(0, from + START.length)}\n\n${table}\n\n${text.slice(to)}`;
 }
 

@@ -1,7 +1,7 @@
 /** Plots of the wire: what it melts per ampere, and volts against the load line. */
 import * as Plot from '@observablehq/plot';
 import { GASES, steadyVolts } from '../../../engine/index.ts';
-import { feedFor, gramsPerAmpHour, WORKING_RANGES } from '../cases/wire.ts';
+import { feedFor, gramsPerAmpHour, WORKING_RANGES } from '../../reference/cases/wire.ts';
 import { COLOURS, line, type Panel, sheet, steps, words } from './sheet.ts';
 
 /** Printed settings table, argon-CO2 butt welds: A from, A to, V from, V to. */

@@ -1,4 +1,4 @@
-/** Agreement of a blind ranking: `npx tsx tests/validity/agreement.ts ranks.csv`. See README.md, protocol 1. */
+/** Agreement of a blind ranking: `npx tsx tests/studies/validity/agreement.ts ranks.csv`. See README.md, protocol 1. */
 import { fail, numberIn, readRows } from './csv.ts';
 import { icc2, kendallW, mean, spearman } from './statistics.ts';
 
