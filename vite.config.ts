@@ -2,6 +2,7 @@ import { renameSync, rmSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { defineConfig, type Plugin } from 'vite';
 import { viteSingleFile } from 'vite-plugin-singlefile';
+import { pagePolicy, writeSingleFilePolicy } from './game/tools/build/policy.ts';
 
 const path = (relative: string): string => fileURLToPath(new URL(relative, import.meta.url));
 
@@ -12,6 +13,7 @@ function placeSingleFile(): Plugin {
     closeBundle() {
       renameSync(path('./dist/single/index.html'), path('./dist/toehold.html'));
       rmSync(path('./dist/single'), { recursive: true });
+      writeSingleFilePolicy(path('./dist/toehold.html'));
     },
   };
 }
@@ -26,7 +28,7 @@ export default defineConfig(({ mode }) => {
     root: path('./game'),
     base: './',
     publicDir: false,
-    plugins: single ? [viteSingleFile({ removeViteModuleLoader: true }), placeSingleFile()] : [],
+    plugins: single ? [viteSingleFile({ removeViteModuleLoader: true }), placeSingleFile()] : [pagePolicy()],
     resolve: {
       alias: single ? [{ find: /^\.\/spawn\.ts$/, replacement: path('./game/worker/spawnInline.ts') }] : [],
     },
