@@ -107,6 +107,7 @@ export const sheets = {
     modelText:
       'Porosity, cracks, silica islands, arc strikes, distortion. Undercut is read with a stated plus-minus. Readings are of a model, not of your coupon.',
     scenario: 'Tern Dock workshop, its people, exercises and stories are invented.',
+    notices: 'Licences of what this page contains',
     close: 'Close',
   },
 };
