@@ -28,7 +28,7 @@ export default defineConfig(({ mode }) => {
     publicDir: false,
     plugins: single ? [viteSingleFile({ removeViteModuleLoader: true }), placeSingleFile()] : [],
     resolve: {
-      alias: single ? [{ find: /^\.\/spawn\.ts$/, replacement: path('./game/worker/spawnInline.ts') }] : [],
+      alias: single ? [{ find: /^\.\/spawn\.ts$/, replacement: path('./game/browser/worker/spawn-inline.ts') }] : [],
     },
     worker: { format: single ? 'iife' : 'es' },
     build: {

@@ -1,20 +1,20 @@
 import { useSignalEffect } from '@preact/signals';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { besideCoupon, couponFile } from './core/session/coupons.ts';
+import type { Session } from './core/session/session.ts';
+import { announcement, dark, finished } from './core/session/state.ts';
 import { AboutDialog } from './panels/about.tsx';
 import { AidsDialog } from './panels/aids.tsx';
-import { BeatSheet } from './panels/beatSheet.tsx';
+import { BeatSheet } from './panels/beat-sheet.tsx';
 import { Cautions } from './panels/cautions.tsx';
 import { CutPanel } from './panels/cut.tsx';
 import { Findings } from './panels/findings.tsx';
-import { JointPane } from './panels/jointPane.tsx';
+import { JointPane } from './panels/joint-pane.tsx';
 import { ProblemNote } from './panels/problem.tsx';
-import { CouponDialog, MeasureDialog } from './panels/realLater.ts';
+import { CouponDialog, MeasureDialog } from './panels/real-later.ts';
 import { Sentence } from './panels/sentence.tsx';
 import { ShelfDialog } from './panels/shelf.tsx';
-import { TopBar } from './panels/topBar.tsx';
-import { besideCoupon, couponFile } from './session/coupons.ts';
-import type { Session } from './session/session.ts';
-import { announcement, dark, finished } from './state.ts';
+import { TopBar } from './panels/top-bar.tsx';
 
 export type DialogName = 'attempts' | 'aids' | 'about' | 'measure' | 'coupon' | null;
 

@@ -9,7 +9,7 @@ import './style/dialogs.css';
 import './style/landscape.css';
 import { render } from 'preact';
 import { App } from './app.tsx';
-import { Session } from './session/session.ts';
+import { Session } from './core/session/session.ts';
 
 const host = document.getElementById('bench');
 if (host) render(<App session={new Session()} />, host);

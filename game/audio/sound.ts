@@ -1,6 +1,6 @@
 import type { WeaveOptions, WireState } from '../../engine/index.ts';
-import { arcNoise } from './arcNoise.ts';
-import { BeatPlayer } from './beatPlayer.ts';
+import { arcNoise } from './arc-noise.ts';
+import { BeatPlayer } from './beat-player.ts';
 
 /** Arc sound and beat; silent at volume 0. */
 export class Sound {

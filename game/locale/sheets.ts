@@ -1,5 +1,5 @@
-import { BAD_IN_A_ROW, GOOD_IN_A_ROW, type Level } from '../session/level.ts';
-import type { AttemptEntry } from '../storage/attempts.ts';
+import type { AttemptEntry } from '../browser/stores/attempts.ts';
+import { BAD_IN_A_ROW, GOOD_IN_A_ROW, type Level } from '../core/session/level.ts';
 import { oneDecimal, whole } from './numbers.ts';
 
 /** Words of the sheets laid over the bench (aids, screen, pen, cautions, about) and of the level an exercise is welded at. */

@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
-import { DEFAULT_RIG } from '../input/handRig.ts';
+import { DEFAULT_RIG } from '../core/hand/hand-rig.ts';
+import { isTest, level, preferences, setPreference } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
-import { isTest, level, preferences, setPreference } from '../state.ts';
 import { CalibrationForm } from './calibration.tsx';
 import { Dialog } from './dialog.tsx';
-import { PenCheckForm } from './penCheck.tsx';
+import { PenCheckForm } from './pen-check.tsx';
 
 const a = words.aids;
 

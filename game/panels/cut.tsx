@@ -1,8 +1,6 @@
 import type { DialogName } from '../app.tsx';
-import { words } from '../locale/index.ts';
-import { oneDecimal, whole } from '../locale/numbers.ts';
-import { besideCoupon, coupons } from '../session/coupons.ts';
-import type { Session } from '../session/session.ts';
+import { besideCoupon, coupons } from '../core/session/coupons.ts';
+import type { Session } from '../core/session/session.ts';
 import {
   cut,
   cutAt,
@@ -14,11 +12,13 @@ import {
   readingsHidden,
   revealedAt,
   shelf,
-} from '../state.ts';
-import { CutReadings } from './cutReadings.tsx';
+} from '../core/session/state.ts';
+import { words } from '../locale/index.ts';
+import { oneDecimal, whole } from '../locale/numbers.ts';
+import { CutReadings } from './cut-readings.tsx';
 import { Drawing } from './drawing.tsx';
-import { cutLetter } from './jointMarks.tsx';
-import { CouponBeside } from './realLater.ts';
+import { cutLetter } from './joint-marks.tsx';
+import { CouponBeside } from './real-later.ts';
 
 /** The section at the cutting line, and beside it another attempt's at the same height, or a real coupon. */
 export function CutPanel({ session, openDialog }: { session: Session; openDialog: (name: DialogName) => void }) {

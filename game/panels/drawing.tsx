@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { type Cut, cutScale, cutShown } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
-import { type Cut, cutScale, cutShown } from '../state.ts';
 
 /** Changes smaller than this share are not worth drawing again. */
 const WORTH = 0.03;

@@ -1,6 +1,6 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { problem } from '../state.ts';
+import { problem } from '../core/session/state.ts';
 
 /** A panel whose program is fetched when it is first shown, so that the bench itself opens sooner. */
 export function later<P extends object>(load: () => Promise<ComponentType<P>>): ComponentType<P> {

@@ -1,5 +1,5 @@
+import { problem } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
-import { problem } from '../state.ts';
 
 /** What went wrong, in a bar that takes nothing away: the attempt on the bench stays. */
 export function ProblemNote() {

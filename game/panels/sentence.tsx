@@ -1,9 +1,9 @@
 import type { GasName, JointKind, ProcessOptions } from '../../engine/index.ts';
+import type { Session } from '../core/session/session.ts';
+import { legOf } from '../core/session/setup.ts';
+import { balance, exercise, robotWelding, torchState } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal, trimmed, whole } from '../locale/numbers.ts';
-import type { Session } from '../session/session.ts';
-import { legOf } from '../setup.ts';
-import { balance, exercise, robotWelding, torchState } from '../state.ts';
 import { ChoiceValue, NumberValue } from './value.tsx';
 
 const s = words.setting;

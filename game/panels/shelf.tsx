@@ -1,8 +1,8 @@
+import type { Session } from '../core/session/session.ts';
+import { shelf } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
-import type { Session } from '../session/session.ts';
-import { shelf } from '../state.ts';
 import { Dialog } from './dialog.tsx';
-import { VerdictMark } from './verdictMark.tsx';
+import { VerdictMark } from './verdict-mark.tsx';
 
 /** Attempts this browser keeps. */
 export function ShelfDialog({ session, close }: { session: Session; close: () => void }) {
