@@ -1,5 +1,5 @@
 import type { WeaveOptions } from '../../engine/index.ts';
-import { now_ms } from '../core/bench/real-time.ts';
+import type { Clock } from '../core/ports.ts';
 import { type Beat, beatsBetween } from './beat-plan.ts';
 
 /** Beats are handed to the audio clock this far ahead, so that a busy page drops none. */
@@ -11,11 +11,12 @@ const SHAPE = { arrive: { gain: 0.5, decay_s: 0.07 }, leave: { gain: 0.22, decay
 
 /** The weave's beat as two soft wooden taps, one a toe. */
 export class BeatPlayer {
-  private timer: ReturnType<typeof setInterval> | undefined;
+  private callOff: () => void = () => undefined;
 
   constructor(
     private readonly context: AudioContext,
     private readonly out: AudioNode,
+    private readonly clock: Clock,
   ) {}
 
   /** @param strike_ms when the arc was struck, ms since the epoch */
@@ -23,19 +24,18 @@ export class BeatPlayer {
     this.stop();
     let planned_s = 0;
     const look = (): void => {
-      const since_s = (now_ms() - strike_ms) / 1000;
+      const since_s = (this.clock.now_ms() - strike_ms) / 1000;
       const until = since_s + AHEAD_S;
       for (const beat of beatsBetween(weave, Math.max(planned_s, since_s), until))
         this.tap(beat, this.context.currentTime + beat.t_s - since_s);
       planned_s = until;
+      this.callOff = this.clock.after(LOOK_MS, look);
     };
     look();
-    this.timer = setInterval(look, LOOK_MS);
   }
 
   stop(): void {
-    clearInterval(this.timer);
-    this.timer = undefined;
+    this.callOff();
   }
 
   private tap(beat: Beat, at_s: number): void {

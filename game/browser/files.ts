@@ -1,32 +1,39 @@
-import type { Recording } from '../../engine/index.ts';
-import type { Coupon } from '../../scoring/index.ts';
+import { PICTURE_HEAD_BYTES, PICTURE_TAIL_BYTES, pictureEnds, pictureHead } from '../../scoring/index.ts';
+import type { Files } from '../core/ports.ts';
+import { PictureProblem } from '../core/session/problem.ts';
 
-/** Hands a recording, or the marks of a coupon, to the user as a file. */
-export function downloadJson(content: Recording | Coupon, name: string): void {
-  const address = URL.createObjectURL(new Blob([JSON.stringify(content)], { type: 'application/json' }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = name;
-  link.click();
-  // The browser has taken the blob once the click has been handled.
-  setTimeout(() => URL.revokeObjectURL(address), 10_000);
-}
+/** The browser has taken a blob well within this time after the click. */
+const TAKEN_MS = 10_000;
 
-/** `2026-03-14_tee-inverted-v_1532.json`: date, exercise, time of day. */
-export function fileName(made_ms: number, exercise: string): string {
-  const at = new Date(made_ms);
-  const two = (x: number): string => String(x).padStart(2, '0');
-  const day = `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
-  return `${day}_${exercise}_${two(at.getHours())}${two(at.getMinutes())}.json`;
-}
+/** Files to and from the user; nothing is sent anywhere. */
+export const browserFiles: Files = {
+  save(content, name) {
+    const address = URL.createObjectURL(new Blob([JSON.stringify(content)], { type: 'application/json' }));
+    const link = document.createElement('a');
+    link.href = address;
+    link.download = name;
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(address), TAKEN_MS);
+  },
 
-/** A file chosen or dropped; larger ones are refused before they are read. */
-const LARGEST_FILE_BYTES = 16_000_000;
+  /** The picture's size is read from its first bytes before any of it is unpacked. */
+  async openPicture(blob, name) {
+    const head = new Uint8Array(await blob.slice(0, PICTURE_HEAD_BYTES).arrayBuffer());
+    const { kind } = pictureHead(head, blob.size, name);
+    const from = blob.size - Math.min(PICTURE_TAIL_BYTES, blob.size / 2);
+    if (!pictureEnds(kind, new Uint8Array(await blob.slice(from).arrayBuffer())))
+      throw new PictureProblem(name, 'cut-off');
+    const address = URL.createObjectURL(blob.slice(0, blob.size, kind));
+    const image = new Image();
+    image.src = address;
+    try {
+      await image.decode();
+    } catch {
+      URL.revokeObjectURL(address);
+      throw new PictureProblem(name, 'cannot-be-shown');
+    }
+    return { name, blob, address, width_px: image.naturalWidth, height_px: image.naturalHeight };
+  },
 
-export async function readText(file: File): Promise<string> {
-  if (file.size > LARGEST_FILE_BYTES)
-    throw new Error(
-      `${file.name}: found ${(file.size / 1e6).toFixed(0)} MB, allowed are recordings of at most ${LARGEST_FILE_BYTES / 1e6} MB`,
-    );
-  return file.text();
-}
+  closePicture: ({ address }) => URL.revokeObjectURL(address),
+};

@@ -1,33 +1,13 @@
-import type { DeviceInfo } from '../../engine/index.ts';
 import { type Camera, toJoint } from '../core/hand/camera.ts';
-import { type Hold, penAngles } from '../core/hand/pen.ts';
+import { penAngles } from '../core/hand/pen.ts';
+import type { InputRouter, PointerKind } from '../core/hand/router.ts';
 import type { TorchSample } from '../core/hand/sample.ts';
-
-export type PointerKind = Extract<DeviceInfo['kind'], 'mouse' | 'touch' | 'pen'>;
-
-export interface PointerHost {
-  camera(): Camera;
-  /** What the exercise holds for devices that cannot tell. */
-  hold(): Hold;
-  /** True once a check has shown that this pen reports how it leans. */
-  penTilts(): boolean;
-  /** How far above a fingertip the wire points, CSS pixels, so that the finger does not cover the puddle. */
-  fingerReach_px(): number;
-  /** False while presses mean something else than welding (a finished piece is on the bench). */
-  ready(): boolean;
-  near(kind: PointerKind, samples: TorchSample[]): void;
-  press(kind: PointerKind, sample: TorchSample): void;
-  release(sample: TorchSample): void;
-  /** A press while not ready. */
-  point(sample: TorchSample): void;
-  leave(): void;
-}
 
 /** A press needs no focus ring; browsers that know `focusVisible` leave it out. */
 const QUIETLY: FocusOptions & { focusVisible: boolean } = { preventScroll: true, focusVisible: false };
 
 /** Reads mouse, finger and pen over the joint's pane. Pressure is not used: a torch has none. */
-export function listenPointer(pane: HTMLElement, host: PointerHost): () => void {
+export function listenPointer(pane: HTMLElement, host: InputRouter, camera: () => Camera): () => void {
   let holding: number | null = null;
 
   const sampleOf = (event: PointerEvent, trigger: boolean): TorchSample => {
@@ -41,7 +21,7 @@ export function listenPointer(pane: HTMLElement, host: PointerHost): () => void 
     const angles = event.pointerType === 'pen' && host.penTilts() ? penAngles(event.tiltX, event.tiltY) : hold;
     return {
       at_ms: performance.timeOrigin + event.timeStamp,
-      ...toJoint(host.camera(), x, y),
+      ...toJoint(camera(), x, y),
       tipToWork_mm: hold.tipToWork_mm,
       workAngle_deg: angles.workAngle_deg,
       travelAngle_deg: angles.travelAngle_deg,

@@ -1,5 +1,7 @@
 import type { GasName, Recording, WeaveOptions } from '../../engine/index.ts';
-import type { InputError, Line, Result, Verdict } from '../../scoring/index.ts';
+import type { Line, Result, Verdict } from '../../scoring/index.ts';
+import type { PictureProblem, Problem, Refusal } from '../core/session/problem.ts';
+import type { Announcement } from '../core/session/state.ts';
 import { oneDecimal, seconds, twoDecimals, whole } from './numbers.ts';
 import { sheets } from './sheets.ts';
 
@@ -69,6 +71,31 @@ export const en = {
       tabs: 'run-on and run-off tabs',
     },
     tabs: { yes: 'with tabs', no: 'no tabs' },
+    noGap: 'no gap',
+    gap: (mm: string) => `gap ${mm}`,
+    flush: 'flush',
+    out: (mm: string) => `${mm} out`,
+    in: (mm: string) => `${mm} in`,
+    /** What stands between the values of the sentence. */
+    joins: {
+      on: ' on ',
+      plate: ' plate, ',
+      wide: ' wide, ',
+      long: ' long, ',
+      at: ', at ',
+      held: ' tip-to-work, held at ',
+      and: ' and ',
+      climbing: ' push, climbing ',
+      wire: ' wire, ',
+      tip: ', tip ',
+      inA: ' in a ',
+      nozzle: ' nozzle',
+      laying: ', laying ',
+      holds: '; the joint holds ',
+      comma: ', ',
+      stop: '. ',
+      colon: ': ',
+    },
     range: (from: string, to: string) => `${from} to ${to}`,
     over: (mm2: number) => `${oneDecimal(mm2)} over, which goes into crown or extra leg whatever your hand does`,
     under: (mm2: number) => `${oneDecimal(mm2)} short, which leaves it undersize whatever your hand does`,
@@ -113,6 +140,7 @@ export const en = {
     height: 'mm up',
     current: 'A',
     held: 'held',
+    tipToWork: (held: string) => `tip-to-work ${held}`,
     touching: 'nozzle touching',
   },
 
@@ -247,7 +275,14 @@ export const en = {
       `The welding program in this page stopped: ${message}. Reload the page; kept attempts are safe.`,
     noWebGl:
       'This browser shows no WebGL 2 picture, which the joint is drawn with. Switch on hardware acceleration, or use a current Firefox, Chrome, Edge or Safari.',
-    input: (error: InputError) => error.message,
+    found: ({ found, allowed }: Refusal) => `found ${found}, allowed: ${allowed}`,
+    tooLarge: (file: string, bytes: number, most: number) =>
+      `${file}: found ${whole(bytes / 1e6)} MB, allowed are recordings of at most ${whole(most / 1e6)} MB`,
+    picture: {
+      'cut-off': { found: 'a picture that is cut off', allowed: 'a complete PNG or JPEG file' },
+      'cannot-be-shown': { found: 'a picture this browser cannot show', allowed: 'a complete PNG or JPEG file' },
+    } satisfies Record<PictureProblem['why'], Refusal>,
+    say: (problem: Problem): string => sayProblem(problem),
   },
 
   announce: {
@@ -261,6 +296,42 @@ export const en = {
       'length-reached': 'Top of the joint reached. Measuring.',
     } satisfies Record<Recording['ended'], string>,
     verdict: (result: Result) =>
-      `Verdict: ${result.verdict}. ${result.advice[0]?.text ?? result.reasons[0]?.text ?? ''}`,
+      `Verdict: ${VERDICTS[result.verdict]}. ${result.advice[0]?.text ?? result.reasons[0]?.text ?? ''}`,
+    say: (news: Announcement): string => sayNews(news),
   },
 };
+
+function sayProblem(problem: Problem): string {
+  const p = en.problems;
+  switch (problem.code) {
+    case 'input':
+      return problem.error.message;
+    case 'file-too-large':
+      return p.tooLarge(problem.file, problem.bytes, problem.most_bytes);
+    case 'picture':
+      return p.found(p.picture[problem.picture.why]);
+    case 'not-kept':
+      return p.notKept;
+    case 'coupon-not-kept':
+      return p.couponNotKept;
+    case 'bench-refused':
+    case 'unexpected':
+      return problem.message;
+    case 'bench-broken':
+      return p.worker(problem.message);
+    case 'no-webgl':
+      return p.noWebGl;
+  }
+}
+
+function sayNews(news: Announcement): string {
+  const a = en.announce;
+  switch (news.code) {
+    case 'torch':
+      return a[news.torch];
+    case 'ended':
+      return a.ended[news.ended];
+    case 'verdict':
+      return a.verdict(news.result);
+  }
+}

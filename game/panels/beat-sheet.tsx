@@ -1,8 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Motion } from '../../scoring/index.ts';
 import type { Session } from '../core/session/session.ts';
-import { duration_s, exercise, finished, playing, result, shownTime } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
+import { duration_s, exercise, finished, playing, result, shownTime } from '../page.ts';
 
 const HEIGHT = 92;
 const LEFT_Y = 30;

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import { preferences, setPreference } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
+import { preferences, setPreference } from '../page.ts';
 import { Dialog } from './dialog.tsx';
 
 const c = words.calibration;

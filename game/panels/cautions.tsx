@@ -1,5 +1,5 @@
-import { preferences, setPreference } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
+import { preferences, setPreference } from '../page.ts';
 import { Dialog } from './dialog.tsx';
 
 /** Shown at the first start, before anything can be struck. */

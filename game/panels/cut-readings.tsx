@@ -1,8 +1,8 @@
 import { type PlusMinusName, plusMinusAt, type Station } from '../../scoring/index.ts';
 import { CELL_MM } from '../core/session/setup.ts';
-import { exercise } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
 import { trimmed } from '../locale/numbers.ts';
+import { exercise } from '../page.ts';
 
 interface Row {
   name: string;

@@ -1,7 +1,9 @@
-import type { DialogName } from '../app.tsx';
-import { besideCoupon, coupons } from '../core/session/coupons.ts';
 import type { Session } from '../core/session/session.ts';
+import { words } from '../locale/index.ts';
+import { oneDecimal, whole } from '../locale/numbers.ts';
 import {
+  besideCoupon,
+  coupons,
   cut,
   cutAt,
   exercise,
@@ -12,10 +14,9 @@ import {
   readingsHidden,
   revealedAt,
   shelf,
-} from '../core/session/state.ts';
-import { words } from '../locale/index.ts';
-import { oneDecimal, whole } from '../locale/numbers.ts';
+} from '../page.ts';
 import { CutReadings } from './cut-readings.tsx';
+import type { DialogName } from './dialog.tsx';
 import { Drawing } from './drawing.tsx';
 import { cutLetter } from './joint-marks.tsx';
 import { CouponBeside } from './real-later.ts';
@@ -61,7 +62,7 @@ export function CutPanel({ session, openDialog }: { session: Session; openDialog
             <Drawing
               cut={otherCut.value}
               leads={false}
-              caption={`${beside.title}; ${words.cut.difference}`}
+              caption={`${beside.title ?? words.shelf.untitled}; ${words.cut.difference}`}
               against={cut.value}
             />
           ) : (
@@ -118,8 +119,9 @@ function CompareSelect({ session, openDialog }: { session: Session; openDialog: 
         ))}
         {others.map((entry) => (
           <option key={entry.id} value={entry.id}>
-            {entry.title}, {new Date(entry.made_ms).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' })}
-            {entry.verdict ? `, ${entry.verdict}` : ''}
+            {entry.title ?? words.shelf.untitled},{' '}
+            {new Date(entry.made_ms).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' })}
+            {entry.verdict ? `, ${words.findings.verdict[entry.verdict]}` : ''}
           </option>
         ))}
         <option value={ANOTHER}>{words.cut.real}</option>

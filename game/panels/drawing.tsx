@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { type Cut, cutScale, cutShown } from '../core/session/state.ts';
+import type { Cut } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
+import { cutScale, cutShown } from '../page.ts';
 
 /** Changes smaller than this share are not worth drawing again. */
 const WORTH = 0.03;

@@ -1,11 +1,11 @@
 import type { WeaveOptions } from '../../engine/index.ts';
 import type { Advice, Line, Result } from '../../scoring/index.ts';
-import { helpOf } from '../browser/stores/attempts.ts';
-import { besideCoupon } from '../core/session/coupons.ts';
 import type { Session } from '../core/session/session.ts';
-import { busy, exercise, exerciseOf, finished, result } from '../core/session/state.ts';
+import { helpOf } from '../core/session/shelf.ts';
+import { exerciseOf } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal, trimmed, whole } from '../locale/numbers.ts';
+import { besideCoupon, busy, exercise, finished, result } from '../page.ts';
 import { type Flag, flagNumber, flagsOf } from './flags.ts';
 import { HandTable } from './hand-table.tsx';
 import { CouponFindings } from './real-later.ts';

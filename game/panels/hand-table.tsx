@@ -1,7 +1,7 @@
 import type { Result } from '../../scoring/index.ts';
-import { exercise } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal, seconds, trimmed, whole } from '../locale/numbers.ts';
+import { exercise } from '../page.ts';
 
 const h = words.hand;
 

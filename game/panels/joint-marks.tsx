@@ -2,9 +2,9 @@ import { metalEnds } from '../core/bench/metal-ends.ts';
 import { type Camera, toPane } from '../core/hand/camera.ts';
 import type { Session } from '../core/session/session.ts';
 import { legOf } from '../core/session/setup.ts';
-import { cutAt, exercise, finished, guides, result, torchState } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal } from '../locale/numbers.ts';
+import { cutAt, exercise, finished, guides, result, torchState } from '../page.ts';
 import { flagColumns, flagsOf } from './flags.ts';
 
 const RULE_X = 36;

@@ -1,14 +1,16 @@
 import { useSignalEffect } from '@preact/signals';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { BenchLoop } from '../browser/frame-loop.ts';
 import { type Camera, fitCamera } from '../core/hand/camera.ts';
 import type { Session } from '../core/session/session.ts';
-import { dark, exercise, preferences, problem, torchState } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
+import { dark, exercise, preferences, problem, torchState } from '../page.ts';
 import { Stage } from '../view/stage.ts';
 import { JointMarks } from './joint-marks.tsx';
 import { JointWords } from './joint-words.tsx';
 import { RootStripView } from './root-strip.tsx';
+
+/** Sets devices and frames going on a stage; main.tsx hands it in. */
+export type Drive = (stage: Stage, pane: HTMLElement) => { touch(): void; destroy(): void };
 
 /** CSS pixels per millimetre when welding at 1:1; null fits the joint to the pane. Zoom is in devicePixelRatio, so it drops out. */
 function fixedScale(): number | null {
@@ -17,10 +19,10 @@ function fixedScale(): number | null {
 }
 
 /** The joint: canvas for the metal, and over it the marks, which are lines and text and stay sharp. */
-export function JointPane({ session }: { session: Session }) {
+export function JointPane({ session, drive }: { session: Session; drive: Drive }) {
   const pane = useRef<HTMLDivElement>(null);
   const stage = useRef<Stage | null>(null);
-  const loop = useRef<BenchLoop | null>(null);
+  const loop = useRef<ReturnType<Drive> | null>(null);
   const [camera, setCamera] = useState<Camera>(() =>
     fitCamera({ width_px: 600, height_px: 600, low_mm: 0, high_mm: 90, fixedScale: null }),
   );
@@ -43,13 +45,13 @@ export function JointPane({ session }: { session: Session }) {
       (made) => {
         if (gone) return made.destroy();
         stage.current = made;
-        loop.current = new BenchLoop(session, made, element);
+        loop.current = drive(made, element);
         session.again();
         layOut();
         sizes.observe(element);
       },
       () => {
-        problem.value = words.problems.noWebGl;
+        problem.value = { code: 'no-webgl' };
       },
     );
     return () => {

@@ -1,7 +1,7 @@
 import { useRef, useState } from 'preact/hooks';
 import { PenCheck } from '../core/hand/pen.ts';
-import { preferences, setPreference } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
+import { preferences, setPreference } from '../page.ts';
 import { Dialog } from './dialog.tsx';
 
 const p = words.pen;

@@ -2,8 +2,8 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { RootPlace } from '../../scoring/index.ts';
 import { type Camera, toPane } from '../core/hand/camera.ts';
 import type { Session } from '../core/session/session.ts';
-import { exercise, finished, opened, result } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
+import { exercise, finished, opened, result } from '../page.ts';
 
 const WIDTH = 62;
 const MIDDLE = WIDTH / 2;

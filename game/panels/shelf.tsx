@@ -1,6 +1,6 @@
 import type { Session } from '../core/session/session.ts';
-import { shelf } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
+import { shelf } from '../page.ts';
 import { Dialog } from './dialog.tsx';
 import { VerdictMark } from './verdict-mark.tsx';
 
@@ -17,7 +17,7 @@ export function ShelfDialog({ session, close }: { session: Session; close: () =>
               <span class="when">
                 {new Date(entry.made_ms).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' })}
               </span>
-              <span class="title">{entry.title}</span>
+              <span class="title">{entry.title ?? words.shelf.untitled}</span>
               <span class="unit helped">{words.level.helped[entry.helped]}</span>
               {entry.verdict ? <VerdictMark verdict={entry.verdict} /> : <span class="verdict" />}
               <button

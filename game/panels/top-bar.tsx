@@ -1,9 +1,9 @@
 import { useRef } from 'preact/hooks';
 import { exercises } from '../../scoring/index.ts';
-import type { DialogName } from '../app.tsx';
 import type { Session } from '../core/session/session.ts';
-import { exercise, finished, level, preferences, robotWelding, torchState } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
+import { exercise, finished, level, preferences, robotWelding, torchState } from '../page.ts';
+import type { DialogName } from './dialog.tsx';
 
 const t = words.top;
 

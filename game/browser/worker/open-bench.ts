@@ -1,21 +1,14 @@
-import type { BenchAnswer, BenchRequest } from '../../core/bench/protocol.ts';
+import type { BenchAnswer } from '../../core/bench/protocol.ts';
+import type { OpenBench } from '../../core/ports.ts';
 import { spawnBench } from './spawn.ts';
 
-/** The page's end of one bench Worker. */
-export class BenchClient {
-  private readonly worker = spawnBench();
-
-  /** @param failed called when the Worker itself breaks (it could not be loaded, or ran out of memory) */
-  constructor(hear: (answer: BenchAnswer) => void, failed: (message: string) => void) {
-    this.worker.onmessage = (event: MessageEvent<BenchAnswer>) => hear(event.data);
-    this.worker.onerror = (event) => failed(event.message);
-  }
-
-  ask(request: BenchRequest, transfer: Transferable[] = []): void {
-    this.worker.postMessage(request, transfer);
-  }
-
-  close(): void {
-    this.worker.terminate();
-  }
-}
+/** A bench in a Worker of its own. */
+export const openBench: OpenBench = (hear, broken) => {
+  const worker = spawnBench();
+  worker.onmessage = (event: MessageEvent<BenchAnswer>) => hear(event.data);
+  worker.onerror = (event) => broken(event.message);
+  return {
+    ask: (request, transfer = []) => worker.postMessage(request, transfer),
+    close: () => worker.terminate(),
+  };
+};

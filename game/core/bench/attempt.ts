@@ -23,7 +23,7 @@ interface Snapshot {
 }
 
 /**
- * One attempt in the Worker: the simulation being welded, the recording of its poses, what it did, and snapshots to scrub by.
+ * One attempt on the bench: the simulation being welded, the recording of its poses, what it did, and snapshots to scrub by.
  * Replaying runs in a second simulation, so the finished piece stays on the bench to be cut.
  */
 export class Attempt {

@@ -1,12 +1,14 @@
 import { createSimulation, type Pose, poses, type Recording, type Simulation } from '../../../engine/index.ts';
 import { type AttemptRecording, openedRoot } from '../../../scoring/index.ts';
 import type { TorchSample } from '../hand/sample.ts';
+import type { Clock } from '../ports.ts';
+import { messageOf } from '../session/problem.ts';
 import { Attempt } from './attempt.ts';
 import { answerCut, type CutRequest } from './cuts.ts';
 import { metalEnds } from './metal-ends.ts';
 import { MOVE_MS, PoseClock } from './pose-clock.ts';
 import type { AttemptMeta, BenchAnswer, BenchRequest, EndReason } from './protocol.ts';
-import { now_ms, type PoseSource, runRealTime } from './real-time.ts';
+import { type PoseSource, runRealTime } from './real-time.ts';
 import { RobotSource } from './robot-source.ts';
 import { SurfacePost } from './surface-post.ts';
 
@@ -20,14 +22,14 @@ const PROGRESS_MS = 120;
 export type Post = (message: BenchAnswer, transfer?: Transferable[]) => void;
 
 /**
- * The bench in its Worker: holds the piece being welded, welds it in real time, welds recordings again, cuts and scores.
+ * The bench: holds the piece being welded, welds it in real time, welds recordings again, cuts and scores.
  * States: nothing prepared, prepared (a cold piece waits), welding, finished (the attempt can be cut and scrubbed).
  */
 export class Bench {
   private job = 0;
   private prepared: Simulation | null = null;
   private attempt: Attempt | null = null;
-  private clock: PoseClock | null = null;
+  private poses: PoseClock | null = null;
   private halt: (() => void) | null = null;
   private posted = 0;
   private shown_s: number | null = null;
@@ -35,7 +37,10 @@ export class Bench {
   private owed: { piece: Simulation; t_s: number } | null = null;
   private readonly surfaces = new SurfacePost();
 
-  constructor(private readonly post: Post) {}
+  constructor(
+    private readonly post: Post,
+    private readonly clock: Clock,
+  ) {}
 
   handle(request: BenchRequest): void {
     switch (request.type) {
@@ -48,7 +53,7 @@ export class Bench {
         this.strike(request.meta, request.samples, request.job);
         return;
       case 'samples':
-        this.clock?.add(request.samples, request.until_ms);
+        this.poses?.add(request.samples, request.until_ms);
         return;
       case 'finish':
         this.finish(request.at_ms);
@@ -77,7 +82,7 @@ export class Bench {
   private reset(job: number): void {
     this.halt?.();
     this.halt = null;
-    this.clock = null;
+    this.poses = null;
     this.attempt = null;
     this.prepared = null;
     this.posted = 0;
@@ -96,10 +101,10 @@ export class Bench {
 
   private strike(meta: AttemptMeta, samples: readonly TorchSample[], job: number): void {
     const attempt = this.begin(meta, job);
-    const clock = new PoseClock(samples[0].at_ms);
-    clock.add(samples, samples[0].at_ms);
-    this.clock = clock;
-    this.run(clock, attempt, () => null);
+    const poses = new PoseClock(samples[0].at_ms);
+    poses.add(samples, samples[0].at_ms);
+    this.poses = poses;
+    this.run(poses, attempt, () => null);
   }
 
   private demonstrate(request: Extract<BenchRequest, { type: 'demonstrate' }>): void {
@@ -111,26 +116,30 @@ export class Bench {
   private run(source: PoseSource, attempt: Attempt, finished: () => EndReason | null): void {
     const { high_mm } = metalEnds(attempt.simulation.options.joint);
     let reason: EndReason | null = null;
-    this.halt = runRealTime(source, {
-      weld: (pose: Pose) => {
-        attempt.weld(pose);
-        if (pose.trigger && pose.y_mm > high_mm + RUN_OFF_MM) reason = 'length-reached';
-        if (attempt.duration_s > LONGEST_S) reason = 'stopped';
+    this.halt = runRealTime(
+      source,
+      {
+        weld: (pose: Pose) => {
+          attempt.weld(pose);
+          if (pose.trigger && pose.y_mm > high_mm + RUN_OFF_MM) reason = 'length-reached';
+          if (attempt.duration_s > LONGEST_S) reason = 'stopped';
+        },
+        spell: () => {
+          this.show(attempt.simulation, attempt.duration_s);
+          reason ??= finished();
+          if (reason) this.end(reason, 0);
+          return reason !== null;
+        },
+        tooSlow: (lag_s) => this.end('too-slow', lag_s),
       },
-      spell: () => {
-        this.show(attempt.simulation, attempt.duration_s);
-        reason ??= finished();
-        if (reason) this.end(reason, 0);
-        return reason !== null;
-      },
-      tooSlow: (lag_s) => this.end('too-slow', lag_s),
-    });
+      this.clock,
+    );
   }
 
   /** The hand is done: welds what it did up to that moment, then ends. */
   private finish(at_ms: number): void {
-    this.clock?.add([], at_ms + MOVE_MS);
-    for (let pose = this.clock?.take(); pose; pose = this.clock?.take()) this.attempt?.weld(pose);
+    this.poses?.add([], at_ms + MOVE_MS);
+    for (let pose = this.poses?.take(); pose; pose = this.poses?.take()) this.attempt?.weld(pose);
     this.end('stopped', 0);
   }
 
@@ -139,7 +148,7 @@ export class Bench {
     if (!attempt || attempt.recording) return;
     this.halt?.();
     this.halt = null;
-    this.clock = null;
+    this.poses = null;
     const recording = attempt.end(reason);
     const hash = recording.stateHash ?? '';
     this.show(attempt.simulation, attempt.duration_s, true);
@@ -157,13 +166,12 @@ export class Bench {
     const all = [...poses(recording)];
     let next = 0;
     const slice = (): void => {
-      const until = now_ms() + PROGRESS_MS;
-      while (next < all.length && now_ms() < until) attempt.weld(all[next++]);
+      const until = this.clock.now_ms() + PROGRESS_MS;
+      while (next < all.length && this.clock.now_ms() < until) attempt.weld(all[next++]);
       this.show(attempt.simulation, attempt.duration_s);
       this.post({ type: 'progress', job, share: all.length === 0 ? 1 : next / all.length });
       if (next < all.length) {
-        const timer = setTimeout(slice, 0);
-        this.halt = () => clearTimeout(timer);
+        this.halt = this.clock.after(0, slice);
         return;
       }
       this.halt = null;
@@ -178,7 +186,7 @@ export class Bench {
   /** After the messages that show the piece, so that it lies on the bench while it is measured. */
   private judge(attempt: Attempt, recording: Recording): void {
     const job = this.job;
-    setTimeout(() => {
+    this.clock.after(0, () => {
       if (job !== this.job) return;
       try {
         const { simulation } = attempt;
@@ -187,10 +195,9 @@ export class Bench {
         // Written by this bench or read by scoring's own reader: the exercise in it has scoring's shape.
         this.post({ type: 'scored', job, result: attempt.judge(recording as AttemptRecording), strip });
       } catch (error) {
-        const message = error instanceof Error ? error.message : String(error);
-        this.post({ type: 'failed', job, doing: 'finish', message });
+        this.post({ type: 'failed', job, doing: 'finish', message: messageOf(error) });
       }
-    }, 0);
+    });
   }
 
   private seek(t_s: number | null): void {

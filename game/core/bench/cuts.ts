@@ -18,7 +18,7 @@ export function answerCut(request: CutRequest, section: Section, job: number): B
         job,
         y_mm,
         reading: null,
-        refused: `found ${first.found}, allowed: ${first.allowed}`,
+        refused: { found: first.found, allowed: first.allowed },
       };
     }
   }

@@ -18,6 +18,7 @@ import type {
   Station,
 } from '../../../scoring/index.ts';
 import type { TorchSample } from '../hand/sample.ts';
+import type { Refusal } from '../session/problem.ts';
 
 /** What an attempt is besides its poses. */
 export interface AttemptMeta {
@@ -88,6 +89,6 @@ export type BenchAnswer =
     }
   | { type: 'etched'; job: number; y_mm: number; cut: EtchedCut | null }
   /** `refused`: why the marks make no fillet. */
-  | { type: 'ownReading'; job: number; y_mm: number; reading: OwnReading | null; refused: string | null }
+  | { type: 'ownReading'; job: number; y_mm: number; reading: OwnReading | null; refused: Refusal | null }
   | { type: 'scored'; job: number; result: Result; strip: RootPlace[] }
   | { type: 'failed'; job: number; doing: BenchRequest['type']; message: string };

@@ -1,4 +1,5 @@
 import type { Pose } from '../../../engine/index.ts';
+import type { Clock } from '../ports.ts';
 
 /** Falling this far behind real time ends the attempt: time at the bench is never slowed. */
 export const TOO_SLOW_S = 0.25;
@@ -21,32 +22,27 @@ export interface RealTimeHooks {
   tooSlow(lag_s: number): void;
 }
 
-/** Milliseconds since the epoch on a clock that never jumps; page and Worker share it. */
-export function now_ms(): number {
-  return performance.timeOrigin + performance.now();
-}
-
 /** Welds poses as their time comes. Returns a function that stops it. */
-export function runRealTime(source: PoseSource, hooks: RealTimeHooks): () => void {
-  let timer: ReturnType<typeof setTimeout> | undefined;
+export function runRealTime(source: PoseSource, hooks: RealTimeHooks, clock: Clock): () => void {
+  let callOff: () => void;
   let late_ms: number | null = null;
   const spell = (): void => {
-    const until = now_ms() + SPELL_MS;
-    let pose = source.take(now_ms());
+    const until = clock.now_ms() + SPELL_MS;
+    let pose = source.take(clock.now_ms());
     while (pose) {
       hooks.weld(pose);
-      if (now_ms() >= until) break;
-      pose = source.take(now_ms());
+      if (clock.now_ms() >= until) break;
+      pose = source.take(clock.now_ms());
     }
-    const now = now_ms();
+    const now = clock.now_ms();
     const lag_s = source.lag_ms(now) / 1000;
     late_ms = lag_s > TOO_SLOW_S ? (late_ms ?? now) : null;
     if (late_ms !== null && now - late_ms > LASTING_MS) {
       hooks.tooSlow(lag_s);
       return;
     }
-    if (!hooks.spell()) timer = setTimeout(spell, pose ? 0 : IDLE_MS);
+    if (!hooks.spell()) callOff = clock.after(pose ? 0 : IDLE_MS, spell);
   };
-  timer = setTimeout(spell, 0);
-  return () => clearTimeout(timer);
+  callOff = clock.after(0, spell);
+  return () => callOff();
 }

@@ -1,27 +1,35 @@
 import type { Recording } from '../../../engine/index.ts';
-import { BenchClient } from '../../browser/worker/open-bench.ts';
 import { Latest } from '../bench/latest.ts';
 import type { BenchAnswer } from '../bench/protocol.ts';
-import { cutScale, other, otherBusy, otherCut } from './state.ts';
+import type { BenchLine, OpenBench } from '../ports.ts';
+import type { Problem } from './problem.ts';
+import type { State } from './state.ts';
 
-/** Holds a second attempt beside the one on the bench and cuts it at the same height. */
+/** Holds a second attempt beside the one on the bench, on a bench of its own, and cuts it at the same height. */
 export class Comparer {
-  private client: BenchClient | null = null;
+  private line: BenchLine | null = null;
   private ready = false;
   private at_mm = 0;
   private readonly cuts = new Latest<number>((y_mm) =>
-    this.client?.ask({ type: 'cut', y_mm, id: 'beside', scale: cutScale.peek(), glass: false }),
+    this.line?.ask({ type: 'cut', y_mm, id: 'beside', scale: this.state.cutScale.peek(), glass: false }),
   );
 
-  constructor(private readonly failed: (message: string) => void) {}
+  constructor(
+    private readonly openBench: OpenBench,
+    private readonly state: State,
+    private readonly failed: (problem: Problem) => void,
+  ) {}
 
-  show(id: string, title: string, recording: Recording, y_mm: number): void {
+  show(id: string, title: string | null, recording: Recording, y_mm: number): void {
     this.close();
     this.at_mm = y_mm;
-    other.value = { id, title };
-    otherBusy.value = { what: 'welding again', share: 0 };
-    this.client = new BenchClient((answer) => this.hear(answer), this.failed);
-    this.client.ask({ type: 'open', job: 1, recording });
+    this.state.other.value = { id, title };
+    this.state.otherBusy.value = { what: 'welding again', share: 0 };
+    this.line = this.openBench(
+      (answer) => this.hear(answer),
+      (message) => this.failed({ code: 'bench-broken', message }),
+    );
+    this.line.ask({ type: 'open', job: 1, recording });
   }
 
   cut(y_mm: number): void {
@@ -30,35 +38,35 @@ export class Comparer {
   }
 
   close(): void {
-    this.client?.close();
-    this.client = null;
+    this.line?.close();
+    this.line = null;
     this.ready = false;
     this.cuts.reset();
-    other.value = null;
-    otherCut.value = null;
-    otherBusy.value = null;
+    this.state.other.value = null;
+    this.state.otherCut.value = null;
+    this.state.otherBusy.value = null;
   }
 
   private hear(answer: BenchAnswer): void {
     switch (answer.type) {
       case 'surface':
-        this.client?.ask({ type: 'surfaceBack', buffer: answer.texels }, [answer.texels]);
+        this.line?.ask({ type: 'surfaceBack', buffer: answer.texels }, [answer.texels]);
         return;
       case 'progress':
-        otherBusy.value = { what: 'welding again', share: answer.share };
+        this.state.otherBusy.value = { what: 'welding again', share: answer.share };
         return;
       case 'ended':
-        otherBusy.value = null;
+        this.state.otherBusy.value = null;
         this.ready = true;
         this.cuts.ask(this.at_mm);
         return;
       case 'cut':
-        otherCut.value = answer;
+        this.state.otherCut.value = answer;
         this.cuts.answered();
         return;
       case 'failed':
         this.close();
-        this.failed(answer.message);
+        this.failed({ code: 'bench-refused', message: answer.message });
         return;
       default:
         return;

@@ -1,83 +1,64 @@
-import { signal } from '@preact/signals';
-import {
-  type Coupon,
-  InputError,
-  PICTURE_HEAD_BYTES,
-  PICTURE_TAIL_BYTES,
-  pictureEnds,
-  pictureHead,
-} from '../../../scoring/index.ts';
-import { keepCoupon, listCoupons, type StoredCoupon } from '../../browser/stores/attempts.ts';
-import { words } from '../../locale/index.ts';
-import { problem } from './state.ts';
+import type { Coupon } from '../../../scoring/index.ts';
+import type { CouponPicture, Ports } from '../ports.ts';
+import { fileName } from './files.ts';
+import type { State } from './state.ts';
 
-/** Real coupons kept with the attempt on the bench, newest first. */
-export const coupons = signal<StoredCoupon[]>([]);
-/** The one laid beside the cut, or null. */
-export const besideCoupon = signal<StoredCoupon | null>(null);
-/** A picture or marks file dropped on the page, for the coupon sheet to take up. */
-export const couponFile = signal<File | null>(null);
+/** Real coupons kept beside attempts. One coupon for each height; marking it anew replaces the marks. */
+export class Coupons {
+  private shown: string | null = null;
 
-/** A picture of a coupon, in this page only. */
-export interface CouponPicture {
-  name: string;
-  blob: Blob;
-  address: string;
-  width_px: number;
-  height_px: number;
-}
+  constructor(
+    private readonly ports: Pick<Ports, 'clock' | 'coupons' | 'files'>,
+    private readonly state: State,
+  ) {}
 
-let shown: string | null = null;
-
-export async function refreshCoupons(attempt: string | null): Promise<void> {
-  shown = attempt;
-  besideCoupon.value = null;
-  coupons.value = [];
-  if (attempt === null) return;
-  try {
-    const found = await listCoupons(attempt);
-    if (shown === attempt) coupons.value = found;
-  } catch {
-    coupons.value = [];
+  /** Shows the coupons of an attempt; null shows none. */
+  async show(attempt: string | null): Promise<void> {
+    const { state } = this;
+    this.shown = attempt;
+    state.besideCoupon.value = null;
+    state.coupons.value = [];
+    if (attempt === null) return;
+    try {
+      const found = await this.ports.coupons.of(attempt);
+      if (this.shown === attempt) state.coupons.value = found.sort((a, b) => b.made_ms - a.made_ms);
+    } catch {
+      state.coupons.value = [];
+    }
   }
-}
 
-/** Keeps a coupon with its attempt and lays it beside the cut. One coupon for each height; marking it anew replaces the marks. */
-export async function keepWith(attempt: string, coupon: Coupon, picture: Blob | null): Promise<boolean> {
-  const kept = { id: `${attempt}@${coupon.y_mm}`, attempt, made_ms: Date.now(), coupon, picture };
-  try {
-    await keepCoupon(kept);
-    await refreshCoupons(attempt);
-    besideCoupon.value = kept;
-    return true;
-  } catch {
-    problem.value = words.problems.couponNotKept;
-    return false;
+  /** Keeps a coupon with its attempt and lays it beside the cut. Says whether it could. */
+  async keep(attempt: string, coupon: Coupon, picture: Blob | null): Promise<boolean> {
+    const kept = {
+      id: `${attempt}@${coupon.y_mm}`,
+      attempt,
+      made_ms: this.ports.clock.date_ms(),
+      coupon,
+      picture,
+    };
+    try {
+      await this.ports.coupons.put(kept);
+      await this.show(attempt);
+      this.state.besideCoupon.value = kept;
+      return true;
+    } catch {
+      this.state.problem.value = { code: 'coupon-not-kept' };
+      return false;
+    }
   }
-}
 
-/**
- * Opens a picture without sending it anywhere. Its size is read from its first bytes before any of it is unpacked.
- * @throws InputError when it is no picture, too large or damaged
- */
-export async function openPicture(blob: Blob, name: string): Promise<CouponPicture> {
-  const head = new Uint8Array(await blob.slice(0, PICTURE_HEAD_BYTES).arrayBuffer());
-  const { kind } = pictureHead(head, blob.size, name);
-  const from = blob.size - Math.min(PICTURE_TAIL_BYTES, blob.size / 2);
-  if (!pictureEnds(kind, new Uint8Array(await blob.slice(from).arrayBuffer())))
-    throw new InputError(name, [
-      { path: '', found: 'a picture that is cut off', allowed: 'a complete PNG or JPEG file' },
-    ]);
-  const address = URL.createObjectURL(blob.slice(0, blob.size, kind));
-  const image = new Image();
-  image.src = address;
-  try {
-    await image.decode();
-  } catch {
-    URL.revokeObjectURL(address);
-    throw new InputError(name, [
-      { path: '', found: 'a picture this browser cannot show', allowed: 'a complete PNG or JPEG file' },
-    ]);
+  /** Hands the marks to the user as a file. */
+  save(coupon: Coupon): void {
+    const name = fileName(this.ports.clock.date_ms(), 'cut').replace('.json', '.coupon.json');
+    this.ports.files.save(coupon, name);
   }
-  return { name, blob, address, width_px: image.naturalWidth, height_px: image.naturalHeight };
+
+  /** @throws InputError or PictureProblem */
+  openPicture(blob: Blob, name: string): Promise<CouponPicture> {
+    return this.ports.files.openPicture(blob, name);
+  }
+
+  closePicture(picture: CouponPicture): void {
+    this.ports.files.closePicture(picture);
+  }
 }

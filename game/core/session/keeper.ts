@@ -1,37 +1,48 @@
 import type { Result } from '../../../scoring/index.ts';
-import { keepAttempt, listAttempts, removeAttempt } from '../../browser/stores/attempts.ts';
-import { words } from '../../locale/index.ts';
-import { exerciseOf, type Finished, problem, shelf } from './state.ts';
+import type { AttemptStore } from '../ports.ts';
+import { entryOf, type StoredAttempt } from './shelf.ts';
+import { exerciseOf, type Finished, type State } from './state.ts';
 
 /** Keeps every attempt in the browser, so that a reload or a crash loses none. */
-export async function keep(done: Finished, result: Result | null): Promise<void> {
-  try {
-    await keepAttempt({
-      id: done.id,
-      made_ms: done.made_ms,
-      title: exerciseOf(done.recording)?.title ?? words.shelf.untitled,
-      recording: done.recording,
-      result,
-    });
-    await refreshShelf();
-  } catch {
-    problem.value = words.problems.notKept;
-  }
-}
+export class Keeper {
+  constructor(
+    private readonly store: AttemptStore,
+    private readonly state: State,
+  ) {}
 
-export async function forget(id: string): Promise<void> {
-  try {
-    await removeAttempt(id);
-    await refreshShelf();
-  } catch {
-    problem.value = words.problems.notKept;
+  async keep(done: Finished, result: Result | null): Promise<void> {
+    try {
+      await this.store.put({
+        id: done.id,
+        made_ms: done.made_ms,
+        title: exerciseOf(done.recording)?.title ?? null,
+        recording: done.recording,
+        result,
+      });
+      await this.refresh();
+    } catch {
+      this.state.problem.value = { code: 'not-kept' };
+    }
   }
-}
 
-export async function refreshShelf(): Promise<void> {
-  try {
-    shelf.value = await listAttempts();
-  } catch {
-    shelf.value = [];
+  async forget(id: string): Promise<void> {
+    try {
+      await this.store.remove(id);
+      await this.refresh();
+    } catch {
+      this.state.problem.value = { code: 'not-kept' };
+    }
+  }
+
+  load(id: string): Promise<StoredAttempt | undefined> {
+    return this.store.get(id);
+  }
+
+  async refresh(): Promise<void> {
+    try {
+      this.state.shelf.value = (await this.store.all()).map(entryOf);
+    } catch {
+      this.state.shelf.value = [];
+    }
   }
 }

@@ -1,9 +1,9 @@
 import type { DeviceInfo, Origin } from '../../../engine/index.ts';
 import type { AttemptMeta } from '../bench/protocol.ts';
-import * as state from './state.ts';
+import type { State } from './state.ts';
 
 /** What an attempt is besides its poses: who welds, on what device, with which guides. */
-export function attemptMeta(origin: Origin): AttemptMeta {
+export function attemptMeta(state: State, origin: Origin): AttemptMeta {
   const p = state.preferences.value;
   const guides = state.guides.value;
   const robot = origin.kind === 'robot';
@@ -14,14 +14,15 @@ export function attemptMeta(origin: Origin): AttemptMeta {
     plainView: p.plainView,
     handRig: robot ? null : p.handRig,
   };
-  return { origin, device: robot ? robotDevice() : handDevice(), aids, seed: 1, exercise: state.exercise.value };
+  const device = robot ? robotDevice() : handDevice(state);
+  return { origin, device, aids, seed: 1, exercise: state.exercise.value };
 }
 
 function robotDevice(): DeviceInfo {
   return { kind: 'robot', measures: { tipToWork: true, workAngle: true, travelAngle: true }, scale: null };
 }
 
-function handDevice(): DeviceInfo {
+function handDevice(state: State): DeviceInfo {
   const { devicePxPerMm, oneToOne, penTilts } = state.preferences.value;
   const kind = state.deviceKind.value ?? 'mouse';
   const tilts = kind === 'pen' && penTilts;

@@ -1,89 +1,46 @@
-import type { RigOptions } from '../hand/hand-rig.ts';
+import { z } from 'zod';
 
-/** What the user has set for this browser. Nothing here is part of an attempt until the attempt begins. */
-export interface Preferences {
-  exercise: string | null;
-  cautionsRead: boolean;
-  ghost: boolean;
-  beatSeen: boolean;
-  beatHeard: boolean;
-  toeMarks: boolean;
-  plainView: boolean;
-  handRig: RigOptions | null;
+/** Bounds of the hand rig's sliders. */
+export const RIG_RANGE = { gun_g: { from: 200, to: 1500 }, hose: { from: 0, to: 1 } } as const;
+
+const rig = z.object({
+  /** Weight of the gun in the hand, g. */
+  gun_g: z.number().min(RIG_RANGE.gun_g.from).max(RIG_RANGE.gun_g.to),
+  /** Drag of the hose, 0 none to 1 stiff. */
+  hose: z.number().min(RIG_RANGE.hose.from).max(RIG_RANGE.hose.to),
+});
+
+const flag = (usual: boolean) => z.boolean().catch(usual);
+
+/**
+ * What the user has set for this browser; every field falls back by itself, so that an older or spoilt entry costs only itself. Some of
+ * these are written into attempts (rig, guides, plain view): what is not of this shape and range never gets there.
+ */
+const preferencesSchema = z.object({
+  exercise: z.string().max(60).nullable().catch(null),
+  cautionsRead: flag(false),
+  ghost: flag(false),
+  beatSeen: flag(true),
+  beatHeard: flag(false),
+  toeMarks: flag(true),
+  plainView: flag(false),
+  handRig: rig.nullable().catch(null),
   /** A key press of Space keeps the trigger until the next one. */
-  latchTrigger: boolean;
-  sound: number;
+  latchTrigger: flag(false),
+  sound: z.number().min(0).max(1).catch(0.25),
   /** Device pixels per millimetre of this screen, from the bank card; null before calibration. */
-  devicePxPerMm: number | null;
-  oneToOne: boolean;
-  penTilts: boolean;
+  devicePxPerMm: z.number().gt(0.5).lt(60).nullable().catch(null),
+  oneToOne: flag(false),
+  penTilts: flag(false),
   /** Cuts open without readings, until measured or asked for. */
-  measureFirst: boolean;
+  measureFirst: flag(false),
   /** Guides as set here, whatever the level says. */
-  ownGuides: boolean;
-}
+  ownGuides: flag(false),
+});
 
-const DEFAULT_PREFERENCES: Preferences = {
-  exercise: null,
-  cautionsRead: false,
-  ghost: false,
-  beatSeen: true,
-  beatHeard: false,
-  toeMarks: true,
-  plainView: false,
-  handRig: null,
-  latchTrigger: false,
-  sound: 0.25,
-  devicePxPerMm: null,
-  oneToOne: false,
-  penTilts: false,
-  measureFirst: false,
-  ownGuides: false,
-};
+export type Preferences = z.infer<typeof preferencesSchema>;
 
-const KEY = 'toehold-preferences-1';
-
-/** Reads what was kept, field by field, so that an older or spoilt entry costs only itself. */
-export function loadPreferences(): Preferences {
-  const kept: Partial<Record<keyof Preferences, unknown>> = readKept();
-  const out = { ...DEFAULT_PREFERENCES };
-  const flags = [
-    'cautionsRead',
-    'ghost',
-    'beatSeen',
-    'beatHeard',
-    'toeMarks',
-    'plainView',
-    'latchTrigger',
-    'oneToOne',
-    'penTilts',
-    'measureFirst',
-    'ownGuides',
-  ] as const;
-  for (const name of flags) if (typeof kept[name] === 'boolean') out[name] = kept[name];
-  if (typeof kept.exercise === 'string') out.exercise = kept.exercise;
-  if (typeof kept.sound === 'number' && kept.sound >= 0 && kept.sound <= 1) out.sound = kept.sound;
-  if (typeof kept.devicePxPerMm === 'number' && kept.devicePxPerMm > 0.5 && kept.devicePxPerMm < 60)
-    out.devicePxPerMm = kept.devicePxPerMm;
-  const rig = kept.handRig as Partial<RigOptions> | null | undefined;
-  if (rig && typeof rig.gun_g === 'number' && typeof rig.hose === 'number')
-    out.handRig = { gun_g: rig.gun_g, hose: rig.hose };
-  return out;
-}
-
-export function savePreferences(preferences: Preferences): void {
-  try {
-    localStorage.setItem(KEY, JSON.stringify(preferences));
-  } catch {
-    // A browser that keeps nothing still welds; the settings only last until the page closes.
-  }
-}
-
-function readKept(): Partial<Record<keyof Preferences, unknown>> {
-  try {
-    const parsed: unknown = JSON.parse(localStorage.getItem(KEY) ?? '{}');
-    return typeof parsed === 'object' && parsed !== null ? parsed : {};
-  } catch {
-    return {};
-  }
+/** Preferences out of whatever was kept. */
+export function preferencesFrom(kept: unknown): Preferences {
+  return preferencesSchema.parse(typeof kept === 'object' && kept !== null ? kept : {});
 }

@@ -1,25 +1,29 @@
-import { effect } from '@preact/signals';
+import { effect } from '@preact/signals-core';
 import { noFaults, type Recording } from '../../../engine/index.ts';
-import { type Exercise, exerciseNamed, exercises, readRecording } from '../../../scoring/index.ts';
-import { downloadJson, fileName, readText } from '../../browser/files.ts';
-import { FILE_ID, loadAttempt } from '../../browser/stores/attempts.ts';
-import { BenchClient } from '../../browser/worker/open-bench.ts';
-import { words } from '../../locale/index.ts';
+import { type Exercise, readRecording } from '../../../scoring/index.ts';
 import { Latest } from '../bench/latest.ts';
 import type { BenchAnswer, SurfaceMessage } from '../bench/protocol.ts';
-import { now_ms } from '../bench/real-time.ts';
 import type { SurfaceFrame } from '../bench/surface-frame.ts';
-import { TraceLog } from '../bench/trace-log.ts';
+import { type TraceColumn, TraceLog } from '../bench/trace-log.ts';
 import type { TorchSample } from '../hand/sample.ts';
 import { TorchTool } from '../hand/torch-tool.ts';
+import type { BenchLine, ChosenFile, Ports } from '../ports.ts';
 import { Comparer } from './comparer.ts';
-import { refreshCoupons } from './coupons.ts';
-import { forget, keep, refreshShelf } from './keeper.ts';
+import { Coupons } from './coupons.ts';
+import { fileName, readText } from './files.ts';
+import { Keeper } from './keeper.ts';
 import { Measurer } from './measurer.ts';
 import { attemptMeta } from './meta.ts';
-import { problemText } from './problem.ts';
+import { preferencesFrom } from './preferences.ts';
+import { type Problem, problemOf } from './problem.ts';
 import { editExercise, type SetupEdit, simulationOf } from './setup.ts';
-import * as state from './state.ts';
+import { FILE_ID } from './shelf.ts';
+import { cutOf, exerciseOf, readyExercise, type State } from './state.ts';
+
+/** Part of a file's name where the attempt has no exercise. */
+const NAMELESS = 'attempt';
+/** Least time between two read-outs while welding. */
+const LIVE_MS = 150;
 
 /** An opening under way; it becomes the attempt on the bench only once it has been welded again. */
 interface Opening {
@@ -29,36 +33,53 @@ interface Opening {
   made_ms: number;
 }
 
-/** Joins hand, bench Workers and screen: what the user can do, each a method. */
+/** Joins hand, benches and state: what the user can do, each a method. */
 export class Session {
   readonly tool: TorchTool;
   readonly trace = new TraceLog();
-  /** Told of each new picture of the surface; its texels go back to the Worker when this returns. */
+  /** Told of each new picture of the surface; its texels go back to the bench when this returns. */
   onSurface: (frame: SurfaceFrame) => void = () => undefined;
   private job = 0;
   private opening: Opening | null = null;
   /** What lay on the bench before the opening under way; it comes back if that fails. */
   private before: Opening | null = null;
-  private readonly bench: BenchClient;
-  private readonly comparer = new Comparer((message) => this.broken(message));
-  private readonly cuts = new Latest<number>((y_mm) =>
-    this.bench.ask({ type: 'cut', y_mm, id: 'cut', scale: state.cutScale.peek(), glass: state.readingsHidden.peek() }),
-  );
-  readonly measurer = new Measurer((request) => this.bench.ask(request));
-  private readonly seeks = new Latest<number | null>((t_s) => this.bench.ask({ type: 'seek', t_s }));
+  private read_ms = 0;
+  private readonly bench: BenchLine;
+  private readonly comparer: Comparer;
+  private readonly keeper: Keeper;
+  readonly coupons: Coupons;
+  readonly measurer: Measurer;
+  private readonly cuts: Latest<number>;
+  private readonly seeks: Latest<number | null>;
 
-  constructor() {
-    this.bench = new BenchClient(
+  constructor(
+    private readonly ports: Ports,
+    private readonly state: State,
+  ) {
+    state.preferences.value = preferencesFrom(ports.preferences.load());
+    effect(() => ports.preferences.save(state.preferences.value));
+    state.exercise.value = readyExercise(state.preferences.value.exercise);
+    state.cutAt.value = cutOf(state.exercise.value);
+    this.bench = ports.openBench(
       (answer) => this.hear(answer),
-      (message) => this.broken(message),
+      (message) => this.broken({ code: 'bench-broken', message }),
     );
+    this.cuts = new Latest((y_mm) => {
+      const glass = state.readingsHidden.peek();
+      this.bench.ask({ type: 'cut', y_mm, id: 'cut', scale: state.cutScale.peek(), glass });
+    });
+    this.seeks = new Latest((t_s) => this.bench.ask({ type: 'seek', t_s }));
+    this.comparer = new Comparer(ports.openBench, state, (problem) => this.broken(problem));
+    this.keeper = new Keeper(ports.attempts, state);
+    this.coupons = new Coupons(ports, state);
+    this.measurer = new Measurer(state, (request) => this.bench.ask(request));
     this.tool = new TorchTool({
       strike: (sample) => this.strike(sample),
       samples: (samples, until_ms) => this.bench.ask({ type: 'samples', samples, until_ms }),
       finish: (at_ms) => this.bench.ask({ type: 'finish', at_ms }),
       changed: (torch) => {
         state.torchState.value = torch;
-        state.announcement.value = words.announce[torch];
+        state.announcement.value = { code: 'torch', torch };
       },
     });
     effect(() => {
@@ -67,18 +88,30 @@ export class Session {
       this.cuts.ask(state.cutAt.peek());
       this.comparer.cut(state.cutAt.peek());
     });
-    void refreshShelf();
+    void this.keeper.refresh();
+  }
+
+  /** Once a frame. @param complete_ms readings up to here have all been delivered, also where the hand rested and there were none */
+  tick(complete_ms: number): void {
+    const now_ms = this.ports.clock.now_ms();
+    this.tool.tick(now_ms, complete_ms);
+    this.state.restrikeLeft_s.value = Math.ceil(this.tool.restrikeLeft_s(now_ms));
+  }
+
+  /** Ends the attempt instead of waiting for another strike. */
+  finish(): void {
+    this.tool.finish(this.ports.clock.now_ms());
   }
 
   chooseExercise(name: string): void {
-    const chosen = exerciseNamed(name) ?? exercises[0];
-    state.setPreference('exercise', chosen.name);
+    const chosen = readyExercise(name);
+    this.state.setPreference('exercise', chosen.name);
     this.useExercise(chosen);
   }
 
   edit(edit: SetupEdit): void {
     try {
-      this.useExercise(editExercise(state.exercise.value, edit));
+      this.useExercise(editExercise(this.state.exercise.value, edit));
     } catch (error) {
       this.tell(error);
     }
@@ -89,61 +122,64 @@ export class Session {
     this.tool.again();
     this.job += 1;
     this.clear();
-    this.bench.ask({ type: 'prepare', job: this.job, simulation: simulationOf(state.exercise.value) });
-    this.cuts.ask(state.cutAt.value);
+    this.bench.ask({ type: 'prepare', job: this.job, simulation: simulationOf(this.state.exercise.value) });
+    this.cuts.ask(this.state.cutAt.value);
   }
 
   /** The robot hand welds the exercise's weave, marked as a robot in the recording. */
   demonstrate(): void {
     this.again();
-    const { demonstration: weave } = state.exercise.value;
+    const { demonstration: weave } = this.state.exercise.value;
     const faults = noFaults();
-    const meta = attemptMeta({ kind: 'robot', weave, faults });
+    const meta = attemptMeta(this.state, { kind: 'robot', weave, faults });
     this.job += 1;
-    state.robotWelding.value = true;
+    this.state.robotWelding.value = true;
     this.bench.ask({ type: 'demonstrate', job: this.job, meta, weave, faults });
   }
 
   stopRobot(): void {
-    this.bench.ask({ type: 'finish', at_ms: now_ms() });
+    this.bench.ask({ type: 'finish', at_ms: this.ports.clock.now_ms() });
   }
 
   cutAt(y_mm: number): void {
-    const { length_mm } = state.exercise.value.joint;
-    state.cutAt.value = Math.round(Math.min(Math.max(y_mm, 0), length_mm) * 10) / 10;
-    this.cuts.ask(state.cutAt.value);
-    this.comparer.cut(state.cutAt.value);
+    const { length_mm } = this.state.exercise.value.joint;
+    this.state.cutAt.value = Math.round(Math.min(Math.max(y_mm, 0), length_mm) * 10) / 10;
+    this.cuts.ask(this.state.cutAt.value);
+    this.comparer.cut(this.state.cutAt.value);
   }
 
   /** Shows the attempt as it was at a time; null goes back to the finished piece. */
   seek(t_s: number | null): void {
-    if (!state.finished.value) return;
-    state.shownTime.value = t_s === null || t_s >= state.duration_s.value ? null : Math.max(0, t_s);
-    this.seeks.ask(state.shownTime.value);
-    this.cuts.ask(state.cutAt.value);
+    if (!this.state.finished.value) return;
+    this.state.shownTime.value = t_s === null || t_s >= this.state.duration_s.value ? null : Math.max(0, t_s);
+    this.seeks.ask(this.state.shownTime.value);
+    this.cuts.ask(this.state.cutAt.value);
   }
 
   /** Takes joint, cut and replay to a place of the attempt: the moment given, or when the arc first came to that height. */
   goTo(y_mm: number | null, t_s: number | null): void {
-    state.playing.value = false;
+    this.state.playing.value = false;
     if (y_mm !== null) this.cutAt(y_mm);
     const time = t_s ?? (y_mm === null ? null : this.trace.firstAt(y_mm));
     if (time !== null) this.seek(time);
   }
 
   save(): void {
-    const done = state.finished.value;
+    const done = this.state.finished.value;
     if (!done) return;
-    downloadJson(
-      done.recording,
-      fileName(done.made_ms, state.exerciseOf(done.recording)?.name ?? words.shelf.fileName),
-    );
+    const name = fileName(done.made_ms, exerciseOf(done.recording)?.name ?? NAMELESS);
+    this.ports.files.save(done.recording, name);
   }
 
-  async openFile(file: File): Promise<void> {
+  async openFile(file: ChosenFile): Promise<void> {
     try {
       const recording = readRecording(await readText(file), file.name) as Recording;
-      this.weldAgain({ recording, file: file.name, id: `${FILE_ID}${recording.stateHash}`, made_ms: Date.now() });
+      this.weldAgain({
+        recording,
+        file: file.name,
+        id: `${FILE_ID}${recording.stateHash}`,
+        made_ms: this.ports.clock.date_ms(),
+      });
     } catch (error) {
       this.tell(error);
     }
@@ -151,7 +187,7 @@ export class Session {
 
   async openKept(id: string): Promise<void> {
     try {
-      const kept = await loadAttempt(id);
+      const kept = await this.keeper.load(id);
       if (kept) this.weldAgain({ recording: kept.recording, file: null, id, made_ms: kept.made_ms });
     } catch (error) {
       this.tell(error);
@@ -159,7 +195,7 @@ export class Session {
   }
 
   async remove(id: string): Promise<void> {
-    await forget(id);
+    await this.keeper.forget(id);
   }
 
   /** Lays a kept attempt beside the one on the bench; null takes it away. */
@@ -167,58 +203,65 @@ export class Session {
     this.comparer.close();
     if (id === null) return;
     try {
-      const kept = await loadAttempt(id);
-      if (kept) this.comparer.show(id, kept.title, kept.recording, state.cutAt.value);
+      const kept = await this.keeper.load(id);
+      if (kept) this.comparer.show(id, kept.title, kept.recording, this.state.cutAt.value);
     } catch (error) {
       this.tell(error);
     }
   }
 
   private useExercise(exercise: Exercise): void {
-    if (exercise.joint.kind !== state.exercise.value.joint.kind) this.comparer.close();
-    state.exercise.value = exercise;
+    if (exercise.joint.kind !== this.state.exercise.value.joint.kind) this.comparer.close();
+    this.state.exercise.value = exercise;
     const { length_mm } = exercise.joint;
-    if (state.cutAt.value > length_mm) state.cutAt.value = exercise.cuts_mm[1] ?? length_mm / 2;
+    if (this.state.cutAt.value > length_mm) this.state.cutAt.value = exercise.cuts_mm[1] ?? length_mm / 2;
     this.again();
   }
 
   private clear(): void {
     this.opening = null;
     this.trace.clear();
+    this.read_ms = 0;
+    this.state.live.value = null;
     this.cuts.reset();
     this.seeks.reset();
-    state.robotWelding.value = false;
-    state.finished.value = null;
+    this.state.robotWelding.value = false;
+    this.state.finished.value = null;
     this.measurer.close();
-    void refreshCoupons(null);
-    state.result.value = null;
-    state.opened.value = null;
-    state.busy.value = null;
-    state.shownTime.value = null;
-    state.playing.value = false;
+    void this.coupons.show(null);
+    this.state.result.value = null;
+    this.state.opened.value = null;
+    this.state.busy.value = null;
+    this.state.shownTime.value = null;
+    this.state.playing.value = false;
   }
 
   private strike(sample: TorchSample): void {
     this.job += 1;
     this.clear();
-    this.bench.ask({ type: 'strike', job: this.job, meta: attemptMeta({ kind: 'hand' }), samples: [sample] });
+    this.bench.ask({
+      type: 'strike',
+      job: this.job,
+      meta: attemptMeta(this.state, { kind: 'hand' }),
+      samples: [sample],
+    });
   }
 
   private weldAgain(opening: Opening): void {
     this.job += 1;
     this.comparer.close();
-    this.before = state.finished.value;
+    this.before = this.state.finished.value;
     this.clear();
-    state.problem.value = null;
+    this.state.problem.value = null;
     this.opening = opening;
     const { recording } = opening;
     const { joint, process } = recording.simulation;
-    const exercise = state.exerciseOf(recording);
-    state.exercise.value = exercise
+    const exercise = exerciseOf(recording);
+    this.state.exercise.value = exercise
       ? { ...exercise, joint, process }
-      : editExercise(state.exercise.value, { joint, process });
-    if (state.cutAt.value > joint.length_mm) state.cutAt.value = joint.length_mm / 2;
-    state.busy.value = { what: 'welding again', share: 0 };
+      : editExercise(this.state.exercise.value, { joint, process });
+    if (this.state.cutAt.value > joint.length_mm) this.state.cutAt.value = joint.length_mm / 2;
+    this.state.busy.value = { what: 'welding again', share: 0 };
     this.bench.ask({ type: 'open', job: this.job, recording });
   }
 
@@ -231,17 +274,17 @@ export class Session {
         this.hearEnded(answer);
         return;
       case 'scored':
-        state.busy.value = null;
-        state.result.value = answer.result;
-        state.opened.value = answer.strip;
-        state.announcement.value = words.announce.verdict(answer.result);
-        if (state.finished.value) void keep(state.finished.value, answer.result);
+        this.state.busy.value = null;
+        this.state.result.value = answer.result;
+        this.state.opened.value = answer.strip;
+        this.state.announcement.value = { code: 'verdict', result: answer.result };
+        if (this.state.finished.value) void this.keeper.keep(this.state.finished.value, answer.result);
         return;
       case 'progress':
-        state.busy.value = { what: 'welding again', share: answer.share };
+        this.state.busy.value = { what: 'welding again', share: answer.share };
         return;
       case 'cut':
-        state.cut.value = answer;
+        this.state.cut.value = answer;
         return;
       case 'etched':
       case 'ownReading':
@@ -249,7 +292,7 @@ export class Session {
         return;
       case 'failed':
         if (answer.doing === 'open' && this.before) this.weldAgain(this.before);
-        this.broken(answer.message);
+        this.broken({ code: 'bench-refused', message: answer.message });
         return;
       default:
         return;
@@ -260,10 +303,27 @@ export class Session {
     const { job, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, texels } = message;
     if (job === this.job) {
       this.trace.append(new Float32Array(message.trace));
+      this.readOut();
       this.onSurface({ nu, ny, u0_mm, du_mm, y0_mm, dy_mm, texels: new Float32Array(texels) });
-      if (state.finished.value) this.seeks.answered();
+      if (this.state.finished.value) this.seeks.answered();
     }
     this.bench.ask({ type: 'surfaceBack', buffer: texels }, [texels]);
+  }
+
+  /** What the newest row of the trace says, a few times a second. */
+  private readOut(): void {
+    const now_ms = this.ports.clock.now_ms();
+    const row = this.trace.length - 1;
+    if (row < 0 || now_ms - this.read_ms < LIVE_MS) return;
+    this.read_ms = now_ms;
+    const at = (column: TraceColumn): number => this.trace.value(row, column);
+    this.state.live.value = {
+      t_s: at('t_s'),
+      aimY_mm: at('aimY_mm'),
+      current_A: at('current_A'),
+      tipToWork_mm: at('tipToWork_mm'),
+      nozzleTouching: at('nozzleTouching') === 1,
+    };
   }
 
   private hearEnded(answer: Extract<BenchAnswer, { type: 'ended' }>): void {
@@ -271,30 +331,30 @@ export class Session {
     const from = this.opening;
     this.opening = null;
     this.tool.ended();
-    state.robotWelding.value = false;
-    state.finished.value = {
-      id: from?.id ?? crypto.randomUUID(),
-      made_ms: from?.made_ms ?? Date.now(),
+    this.state.robotWelding.value = false;
+    this.state.finished.value = {
+      id: from?.id ?? this.ports.newId(),
+      made_ms: from?.made_ms ?? this.ports.clock.date_ms(),
       recording,
       hash,
       lag_s,
       file: from?.file ?? null,
     };
-    state.announcement.value = words.announce.ended[recording.ended];
-    this.cuts.ask(state.cutAt.value);
-    void keep(state.finished.value, null);
-    void refreshCoupons(state.finished.value.id);
-    state.busy.value = { what: 'measuring', share: 0 };
+    this.state.announcement.value = { code: 'ended', ended: recording.ended };
+    this.cuts.ask(this.state.cutAt.value);
+    void this.keeper.keep(this.state.finished.value, null);
+    void this.coupons.show(this.state.finished.value.id);
+    this.state.busy.value = { what: 'measuring', share: 0 };
   }
 
-  private broken(message: string): void {
-    state.busy.value = null;
+  private broken(problem: Problem): void {
+    this.state.busy.value = null;
     this.cuts.reset();
     this.seeks.reset();
-    state.problem.value = message;
+    this.state.problem.value = problem;
   }
 
   private tell(error: unknown): void {
-    state.problem.value = problemText(error);
+    this.state.problem.value = problemOf(error);
   }
 }

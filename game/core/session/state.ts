@@ -1,19 +1,22 @@
-import { computed, effect, signal } from '@preact/signals';
+import { computed, signal } from '@preact/signals-core';
 import type { DeviceInfo, Recording } from '../../../engine/index.ts';
 import {
   type CutFrame,
+  type EtchedCut,
   type Exercise,
   exerciseNamed,
   exercises,
+  type OwnReading,
   type Result,
   type RootPlace,
   type Station,
 } from '../../../scoring/index.ts';
-import type { AttemptEntry } from '../../browser/stores/attempts.ts';
 import type { TorchState } from '../hand/torch-tool.ts';
 import { levelOf } from './level.ts';
-import { loadPreferences, savePreferences } from './preferences.ts';
+import { type Preferences, preferencesFrom } from './preferences.ts';
+import type { Problem, Refusal } from './problem.ts';
 import { metalBalance } from './setup.ts';
+import type { AttemptEntry, StoredCoupon } from './shelf.ts';
 
 /** The finished attempt on the bench. */
 export interface Finished {
@@ -45,89 +48,145 @@ export interface Busy {
   share: number;
 }
 
-export const preferences = signal(loadPreferences());
-effect(() => savePreferences(preferences.value));
+/** A cut being measured by the trainee. */
+export interface Measuring {
+  y_mm: number;
+  /** As it lies under the glass; null until the bench has sawn it. */
+  cut: EtchedCut | null;
+  /** Beside the bench's own reading; null until compared. */
+  reading: OwnReading | null;
+  /** Why the marks could not be read. */
+  refused: Refusal | null;
+}
+
+/** What a screen reader is told, as data. */
+export type Announcement =
+  | { code: 'torch'; torch: TorchState }
+  | { code: 'ended'; ended: Recording['ended'] }
+  | { code: 'verdict'; result: Result };
+
+/** What a level of the trace shows while welding. */
+export interface Live {
+  t_s: number;
+  aimY_mm: number;
+  current_A: number;
+  tipToWork_mm: number;
+  nozzleTouching: boolean;
+}
 
 const FIRST = 'tee-inverted-v';
+/** Pixels per millimetre of a cut before its place has been measured. */
+const FIRST_SCALE = 19;
 
-export const exercise = signal<Exercise>(
-  exerciseNamed(preferences.value.exercise ?? FIRST) ?? exerciseNamed(FIRST) ?? exercises[0],
-);
-export const balance = computed(() => metalBalance(exercise.value));
+/** The ready exercise of a name, or the one the bench begins with. */
+export function readyExercise(name: string | null): Exercise {
+  return exerciseNamed(name ?? FIRST) ?? exerciseNamed(FIRST) ?? exercises[0];
+}
 
-/** How much the exercise is helped along, after what was kept of it here. */
-export const level = computed(() => levelOf(shelf.value, exercise.value));
-export const isTest = computed(() => level.value.kind === 'test');
+/** Everything that can be seen, as signals. Knows no clock, no store and no page; the session changes it, panels show it. */
+export function createState() {
+  const preferences = signal<Preferences>(preferencesFrom(null));
+  const exercise = signal<Exercise>(readyExercise(null));
+  const shelf = signal<AttemptEntry[]>([]);
+  const finished = signal<Finished | null>(null);
+  const other = signal<{ title: string | null; id: string } | null>(null);
+  const cutAt = signal(cutOf(exercise.value));
+  const revealedAt = signal<number | null>(null);
 
-/** The guides in force: as the user has them; none in a test, none at a level without them unless the user asks for them. */
-export const guides = computed(() => {
-  const { ghost, beatSeen, beatHeard, toeMarks, ownGuides } = preferences.value;
-  const none = isTest.value || (level.value.kind === 'without guides' && !ownGuides);
+  /** How much the exercise is helped along, after what was kept of it here. */
+  const level = computed(() => levelOf(shelf.value, exercise.value));
+  const isTest = computed(() => level.value.kind === 'test');
+  /** The guides in force: as the user has them; none in a test, none at a level without them unless the user asks for them. */
+  const guides = computed(() => {
+    const { ghost, beatSeen, beatHeard, toeMarks, ownGuides } = preferences.value;
+    const none = isTest.value || (level.value.kind === 'without guides' && !ownGuides);
+    return {
+      ghost: ghost && !none,
+      beatSeen: beatSeen && !none,
+      beatHeard: beatHeard && !none,
+      toeMarks: toeMarks && !none,
+    };
+  });
+
   return {
-    ghost: ghost && !none,
-    beatSeen: beatSeen && !none,
-    beatHeard: beatHeard && !none,
-    toeMarks: toeMarks && !none,
+    preferences,
+    exercise,
+    balance: computed(() => metalBalance(exercise.value)),
+    level,
+    isTest,
+    guides,
+
+    torchState: signal<TorchState>('idle'),
+    deviceKind: signal<DeviceInfo['kind'] | null>(null),
+    /** A demonstration by the robot hand is running. */
+    robotWelding: signal(false),
+    /** The room is dark: the page's own colours follow the lens. */
+    dark: signal(false),
+    /** Read-outs while welding, renewed a few times a second; null before the first. */
+    live: signal<Live | null>(null),
+    /** Whole seconds left to strike again. */
+    restrikeLeft_s: signal(0),
+
+    finished,
+    result: signal<Result | null>(null),
+    /** The root opened along the joint, or null before it has been measured. */
+    opened: signal<RootPlace[] | null>(null),
+    busy: signal<Busy | null>(null),
+
+    /** Where the joint is cut, mm. */
+    cutAt,
+    cut: signal<Cut | null>(null),
+    /** Height whose readings the user has asked for although cuts open without them. */
+    revealedAt,
+    /** The cut is shown as under the glass: the user wants to measure it first. */
+    readingsHidden: computed(
+      () =>
+        preferences.value.measureFirst &&
+        finished.value !== null &&
+        other.value === null &&
+        revealedAt.value !== cutAt.value,
+    ),
+    /** Pixels per millimetre cuts are to be drawn at; the panel finds out what fits. */
+    cutScale: signal(FIRST_SCALE),
+    /** Pixels per millimetre they are shown at, where that is less than they can be lettered for. */
+    cutShown: signal(FIRST_SCALE),
+    measuring: signal<Measuring | null>(null),
+    /** Time of the attempt on show; null shows the finished piece. */
+    shownTime: signal<number | null>(null),
+    playing: signal(false),
+    duration_s: computed(() =>
+      finished.value ? finished.value.recording.poses.u.length / finished.value.recording.rate_Hz : 0,
+    ),
+
+    /** A second attempt laid beside the first for comparison. */
+    other,
+    otherCut: signal<Cut | null>(null),
+    otherBusy: signal<Busy | null>(null),
+
+    /** Real coupons kept with the attempt on the bench, newest first. */
+    coupons: signal<StoredCoupon[]>([]),
+    /** The one laid beside the cut, or null. */
+    besideCoupon: signal<StoredCoupon | null>(null),
+
+    shelf,
+    /** Something went wrong and the user should know; null when all is well. */
+    problem: signal<Problem | null>(null),
+    announcement: signal<Announcement | null>(null),
+
+    setPreference<K extends keyof Preferences>(key: K, value: Preferences[K]): void {
+      preferences.value = { ...preferences.value, [key]: value };
+    },
   };
-});
+}
 
-export const torchState = signal<TorchState>('idle');
-export const deviceKind = signal<DeviceInfo['kind'] | null>(null);
-/** A demonstration by the robot hand is running. */
-export const robotWelding = signal(false);
-/** The room is dark: the page's own colours follow the lens. */
-export const dark = signal(false);
+export type State = ReturnType<typeof createState>;
 
-export const finished = signal<Finished | null>(null);
-export const result = signal<Result | null>(null);
-/** The root opened along the joint, or null before it has been measured. */
-export const opened = signal<RootPlace[] | null>(null);
-export const busy = signal<Busy | null>(null);
-
-/** Where the joint is cut, mm. */
-export const cutAt = signal(exercise.value.cuts_mm[1] ?? exercise.value.joint.length_mm / 2);
-export const cut = signal<Cut | null>(null);
-/** Height whose readings the user has asked for although cuts open without them. */
-export const revealedAt = signal<number | null>(null);
-/** The cut is shown as under the glass: the user wants to measure it first. */
-export const readingsHidden = computed(
-  () =>
-    preferences.value.measureFirst &&
-    finished.value !== null &&
-    other.value === null &&
-    revealedAt.value !== cutAt.value,
-);
-/** Pixels per millimetre cuts are to be drawn at; the panel finds out what fits. */
-export const cutScale = signal(19);
-/** Pixels per millimetre they are shown at, where that is less than they can be lettered for. */
-export const cutShown = signal(19);
-/** Time of the attempt on show; null shows the finished piece. */
-export const shownTime = signal<number | null>(null);
-export const playing = signal(false);
-
-/** A second attempt laid beside the first for comparison. */
-export const other = signal<{ title: string; id: string } | null>(null);
-export const otherCut = signal<Cut | null>(null);
-export const otherBusy = signal<Busy | null>(null);
-
-export const shelf = signal<AttemptEntry[]>([]);
-/** Something went wrong and the user should know; null when all is well. */
-export const problem = signal<string | null>(null);
-/** Spoken by screen readers. */
-export const announcement = signal('');
-
-export const duration_s = computed(() =>
-  finished.value ? finished.value.recording.poses.u.length / finished.value.recording.rate_Hz : 0,
-);
+/** Where a cold piece is cut: the exercise's second cut, or the middle of its joint. */
+export function cutOf(exercise: Exercise): number {
+  return exercise.cuts_mm[1] ?? exercise.joint.length_mm / 2;
+}
 
 /** The exercise a recording carries. readRecording has checked it, or it was written here. */
 export function exerciseOf(recording: Recording): Exercise | null {
   return recording.exercise as Exercise | null;
-}
-
-export function setPreference<K extends keyof typeof preferences.value>(
-  key: K,
-  value: (typeof preferences.value)[K],
-): void {
-  preferences.value = { ...preferences.value, [key]: value };
 }

@@ -8,11 +8,11 @@ import {
   type Station,
   scaleOf,
 } from '../../../scoring/index.ts';
-import type { StoredCoupon } from '../../browser/stores/attempts.ts';
-import { cut, cutShown } from '../../core/session/state.ts';
+import type { StoredCoupon } from '../../core/session/shelf.ts';
 import { words } from '../../locale/index.ts';
 import { oneDecimal, trimmed } from '../../locale/numbers.ts';
 import { real } from '../../locale/real.ts';
+import { cut, cutShown } from '../../page.ts';
 import { MarkShapes } from './board.tsx';
 import { marksFrom } from './coupon-marks.ts';
 import { couponSteps } from './steps.ts';

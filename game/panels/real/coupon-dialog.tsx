@@ -1,11 +1,13 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { type Coupon, type CouponReport, couponReport, profiles, readCoupon } from '../../../scoring/index.ts';
-import { downloadJson, fileName, readText } from '../../browser/files.ts';
-import type { StoredCoupon } from '../../browser/stores/attempts.ts';
-import { type CouponPicture, couponFile, keepWith, openPicture } from '../../core/session/coupons.ts';
-import { cutAt, exercise, finished } from '../../core/session/state.ts';
+import type { CouponPicture } from '../../core/ports.ts';
+import { readText } from '../../core/session/files.ts';
+import type { Session } from '../../core/session/session.ts';
+import type { StoredCoupon } from '../../core/session/shelf.ts';
 import { trimmed } from '../../locale/numbers.ts';
 import { real } from '../../locale/real.ts';
+import { cutAt, exercise, finished } from '../../page.ts';
+import { couponFile } from '../../panels/dropped.ts';
 import { Dialog } from '../dialog.tsx';
 import { Board, Loupe } from './board.tsx';
 import { CouponLines } from './coupon-lines.tsx';
@@ -18,7 +20,8 @@ import { useMarks } from './use-marks.ts';
 const w = real.coupon;
 
 /** A photograph of a real cut: scale, root, plates, toes, face and fusion line are marked on it and read by the same geometry. */
-export function CouponDialog({ kept, close }: { kept: StoredCoupon | null; close: () => void }) {
+export function CouponDialog(props: { session: Session; kept: StoredCoupon | null; close: () => void }) {
+  const { session, kept, close } = props;
   const own = kept?.coupon ?? null;
   const [about, setAbout] = useState(() => ({
     joint: own?.joint ?? exercise.peek().joint,
@@ -37,7 +40,7 @@ export function CouponDialog({ kept, close }: { kept: StoredCoupon | null; close
   const chooser = useRef<HTMLInputElement>(null);
 
   const show = async (blob: Blob, name: string): Promise<void> => {
-    const opened = await openPicture(blob, name);
+    const opened = await session.coupons.openPicture(blob, name);
     setPicture(opened);
     setSize({ name: opened.name.slice(0, 200), width_px: opened.width_px, height_px: opened.height_px });
   };
@@ -69,7 +72,12 @@ export function CouponDialog({ kept, close }: { kept: StoredCoupon | null; close
     couponFile.value = null;
     if (dropped) void open(dropped);
   }, []);
-  useEffect(() => () => URL.revokeObjectURL(picture?.address ?? ''), [picture]);
+  useEffect(
+    () => () => {
+      if (picture) session.coupons.closePicture(picture);
+    },
+    [picture, session],
+  );
 
   const left = missing(steps, set.marks);
   const attempt = finished.value;
@@ -164,15 +172,12 @@ export function CouponDialog({ kept, close }: { kept: StoredCoupon | null; close
                   <button
                     type="button"
                     class="strong"
-                    onClick={() => void keepWith(attempt.id, coupon, picture?.blob ?? null).then(setDone)}
+                    onClick={() => void session.coupons.keep(attempt.id, coupon, picture?.blob ?? null).then(setDone)}
                   >
                     {w.keep}
                   </button>
                 )}
-                <button
-                  type="button"
-                  onClick={() => downloadJson(coupon, fileName(Date.now(), 'cut').replace('.json', '.coupon.json'))}
-                >
+                <button type="button" onClick={() => session.coupons.save(coupon)}>
                   {w.save}
                 </button>
               </>

@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import { couponReport } from '../../../scoring/index.ts';
-import type { StoredCoupon } from '../../browser/stores/attempts.ts';
+import type { StoredCoupon } from '../../core/session/shelf.ts';
 import { oneDecimal } from '../../locale/numbers.ts';
 import { real } from '../../locale/real.ts';
 import { CouponLines } from './coupon-lines.tsx';

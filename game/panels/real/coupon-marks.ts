@@ -1,4 +1,6 @@
 import { type Coupon, type Exercise, InputError, type PictureSpot } from '../../../scoring/index.ts';
+import { problemOf } from '../../core/session/problem.ts';
+import { words } from '../../locale/index.ts';
 import { type MarkSet, pointsOf } from './marks.ts';
 
 /** What is set on the sheet besides the marks. */
@@ -61,7 +63,6 @@ export function marksFrom({ marks, scale }: Coupon): MarkSet {
 
 /** Why something could not be used, without the name of a file nobody chose. */
 export function whyNot(error: unknown): string {
-  if (error instanceof InputError)
-    return error.problems.map((p) => `found ${p.found}, allowed: ${p.allowed}`).join('; ');
-  return error instanceof Error ? error.message : String(error);
+  if (error instanceof InputError) return error.problems.map(words.problems.found).join('; ');
+  return words.problems.say(problemOf(error));
 }

@@ -1,10 +1,10 @@
 import { useEffect, useMemo } from 'preact/hooks';
 import type { EtchedCut, OwnReading, PictureSpot } from '../../../scoring/index.ts';
-import { measuring } from '../../core/session/measurer.ts';
 import type { Session } from '../../core/session/session.ts';
-import { cutAt, exercise, revealedAt } from '../../core/session/state.ts';
+import { words } from '../../locale/index.ts';
 import { oneDecimal, trimmed } from '../../locale/numbers.ts';
 import { real } from '../../locale/real.ts';
+import { cutAt, exercise, measuring, revealedAt } from '../../page.ts';
 import { Dialog } from '../dialog.tsx';
 import { Board, Loupe } from './board.tsx';
 import { missing, pointsOf } from './marks.ts';
@@ -69,7 +69,7 @@ export function MeasureDialog({ session, close }: { session: Session; close: () 
                 change={set.change}
               />
               {picture && <Loupe picture={picture} steps={steps} marks={set.marks} chosen={set.chosen} />}
-              {now?.refused && <p role="alert">{now.refused}</p>}
+              {now?.refused && <p role="alert">{words.problems.found(now.refused)}</p>}
             </>
           )}
           <p class="buttons">

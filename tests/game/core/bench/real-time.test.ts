@@ -1,6 +1,7 @@
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { Pose } from '../../../../engine/index.ts';
 import { type PoseSource, runRealTime, TOO_SLOW_S } from '../../../../game/core/bench/real-time.ts';
+import { CrankClock } from '../../support/crank-clock.ts';
 
 const POSE: Pose = { u_mm: 0, y_mm: 5, tipToWork_mm: 12, workAngle_deg: 45, travelAngle_deg: 8, trigger: true };
 
@@ -21,44 +22,31 @@ function source(start: number): PoseSource & { count: number } {
 
 /** Runs for a while on a machine that needs `cost_ms` for a pose. */
 function run(cost_ms: number, seconds: number): { welded: number; slow: number | null } {
-  const poses = source(performance.timeOrigin + performance.now());
+  const clock = new CrankClock();
+  const poses = source(clock.now_ms());
   let welded = 0;
   let slow: number | null = null;
-  const stop = runRealTime(poses, {
-    weld: () => {
-      welded += 1;
-      vi.advanceTimersByTime(0);
-      vi.setSystemTime(Date.now() + cost_ms);
-      fakeNow += cost_ms;
+  const stop = runRealTime(
+    poses,
+    {
+      weld: () => {
+        welded += 1;
+        clock.spend(cost_ms);
+      },
+      spell: () => false,
+      tooSlow: (lag) => {
+        slow = lag;
+      },
     },
-    spell: () => false,
-    tooSlow: (lag) => {
-      slow = lag;
-    },
-  });
-  const end = fakeNow + seconds * 1000;
-  while (fakeNow < end && slow === null) {
-    fakeNow += 4;
-    vi.advanceTimersByTime(4);
-  }
+    clock,
+  );
+  const end = clock.now_ms() + seconds * 1000;
+  while (clock.now_ms() < end && slow === null) clock.crank(4);
   stop();
   return { welded, slow };
 }
 
-let fakeNow = 0;
-
 describe('real time', () => {
-  beforeEach(() => {
-    vi.useFakeTimers();
-    fakeNow = 1000;
-    vi.spyOn(performance, 'now').mockImplementation(() => fakeNow);
-  });
-
-  afterEach(() => {
-    vi.useRealTimers();
-    vi.restoreAllMocks();
-  });
-
   it('welds a hundred poses a second on a machine that is fast enough', () => {
     const { welded, slow } = run(3, 5);
     expect(slow).toBeNull();

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { helpOf } from '../../../../game/browser/stores/attempts.ts';
 import { levelOf, type PastAttempt } from '../../../../game/core/session/level.ts';
+import { helpOf } from '../../../../game/core/session/shelf.ts';
 import { exerciseNamed, type Verdict } from '../../../../scoring/index.ts';
 
 const vee = exerciseNamed('tee-inverted-v')!;

@@ -1,0 +1,42 @@
+import { createState } from './core/session/state.ts';
+
+/** The page's one state: main.tsx gives it to the session, panels show it. */
+export const page = createState();
+
+export const {
+  preferences,
+  exercise,
+  balance,
+  level,
+  isTest,
+  guides,
+  torchState,
+  deviceKind,
+  robotWelding,
+  dark,
+  live,
+  restrikeLeft_s,
+  finished,
+  result,
+  opened,
+  busy,
+  cutAt,
+  cut,
+  revealedAt,
+  readingsHidden,
+  cutScale,
+  cutShown,
+  measuring,
+  shownTime,
+  playing,
+  duration_s,
+  other,
+  otherCut,
+  otherBusy,
+  coupons,
+  besideCoupon,
+  shelf,
+  problem,
+  announcement,
+  setPreference,
+} = page;
