@@ -293,7 +293,7 @@ export interface Recording {
   /** Name of the exercise or null for a free attempt, and the exercise as it stood, as the scoring layer wrote it. */
   exercise: unknown;
   /** Why the attempt ended. */
-  ended: 'stopped' | 'too-slow' | 'length-reached';
+  ended: 'stopped' | 'too-slow' | 'length-reached' | 'interrupted';
   /** State hash at the end, as the welding machine had it. */
   stateHash: string | null;
 }

@@ -17,6 +17,7 @@ import { CouponDialog, MeasureDialog } from './panels/real-later.ts';
 import { Sentence } from './panels/sentence.tsx';
 import { ShelfDialog } from './panels/shelf.tsx';
 import { TopBar } from './panels/top-bar.tsx';
+import { Notices } from './panels/unfinished.tsx';
 
 /** A photograph, or the marks of one. */
 function isOfCoupon(file: File): boolean {
@@ -85,6 +86,7 @@ export function App({ session, drive }: { session: Session; drive: Drive }) {
         </div>
       </main>
       <ProblemNote />
+      <Notices session={session} />
       {dialog === 'attempts' && <ShelfDialog session={session} close={close} />}
       {dialog === 'aids' && <AidsDialog close={close} />}
       {dialog === 'about' && <AboutDialog close={close} />}

@@ -1,5 +1,6 @@
 import type { BenchAnswer, BenchRequest } from './bench/protocol.ts';
-import type { StoredAttempt, StoredCoupon } from './session/shelf.ts';
+import type { AttemptEntry, StoredAttempt, StoredCoupon } from './session/shelf.ts';
+import type { DraftChunk, DraftHead } from './session/unfinished.ts';
 
 /** Time, and waiting. The core has no other way to either. */
 export interface Clock {
@@ -20,14 +21,27 @@ export interface BenchLine {
 /** @param broken told when the bench itself breaks (it could not be loaded, or ran out of memory) */
 export type OpenBench = (hear: (answer: BenchAnswer) => void, broken: (message: string) => void) => BenchLine;
 
-/** Attempts kept in this browser. Everything rejects where the browser will not store (private window, disk full). */
+/**
+ * What this browser keeps of attempts. It holds what it is given and judges nothing; what it hands out may be spoilt. Everything rejects
+ * where the browser will not store: with a QuotaExceededError where the disk is full.
+ */
 export interface AttemptStore {
-  put(attempt: StoredAttempt): Promise<void>;
-  get(id: string): Promise<StoredAttempt | undefined>;
-  /** Newest first. */
-  all(): Promise<StoredAttempt[]>;
-  /** Takes an attempt away, with the coupons kept beside it. */
+  /** Keeps an attempt with its entry for the list, and lets go of what was kept of it while it was welded: all of it or nothing. */
+  put(attempt: StoredAttempt, entry: AttemptEntry): Promise<void>;
+  /** Undefined where there is none. */
+  get(id: string): Promise<unknown>;
+  /** Ids of all attempts. */
+  ids(): Promise<string[]>;
+  entries(): Promise<unknown[]>;
+  putEntry(entry: AttemptEntry): Promise<void>;
+  /** Takes away everything under an id: attempt, entry, coupons, what was kept while it was welded. */
   remove(id: string): Promise<void>;
+  /** Keeps a piece of an attempt under way, or, without a chunk, its head alone. */
+  putChunk(head: DraftHead, chunk: DraftChunk | null): Promise<void>;
+  /** Heads of attempts that have not ended. */
+  drafts(): Promise<unknown[]>;
+  draft(id: string): Promise<unknown>;
+  chunks(id: string): Promise<unknown[]>;
 }
 
 /** Real coupons kept beside attempts. Rejects like the attempts' store. */
@@ -72,6 +86,20 @@ export interface Files {
   closePicture(picture: CouponPicture): void;
 }
 
+/** Other tabs on the same store. */
+export interface Tabs {
+  /** Says that the store has changed. */
+  tell(): void;
+  /** Another tab has said so. */
+  hear(changed: () => void): void;
+}
+
+/** Whether the browser has promised not to clear the store when its disk runs short; null where it cannot be asked (plain http). */
+export interface Persistence {
+  granted(): Promise<boolean | null>;
+  ask(): Promise<boolean | null>;
+}
+
 /** Everything the core needs of the machine it runs on; main.tsx hands in the browser's, tests their own. */
 export interface Ports {
   clock: Clock;
@@ -80,6 +108,8 @@ export interface Ports {
   coupons: CouponStore;
   preferences: PreferenceStore;
   files: Files;
+  tabs: Tabs;
+  persistence: Persistence;
   /** A name no other attempt has. */
   newId(): string;
 }

@@ -1,7 +1,7 @@
 import type { GasName, Recording, WeaveOptions } from '../../engine/index.ts';
 import type { Line, Result, Verdict } from '../../scoring/index.ts';
 import type { PictureProblem, Problem, Refusal } from '../core/session/problem.ts';
-import type { Announcement } from '../core/session/state.ts';
+import type { Announcement, Notice } from '../core/session/state.ts';
 import { oneDecimal, seconds, twoDecimals, whole } from './numbers.ts';
 import { sheets } from './sheets.ts';
 
@@ -263,7 +263,33 @@ export const en = {
     open: 'Open',
     remove: 'Remove',
     drop: 'Or drop a recording file anywhere on the page.',
+    damaged: (why: string) => `Damaged (${why}). It stays as it is until you remove it.`,
+    saveRaw: 'Save as it is',
+    persistent: 'This browser keeps them until you remove them.',
+    clearable:
+      'This browser may clear them when the disk runs short: save what matters as a file. It has been asked to keep them and did not promise it.',
+    unasked: 'On this address the browser cannot be asked to keep them for good: save what matters as a file.',
   },
+
+  unfinished: {
+    title: 'An attempt was not ended',
+    heading: 'Not ended',
+    said: (title: string, when: string, s: number) =>
+      `${title}, ${when}: ${oneDecimal(s)} s of it are kept, up to where the page was closed or stopped.`,
+    otherEngine: 'Another version of the bench welded it: the same hand makes a somewhat other bead now.',
+    damaged: (why: string) => `It cannot be welded again (${why}).`,
+    take: 'Weld it again and judge it',
+    later: 'Later',
+    remove: 'Throw it away',
+  },
+
+  notice: {
+    'asks-to-keep':
+      'This page asks the browser to keep your attempts for good: otherwise it may clear them when the disk runs short.',
+    'may-be-cleared':
+      'The browser has not promised to keep your attempts: it may clear them when the disk runs short. Save what matters as a file.',
+    close: 'Close',
+  } satisfies Record<Notice | 'close', string>,
 
   problems: {
     title: 'That did not work',
@@ -271,6 +297,13 @@ export const en = {
     couponNotKept:
       'This browser would not keep the coupon (private window, or no space left). Save the marks as a file.',
     notKept: 'This browser would not keep the attempt (private window, or no space left). Save it as a file.',
+    storageFull:
+      'There is no space left to keep attempts in this browser. Nothing kept so far is lost; save this attempt as a file, and remove kept ones or free some of the disk.',
+    noStore: 'This browser keeps no attempts (private window?). Save what matters as a file.',
+    silent: (kept: string) =>
+      `The welding program in this page fell silent and has been started again. ${kept} A cold piece is on the bench.`,
+    silentKept: (s: number) => `What you welded, ${oneDecimal(s)} s, is kept: it can be taken up under Attempts.`,
+    silentLost: 'Nothing of yours was being welded.',
     worker: (message: string) =>
       `The welding program in this page stopped: ${message}. Reload the page; kept attempts are safe.`,
     noWebGl:
@@ -294,6 +327,7 @@ export const en = {
       stopped: 'Attempt ended. Measuring.',
       'too-slow': 'Attempt stopped: the machine fell behind real time.',
       'length-reached': 'Top of the joint reached. Measuring.',
+      interrupted: 'Attempt welded up to where it was left. Measuring.',
     } satisfies Record<Recording['ended'], string>,
     verdict: (result: Result) =>
       `Verdict: ${VERDICTS[result.verdict]}. ${result.advice[0]?.text ?? result.reasons[0]?.text ?? ''}`,
@@ -312,6 +346,12 @@ function sayProblem(problem: Problem): string {
       return p.found(p.picture[problem.picture.why]);
     case 'not-kept':
       return p.notKept;
+    case 'storage-full':
+      return p.storageFull;
+    case 'no-store':
+      return p.noStore;
+    case 'bench-silent':
+      return p.silent(problem.kept_s === null ? p.silentLost : p.silentKept(problem.kept_s));
     case 'coupon-not-kept':
       return p.couponNotKept;
     case 'bench-refused':

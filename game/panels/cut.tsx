@@ -20,6 +20,7 @@ import type { DialogName } from './dialog.tsx';
 import { Drawing } from './drawing.tsx';
 import { cutLetter } from './joint-marks.tsx';
 import { CouponBeside } from './real-later.ts';
+import { timeOfDay } from './when.ts';
 
 /** The section at the cutting line, and beside it another attempt's at the same height, or a real coupon. */
 export function CutPanel({ session, openDialog }: { session: Session; openDialog: (name: DialogName) => void }) {
@@ -85,7 +86,7 @@ const ANOTHER = 'another coupon';
 
 /** What may be laid beside the cut: a kept attempt, or a real coupon kept with this one. */
 function CompareSelect({ session, openDialog }: { session: Session; openDialog: (name: DialogName) => void }) {
-  const others = shelf.value.filter((entry) => entry.id !== finished.value?.id);
+  const others = shelf.value.filter((entry) => entry.id !== finished.value?.id && entry.damaged === null);
   const real = coupons.value;
   const choose = (value: string): void => {
     if (value === ANOTHER) {
@@ -119,8 +120,7 @@ function CompareSelect({ session, openDialog }: { session: Session; openDialog: 
         ))}
         {others.map((entry) => (
           <option key={entry.id} value={entry.id}>
-            {entry.title ?? words.shelf.untitled},{' '}
-            {new Date(entry.made_ms).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' })}
+            {entry.title ?? words.shelf.untitled}, {timeOfDay(entry.made_ms)}
             {entry.verdict ? `, ${words.findings.verdict[entry.verdict]}` : ''}
           </option>
         ))}

@@ -27,7 +27,7 @@ export const recordingSchema = z.strictObject({
   seed: z.number(),
   /** The exercise as it stood, or null for an attempt without one. */
   exercise: exerciseSchema.nullable(),
-  ended: z.enum(['stopped', 'too-slow', 'length-reached']),
+  ended: z.enum(['stopped', 'too-slow', 'length-reached', 'interrupted']),
   stateHash: z.string().max(64).nullable(),
 });
 

@@ -47,13 +47,15 @@ export class Attempt {
     this.recorder = createRecorder({ simulation: simulation.options, ...meta });
   }
 
-  /** Welds one pose interval; the pose is recorded first, and the recorded (quantised) pose is what is welded. */
-  weld(pose: Pose): void {
+  /** Welds one pose interval; the pose is recorded first, and the recorded (quantised) pose is what is welded, and handed back. */
+  weld(pose: Pose): Pose {
     this.last = pose;
     this.keepSnapshot();
-    const sample = this.simulation.step(this.recorder.add(pose));
+    const recorded = this.recorder.add(pose);
+    const sample = this.simulation.step(recorded);
     this.trace.push(sample);
     this.scored.add(sample);
+    return recorded;
   }
 
   /**

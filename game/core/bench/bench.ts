@@ -1,11 +1,12 @@
 import { createSimulation, type Pose, poses, type Recording, type Simulation } from '../../../engine/index.ts';
-import { type AttemptRecording, openedRoot } from '../../../scoring/index.ts';
+import { type AttemptRecording, type Exercise, openedRoot } from '../../../scoring/index.ts';
 import type { TorchSample } from '../hand/sample.ts';
 import type { Clock } from '../ports.ts';
 import { messageOf } from '../session/problem.ts';
 import { Attempt } from './attempt.ts';
 import { answerCut, type CutRequest } from './cuts.ts';
 import { metalEnds } from './metal-ends.ts';
+import { PoseChunks } from './pose-chunk.ts';
 import { MOVE_MS, PoseClock } from './pose-clock.ts';
 import type { AttemptMeta, BenchAnswer, BenchRequest, EndReason } from './protocol.ts';
 import { type PoseSource, runRealTime } from './real-time.ts';
@@ -16,6 +17,8 @@ import { SurfacePost } from './surface-post.ts';
 const RUN_OFF_MM = 3;
 /** An attempt longer than this is stopped: no joint here takes half as long. */
 const LONGEST_S = 480;
+/** Time between two signs of life while welding. */
+const ALIVE_MS = 100;
 /** Least time between two pictures while welding again. */
 const PROGRESS_MS = 120;
 
@@ -32,6 +35,7 @@ export class Bench {
   private poses: PoseClock | null = null;
   private halt: (() => void) | null = null;
   private posted = 0;
+  private said_ms = 0;
   private shown_s: number | null = null;
   /** A picture that must be shown and found no buffer free; posted when one comes back. */
   private owed: { piece: Simulation; t_s: number } | null = null;
@@ -62,7 +66,8 @@ export class Bench {
         this.demonstrate(request);
         return;
       case 'open':
-        this.open(request.recording, request.job);
+      case 'recover':
+        this.open(request.recording, request.job, request.type === 'recover');
         return;
       case 'seek':
         this.seek(request.t_s);
@@ -104,7 +109,13 @@ export class Bench {
     const poses = new PoseClock(samples[0].at_ms);
     poses.add(samples, samples[0].at_ms);
     this.poses = poses;
-    this.run(poses, attempt, () => null);
+    const chunks = new PoseChunks();
+    this.run(
+      poses,
+      attempt,
+      () => null,
+      (pose) => this.handOn(chunks, pose),
+    );
   }
 
   private demonstrate(request: Extract<BenchRequest, { type: 'demonstrate' }>): void {
@@ -113,18 +124,39 @@ export class Bench {
     this.run(source, attempt, () => (source.done ? 'stopped' : null));
   }
 
-  private run(source: PoseSource, attempt: Attempt, finished: () => EndReason | null): void {
+  private handOn(chunks: PoseChunks, pose: Pose): void {
+    chunks.add(pose);
+    const chunk = chunks.take();
+    if (chunk) this.post({ type: 'poses', job: this.job, ...chunk });
+  }
+
+  /** At work: says so ten times a second, whatever else it has to say. */
+  private sayAlive(): void {
+    const now_ms = this.clock.now_ms();
+    if (now_ms - this.said_ms < ALIVE_MS) return;
+    this.said_ms = now_ms;
+    this.post({ type: 'alive', job: this.job });
+  }
+
+  private run(
+    source: PoseSource,
+    attempt: Attempt,
+    finished: () => EndReason | null,
+    welded: (recorded: Pose) => void = () => undefined,
+  ): void {
     const { high_mm } = metalEnds(attempt.simulation.options.joint);
     let reason: EndReason | null = null;
     this.halt = runRealTime(
       source,
       {
         weld: (pose: Pose) => {
-          attempt.weld(pose);
+          welded(attempt.weld(pose));
+          this.sayAlive();
           if (pose.trigger && pose.y_mm > high_mm + RUN_OFF_MM) reason = 'length-reached';
           if (attempt.duration_s > LONGEST_S) reason = 'stopped';
         },
         spell: () => {
+          this.sayAlive();
           this.show(attempt.simulation, attempt.duration_s);
           reason ??= finished();
           if (reason) this.end(reason, 0);
@@ -157,10 +189,17 @@ export class Bench {
   }
 
   /** Welds a recording again, in slices, so that the page hears how far it is and can open something else meanwhile. */
-  private open(recording: Recording, job: number): void {
-    const { origin, device, aids, seed } = recording;
+  private open(recording: Recording, job: number, unfinished: boolean): void {
+    const { origin, device, aids, seed, exercise } = recording;
     // Made before the bench is cleared: settings the engine refuses must not cost the piece that lies there.
-    const attempt = new Attempt(createSimulation(recording.simulation), { origin, device, aids, seed, exercise: null });
+    const attempt = new Attempt(createSimulation(recording.simulation), {
+      origin,
+      device,
+      aids,
+      seed,
+      // Written by this bench or read by scoring's own reader: it has scoring's shape.
+      exercise: exercise as Exercise | null,
+    });
     this.reset(job);
     this.attempt = attempt;
     const all = [...poses(recording)];
@@ -175,6 +214,7 @@ export class Bench {
         return;
       }
       this.halt = null;
+      if (unfinished) return this.end('interrupted', 0);
       const hash = attempt.endOpened(recording);
       this.show(attempt.simulation, attempt.duration_s, true);
       this.post({ type: 'ended', job, recording, hash, lag_s: 0 });

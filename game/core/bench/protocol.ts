@@ -20,6 +20,8 @@ import type {
 import type { TorchSample } from '../hand/sample.ts';
 import type { Refusal } from '../session/problem.ts';
 
+import type { PoseColumns } from './pose-chunk.ts';
+
 /** What an attempt is besides its poses. */
 export interface AttemptMeta {
   origin: Origin;
@@ -38,6 +40,8 @@ export type BenchRequest =
   | { type: 'finish'; at_ms: number }
   | { type: 'demonstrate'; job: number; meta: AttemptMeta; weave: WeaveOptions; faults: HandFaults }
   | { type: 'open'; job: number; recording: Recording }
+  /** Welds what there is of an attempt that was never ended, and ends it. */
+  | { type: 'recover'; job: number; recording: Recording }
   | { type: 'seek'; t_s: number | null }
   /** `id` tells the drawings on one page apart; `scale` is pixels per millimetre; `glass`: without a reading in it. */
   | { type: 'cut'; y_mm: number; id: string; scale: number; glass: boolean }
@@ -77,6 +81,10 @@ export type BenchAnswer =
       lag_s: number;
     }
   | { type: 'progress'; job: number; share: number }
+  /** Said while welding, so that silence means something. */
+  | { type: 'alive'; job: number }
+  /** Poses of a hand's attempt as they are welded. `from`: number of the first. */
+  | { type: 'poses'; job: number; from: number; poses: PoseColumns }
   | {
       type: 'cut';
       job: number;

@@ -36,6 +36,8 @@ const preferencesSchema = z.object({
   measureFirst: flag(false),
   /** Guides as set here, whatever the level says. */
   ownGuides: flag(false),
+  /** The browser has once been asked to keep the attempts for good. */
+  persistenceAsked: flag(false),
 });
 
 export type Preferences = z.infer<typeof preferencesSchema>;

@@ -7,7 +7,13 @@ export type Problem =
   | { code: 'picture'; picture: PictureProblem }
   /** The browser would not keep the attempt. */
   | { code: 'not-kept' }
+  /** The disk, or the browser's share of it, is full. */
+  | { code: 'storage-full' }
+  /** The browser keeps nothing at all. */
+  | { code: 'no-store' }
   | { code: 'coupon-not-kept' }
+  /** The bench at work has fallen silent. `kept_s`: how much of the attempt is kept; null: it was not being welded by hand. */
+  | { code: 'bench-silent'; kept_s: number | null }
   /** The bench answered that it could not do what it was asked. */
   | { code: 'bench-refused'; message: string }
   /** The bench itself broke. */
@@ -44,6 +50,12 @@ export function problemOf(error: unknown): Problem {
   if (error instanceof FileTooLarge)
     return { code: 'file-too-large', file: error.file, bytes: error.bytes, most_bytes: error.most_bytes };
   return { code: 'unexpected', message: messageOf(error) };
+}
+
+/** Why a store would not take something. */
+export function problemOfStore(error: unknown): Problem {
+  const full = error instanceof Error && error.name === 'QuotaExceededError';
+  return { code: full ? 'storage-full' : 'not-kept' };
 }
 
 export function messageOf(error: unknown): string {

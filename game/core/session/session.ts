@@ -1,5 +1,5 @@
 import { effect } from '@preact/signals-core';
-import { noFaults, type Recording } from '../../../engine/index.ts';
+import { noFaults, POSE_RATE_HZ, type Recording } from '../../../engine/index.ts';
 import { type Exercise, readRecording } from '../../../scoring/index.ts';
 import { Latest } from '../bench/latest.ts';
 import type { BenchAnswer, SurfaceMessage } from '../bench/protocol.ts';
@@ -19,6 +19,7 @@ import { type Problem, problemOf } from './problem.ts';
 import { editExercise, type SetupEdit, simulationOf } from './setup.ts';
 import { FILE_ID } from './shelf.ts';
 import { cutOf, exerciseOf, readyExercise, type State } from './state.ts';
+import { Watch } from './watch.ts';
 
 /** Part of a file's name where the attempt has no exercise. */
 const NAMELESS = 'attempt';
@@ -27,6 +28,8 @@ const LIVE_MS = 150;
 
 /** An opening under way; it becomes the attempt on the bench only once it has been welded again. */
 interface Opening {
+  /** What there is of an attempt that was never ended. */
+  unfinished?: true;
   recording: Recording;
   file: string | null;
   id: string;
@@ -44,7 +47,10 @@ export class Session {
   /** What lay on the bench before the opening under way; it comes back if that fails. */
   private before: Opening | null = null;
   private read_ms = 0;
-  private readonly bench: BenchLine;
+  /** Of the attempt being welded; known from the strike on, so that it can be kept as it comes. */
+  private struck: { id: string; made_ms: number } | null = null;
+  private bench: BenchLine;
+  private readonly watch: Watch;
   private readonly comparer: Comparer;
   private readonly keeper: Keeper;
   readonly coupons: Coupons;
@@ -60,17 +66,15 @@ export class Session {
     effect(() => ports.preferences.save(state.preferences.value));
     state.exercise.value = readyExercise(state.preferences.value.exercise);
     state.cutAt.value = cutOf(state.exercise.value);
-    this.bench = ports.openBench(
-      (answer) => this.hear(answer),
-      (message) => this.broken({ code: 'bench-broken', message }),
-    );
+    this.watch = new Watch(ports.clock, () => void this.lost());
+    this.bench = this.openBench();
     this.cuts = new Latest((y_mm) => {
       const glass = state.readingsHidden.peek();
       this.bench.ask({ type: 'cut', y_mm, id: 'cut', scale: state.cutScale.peek(), glass });
     });
     this.seeks = new Latest((t_s) => this.bench.ask({ type: 'seek', t_s }));
     this.comparer = new Comparer(ports.openBench, state, (problem) => this.broken(problem));
-    this.keeper = new Keeper(ports.attempts, state);
+    this.keeper = new Keeper(ports, state);
     this.coupons = new Coupons(ports, state);
     this.measurer = new Measurer(state, (request) => this.bench.ask(request));
     this.tool = new TorchTool({
@@ -89,6 +93,21 @@ export class Session {
       this.comparer.cut(state.cutAt.peek());
     });
     void this.keeper.refresh();
+    void ports.persistence.granted().then((granted) => {
+      state.persistent.value = granted;
+    });
+  }
+
+  private openBench(): BenchLine {
+    this.watch.newBench();
+    return this.ports.openBench(
+      (answer) => this.hear(answer),
+      (message) => {
+        this.watch.stop();
+        this.broken({ code: 'bench-broken', message });
+        void this.keeper.abandon();
+      },
+    );
   }
 
   /** Once a frame. @param complete_ms readings up to here have all been delivered, also where the hand rested and there were none */
@@ -122,6 +141,7 @@ export class Session {
     this.tool.again();
     this.job += 1;
     this.clear();
+    void this.keeper.abandon();
     this.bench.ask({ type: 'prepare', job: this.job, simulation: simulationOf(this.state.exercise.value) });
     this.cuts.ask(this.state.cutAt.value);
   }
@@ -134,6 +154,7 @@ export class Session {
     const meta = attemptMeta(this.state, { kind: 'robot', weave, faults });
     this.job += 1;
     this.state.robotWelding.value = true;
+    this.watch.start();
     this.bench.ask({ type: 'demonstrate', job: this.job, meta, weave, faults });
   }
 
@@ -194,6 +215,21 @@ export class Session {
     }
   }
 
+  /** Welds an attempt that was never ended up to where it was left, ends it there and judges it. */
+  async openUnfinished(id: string): Promise<void> {
+    try {
+      const { recording, made_ms } = await this.keeper.take(id);
+      this.weldAgain({ recording, file: null, id, made_ms, unfinished: true });
+    } catch (error) {
+      this.tell(error);
+    }
+  }
+
+  /** Saves a record as it is kept, spoilt or not. */
+  async saveRaw(id: string): Promise<void> {
+    await this.keeper.saveRaw(id);
+  }
+
   async remove(id: string): Promise<void> {
     await this.keeper.forget(id);
   }
@@ -220,6 +256,8 @@ export class Session {
 
   private clear(): void {
     this.opening = null;
+    this.struck = null;
+    this.watch.stop();
     this.trace.clear();
     this.read_ms = 0;
     this.state.live.value = null;
@@ -239,12 +277,11 @@ export class Session {
   private strike(sample: TorchSample): void {
     this.job += 1;
     this.clear();
-    this.bench.ask({
-      type: 'strike',
-      job: this.job,
-      meta: attemptMeta(this.state, { kind: 'hand' }),
-      samples: [sample],
-    });
+    const meta = attemptMeta(this.state, { kind: 'hand' });
+    this.struck = { id: this.ports.newId(), made_ms: this.ports.clock.date_ms() };
+    this.keeper.begin(this.struck.id, meta, simulationOf(this.state.exercise.value));
+    this.watch.start();
+    this.bench.ask({ type: 'strike', job: this.job, meta, samples: [sample] });
   }
 
   private weldAgain(opening: Opening): void {
@@ -262,10 +299,12 @@ export class Session {
       : editExercise(this.state.exercise.value, { joint, process });
     if (this.state.cutAt.value > joint.length_mm) this.state.cutAt.value = joint.length_mm / 2;
     this.state.busy.value = { what: 'welding again', share: 0 };
-    this.bench.ask({ type: 'open', job: this.job, recording });
+    this.watch.start();
+    this.bench.ask({ type: opening.unfinished ? 'recover' : 'open', job: this.job, recording });
   }
 
   private hear(answer: BenchAnswer): void {
+    this.watch.heard();
     if (answer.type === 'surface') this.hearSurface(answer);
     if (answer.type === 'cut') this.cuts.answered();
     if ('job' in answer && answer.job !== this.job && answer.job !== -1) return;
@@ -280,6 +319,9 @@ export class Session {
         this.state.announcement.value = { code: 'verdict', result: answer.result };
         if (this.state.finished.value) void this.keeper.keep(this.state.finished.value, answer.result);
         return;
+      case 'poses':
+        this.keeper.poses(answer.from, answer.poses);
+        return;
       case 'progress':
         this.state.busy.value = { what: 'welding again', share: answer.share };
         return;
@@ -291,6 +333,7 @@ export class Session {
         this.measurer.hear(answer);
         return;
       case 'failed':
+        this.watch.stop();
         if (answer.doing === 'open' && this.before) this.weldAgain(this.before);
         this.broken({ code: 'bench-refused', message: answer.message });
         return;
@@ -328,8 +371,11 @@ export class Session {
 
   private hearEnded(answer: Extract<BenchAnswer, { type: 'ended' }>): void {
     const { recording, hash, lag_s } = answer;
-    const from = this.opening;
+    const from = this.opening ?? this.struck;
+    const file = this.opening?.file ?? null;
     this.opening = null;
+    this.struck = null;
+    this.watch.stop();
     this.tool.ended();
     this.state.robotWelding.value = false;
     this.state.finished.value = {
@@ -338,13 +384,24 @@ export class Session {
       recording,
       hash,
       lag_s,
-      file: from?.file ?? null,
+      file,
     };
     this.state.announcement.value = { code: 'ended', ended: recording.ended };
     this.cuts.ask(this.state.cutAt.value);
     void this.keeper.keep(this.state.finished.value, null);
     void this.coupons.show(this.state.finished.value.id);
     this.state.busy.value = { what: 'measuring', share: 0 };
+  }
+
+  /** The bench at work has fallen silent: another takes its place, with a cold piece; what was welded is kept and offered. */
+  private async lost(): Promise<void> {
+    const byHand = this.struck !== null;
+    this.bench.close();
+    this.bench = this.openBench();
+    const keeping = this.keeper.abandon();
+    this.again();
+    const kept_s = byHand ? (await keeping) / POSE_RATE_HZ : null;
+    this.broken({ code: 'bench-silent', kept_s });
   }
 
   private broken(problem: Problem): void {

@@ -17,6 +17,7 @@ import { type Preferences, preferencesFrom } from './preferences.ts';
 import type { Problem, Refusal } from './problem.ts';
 import { metalBalance } from './setup.ts';
 import type { AttemptEntry, StoredCoupon } from './shelf.ts';
+import type { Unfinished } from './unfinished.ts';
 
 /** The finished attempt on the bench. */
 export interface Finished {
@@ -64,6 +65,9 @@ export type Announcement =
   | { code: 'torch'; torch: TorchState }
   | { code: 'ended'; ended: Recording['ended'] }
   | { code: 'verdict'; result: Result };
+
+/** What the user should know though nothing is wrong. */
+export type Notice = 'asks-to-keep' | 'may-be-cleared';
 
 /** What a level of the trace shows while welding. */
 export interface Live {
@@ -169,6 +173,11 @@ export function createState() {
     besideCoupon: signal<StoredCoupon | null>(null),
 
     shelf,
+    /** Attempts that were never ended, newest first. */
+    unfinished: signal<Unfinished[]>([]),
+    /** The browser keeps the attempts until they are removed; null where it cannot be asked. */
+    persistent: signal<boolean | null>(null),
+    notice: signal<Notice | null>(null),
     /** Something went wrong and the user should know; null when all is well. */
     problem: signal<Problem | null>(null),
     announcement: signal<Announcement | null>(null),
