@@ -51,10 +51,11 @@ export function indexedDbStores(name = 'toehold'): { attempts: AttemptStore; cou
   /** Makes a change that is on the disk when this returns: all of it or nothing. */
   const write = async (names: Name[], change: (tx: Writing) => Promise<unknown>): Promise<void> => {
     const tx = (await open()).transaction(names, 'readwrite', { durability: 'strict' });
-    const [made, done] = await Promise.allSettled([change(tx), tx.done]);
+    const [made, done] = await Promise.allSettled([change(tx).catch((error) => giveUp(tx, error)), tx.done]);
     // A full disk shows in the transaction; what was asked of it only says that it was given up.
-    if (done.status === 'rejected') throw tx.error ?? done.reason;
+    if (done.status === 'rejected' && tx.error) throw tx.error;
     if (made.status === 'rejected') throw made.reason;
+    if (done.status === 'rejected') throw done.reason;
   };
 
   const dropDraft = async (tx: Writing, id: string): Promise<void> => {
@@ -97,6 +98,16 @@ export function indexedDbStores(name = 'toehold'): { attempts: AttemptStore; cou
   };
 
   return { attempts, coupons };
+}
+
+/** A change that failed half way is taken back whole. */
+function giveUp(tx: Writing, error: unknown): never {
+  try {
+    tx.abort();
+  } catch {
+    // The store has given it up already.
+  }
+  throw error;
 }
 
 /** Chunks of one draft: every key that begins with its id. */

@@ -26,6 +26,8 @@ export class Keeper {
   /** One write after the other: a chunk may not overtake the one before it. */
   private writing: Promise<void> = Promise.resolve();
   private toldFull = false;
+  private reading: Promise<void> = Promise.resolve();
+  private next: Promise<void> | null = null;
   private lookAgain: () => void = () => undefined;
 
   constructor(
@@ -61,14 +63,14 @@ export class Keeper {
 
   /** The attempt under way is no longer this page's: what was kept of it stays, to be taken up again. */
   async abandon(): Promise<number> {
-    const poses = this.draft?.poses ?? 0;
-    if (this.draft) this.draft.last_ms = 0;
     const head = this.draft;
+    if (!head) return 0;
     this.draft = null;
     await this.writing;
-    if (head && poses > 0) await this.ports.attempts.putChunk(head, null).catch(() => undefined);
+    // Marked as left long ago: nobody has to wait whether another tab goes on with it.
+    if (head.poses > 0) await this.ports.attempts.putChunk({ ...head, last_ms: 0 }, null).catch(() => undefined);
     await this.refresh();
-    return poses;
+    return head.poses;
   }
 
   /** Keeps a finished attempt; what was kept of it while it was welded goes. */
@@ -129,8 +131,17 @@ export class Keeper {
     }
   }
 
-  /** Reads the list anew. */
-  async refresh(): Promise<void> {
+  /** Reads the list anew; asked while it is being read, it is read once more afterwards. */
+  refresh(): Promise<void> {
+    this.next ??= this.reading.then(() => {
+      this.next = null;
+      this.reading = this.read();
+      return this.reading;
+    });
+    return this.next;
+  }
+
+  private async read(): Promise<void> {
     try {
       this.state.shelf.value = await this.list();
       await this.refreshUnfinished();

@@ -44,5 +44,5 @@ export type Preferences = z.infer<typeof preferencesSchema>;
 
 /** Preferences out of whatever was kept. */
 export function preferencesFrom(kept: unknown): Preferences {
-  return preferencesSchema.parse(typeof kept === 'object' && kept !== null ? kept : {});
+  return preferencesSchema.parse(typeof kept === 'object' && kept !== null && !Array.isArray(kept) ? kept : {});
 }
