@@ -328,6 +328,8 @@ export const en = {
       'too-slow': 'Attempt stopped: the machine fell behind real time.',
       'length-reached': 'Top of the joint reached. Measuring.',
       interrupted: 'Attempt welded up to where it was left. Measuring.',
+      'hand-finished': 'The weave is welded. Measuring.',
+      'time-limit': 'Longest time reached. Measuring.',
     } satisfies Record<Recording['ended'], string>,
     verdict: (result: Result) =>
       `Verdict: ${VERDICTS[result.verdict]}. ${result.advice[0]?.text ?? result.reasons[0]?.text ?? ''}`,

@@ -51,7 +51,7 @@ export function Notices({ session }: { session: Session }) {
   const due = unfinished.value.filter((u) => !later.includes(u.id));
   const put = (): void => setLater(unfinished.value.map((u) => u.id));
   return (
-    <div class="notices">
+    <div class="corner">
       {due.length > 0 && (
         <section class="notice" aria-label={w.title} data-testid="unfinished">
           <b>{w.title}</b>

@@ -2,13 +2,13 @@ import type { Clock } from '../core/ports.ts';
 import type { Player } from '../core/session/player.ts';
 import type { Session } from '../core/session/session.ts';
 import type { State } from '../core/session/state.ts';
-import { GhostHand } from './ghost.ts';
+import { Pacer } from './pacer.ts';
 import type { Scene, Stage } from './stage.ts';
 import type { TorchPose } from './torchView.ts';
 
 /** Makes the stage's scene out of what the session and its state say now. */
 export class SceneMaker {
-  private readonly ghost = new GhostHand();
+  private readonly pacer = new Pacer();
   private spattered = 0;
 
   constructor(
@@ -18,9 +18,9 @@ export class SceneMaker {
     private readonly clock: Clock,
   ) {}
 
-  /** The ghost is on its way, so the next scene differs from this one. */
+  /** The pacer is on its way, so the next scene differs from this one. */
   get running(): boolean {
-    return this.ghost.running;
+    return this.pacer.running;
   }
 
   /**
@@ -43,9 +43,9 @@ export class SceneMaker {
       arcOn = row >= 0 && this.session.trace.value(row, 'arcOn') === 1;
       torch = byHand ? hand : this.tracedTorch(row);
     } else if (torchState === 'idle') {
-      torch = guides.ghost ? (this.ghost.step(state.exercise.value, this.clock.now_ms()) ?? hand) : hand;
+      torch = guides.pacer ? (this.pacer.step(state.exercise.value, this.clock.now_ms()) ?? hand) : hand;
     }
-    if (!guides.ghost || torchState !== 'idle') this.ghost.stop();
+    if (!guides.pacer || torchState !== 'idle') this.pacer.stop();
     return {
       torch,
       arcOn,

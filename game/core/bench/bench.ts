@@ -1,5 +1,5 @@
 import { createSimulation, type Pose, poses, type Recording, type Simulation } from '../../../engine/index.ts';
-import { type AttemptRecording, type Exercise, openedRoot } from '../../../scoring/index.ts';
+import { type AttemptRecording, openedRoot } from '../../../scoring/index.ts';
 import type { TorchSample } from '../hand/sample.ts';
 import type { Clock } from '../ports.ts';
 import { messageOf } from '../session/problem.ts';
@@ -121,7 +121,7 @@ export class Bench {
   private demonstrate(request: Extract<BenchRequest, { type: 'demonstrate' }>): void {
     const attempt = this.begin(request.meta, request.job);
     const source = new RobotSource(request.weave, request.faults);
-    this.run(source, attempt, () => (source.done ? 'stopped' : null));
+    this.run(source, attempt, () => (source.done ? 'hand-finished' : null));
   }
 
   private handOn(chunks: PoseChunks, pose: Pose): void {
@@ -153,7 +153,7 @@ export class Bench {
           welded(attempt.weld(pose));
           this.sayAlive();
           if (pose.trigger && pose.y_mm > high_mm + RUN_OFF_MM) reason = 'length-reached';
-          if (attempt.duration_s > LONGEST_S) reason = 'stopped';
+          if (attempt.duration_s > LONGEST_S) reason = 'time-limit';
         },
         spell: () => {
           this.sayAlive();
@@ -190,16 +190,8 @@ export class Bench {
 
   /** Welds a recording again, in slices, so that the page hears how far it is and can open something else meanwhile. */
   private open(recording: Recording, job: number, unfinished: boolean): void {
-    const { origin, device, aids, seed, exercise } = recording;
     // Made before the bench is cleared: settings the engine refuses must not cost the piece that lies there.
-    const attempt = new Attempt(createSimulation(recording.simulation), {
-      origin,
-      device,
-      aids,
-      seed,
-      // Written by this bench or read by scoring's own reader: it has scoring's shape.
-      exercise: exercise as Exercise | null,
-    });
+    const attempt = new Attempt(createSimulation(recording.simulation), recording);
     this.reset(job);
     this.attempt = attempt;
     const all = [...poses(recording)];

@@ -38,8 +38,8 @@ export class Keeper {
   }
 
   /** An attempt begins: from now on its poses are kept as they come. */
-  begin(id: string, meta: AttemptMeta, simulation: Recording['simulation']): void {
-    this.draft = headOf(id, this.ports.clock.date_ms(), meta, simulation);
+  begin(id: string, made_ms: number, meta: AttemptMeta, simulation: Recording['simulation']): void {
+    this.draft = headOf(id, made_ms, meta, simulation);
     this.toldFull = false;
   }
 

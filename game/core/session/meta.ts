@@ -3,19 +3,20 @@ import type { AttemptMeta } from '../bench/protocol.ts';
 import type { State } from './state.ts';
 
 /** What an attempt is besides its poses: who welds, on what device, with which guides. */
-export function attemptMeta(state: State, origin: Origin): AttemptMeta {
+export function attemptMeta(state: State, origin: Origin, started_ms: number): AttemptMeta {
   const p = state.preferences.value;
   const guides = state.guides.value;
   const robot = origin.kind === 'robot';
   const aids = {
-    ghost: guides.ghost && !robot,
+    pacer: guides.pacer && !robot,
     beat: (guides.beatHeard || guides.beatSeen) && !robot,
     toeMarks: guides.toeMarks && !robot,
     plainView: p.plainView,
     handRig: robot ? null : p.handRig,
   };
   const device = robot ? robotDevice() : handDevice(state);
-  return { origin, device, aids, seed: 1, exercise: state.exercise.value };
+  const started = new Date(started_ms).toISOString();
+  return { origin, device, aids, trainee: null, started, exercise: state.exercise.value };
 }
 
 function robotDevice(): DeviceInfo {

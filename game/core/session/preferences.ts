@@ -19,7 +19,8 @@ const flag = (usual: boolean) => z.boolean().catch(usual);
 const preferencesSchema = z.object({
   exercise: z.string().max(60).nullable().catch(null),
   cautionsRead: flag(false),
-  ghost: flag(false),
+  /** A torch that shows the weave to go by. */
+  pacer: flag(false),
   beatSeen: flag(true),
   beatHeard: flag(false),
   toeMarks: flag(true),
@@ -44,5 +45,7 @@ export type Preferences = z.infer<typeof preferencesSchema>;
 
 /** Preferences out of whatever was kept. */
 export function preferencesFrom(kept: unknown): Preferences {
-  return preferencesSchema.parse(typeof kept === 'object' && kept !== null && !Array.isArray(kept) ? kept : {});
+  const fields = typeof kept === 'object' && kept !== null && !Array.isArray(kept) ? kept : {};
+  // The pacer had another name in entries of earlier days.
+  return preferencesSchema.parse('ghost' in fields ? { pacer: fields.ghost, ...fields } : fields);
 }

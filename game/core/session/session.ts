@@ -151,7 +151,7 @@ export class Session {
     this.again();
     const { demonstration: weave } = this.state.exercise.value;
     const faults = noFaults();
-    const meta = attemptMeta(this.state, { kind: 'robot', weave, faults });
+    const meta = attemptMeta(this.state, { kind: 'robot', weave, faults }, this.ports.clock.date_ms());
     this.job += 1;
     this.state.robotWelding.value = true;
     this.watch.start();
@@ -277,9 +277,10 @@ export class Session {
   private strike(sample: TorchSample): void {
     this.job += 1;
     this.clear();
-    const meta = attemptMeta(this.state, { kind: 'hand' });
-    this.struck = { id: this.ports.newId(), made_ms: this.ports.clock.date_ms() };
-    this.keeper.begin(this.struck.id, meta, simulationOf(this.state.exercise.value));
+    const made_ms = this.ports.clock.date_ms();
+    const meta = attemptMeta(this.state, { kind: 'hand' }, made_ms);
+    this.struck = { id: this.ports.newId(), made_ms };
+    this.keeper.begin(this.struck.id, made_ms, meta, simulationOf(this.state.exercise.value));
     this.watch.start();
     this.bench.ask({ type: 'strike', job: this.job, meta, samples: [sample] });
   }

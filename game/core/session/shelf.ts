@@ -138,6 +138,6 @@ export function helpOf(
   exercise: Pick<Exercise, 'aids'> | null,
 ): AttemptEntry['helped'] {
   if (origin.kind === 'robot') return 'robot';
-  if (aids.ghost || aids.beat || aids.toeMarks) return 'with guides';
+  if (aids.pacer || aids.beat || aids.toeMarks) return 'with guides';
   return exercise && isTestExercise(exercise) ? 'test' : 'without guides';
 }

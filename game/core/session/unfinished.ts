@@ -58,14 +58,16 @@ const chunkSchema = z.object({
 export function headOf(id: string, made_ms: number, meta: AttemptMeta, simulation: Recording['simulation']): DraftHead {
   const recording: Recording = {
     format: 'toehold-recording',
-    version: 1,
+    version: 2,
     engine: ENGINE_VERSION,
     simulation,
     rate_Hz: POSE_RATE_HZ,
     poses: noPoses(),
     ...meta,
-    ended: 'stopped',
+    seed: meta.origin.faults?.seed ?? null,
+    ended: 'interrupted',
     stateHash: null,
+    chain: null,
   };
   return { id, made_ms, last_ms: made_ms, poses: 0, recording };
 }

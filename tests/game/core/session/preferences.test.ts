@@ -8,10 +8,11 @@ const usual = preferencesFrom(null);
 
 describe('preferences', () => {
   it('survive what is not theirs: each spoilt field falls back by itself', () => {
-    expect(preferencesFrom({ ghost: true, sound: 7, toeMarks: 'yes', handRig: { gun_g: 1e9, hose: 0 } })).toEqual({
+    expect(preferencesFrom({ pacer: true, sound: 7, toeMarks: 'yes', handRig: { gun_g: 1e9, hose: 0 } })).toEqual({
       ...usual,
-      ghost: true,
+      pacer: true,
     });
+    expect(preferencesFrom({ ghost: true })).toEqual({ ...usual, pacer: true });
     for (const kept of ['text', 7, [], null, undefined, { __proto__: null, exercise: {} }])
       expect(preferencesFrom(kept)).toEqual(usual);
   });
@@ -32,7 +33,7 @@ describe('preferences', () => {
       plainView: 'dark',
       devicePxPerMm: 1e-9,
       oneToOne: true,
-      ghost: 3,
+      pacer: 3,
     };
     const bench = await new TestBench({ preferences: spoilt }).settle();
     bench.press(0, 5).wait(0.3).release();

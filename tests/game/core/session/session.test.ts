@@ -136,7 +136,7 @@ describe('the end of an attempt', () => {
 
 describe('the robot hand', () => {
   it('welds the exercise and is marked as a robot, with no aid of the hand’s', async () => {
-    const bench = shortBench({ preferences: { handRig: { gun_g: 700, hose: 0.4 }, ghost: true } });
+    const bench = shortBench({ preferences: { handRig: { gun_g: 700, hose: 0.4 }, pacer: true } });
     bench.session.demonstrate();
     expect(bench.state.robotWelding.value).toBe(true);
     bench.wait(1);
