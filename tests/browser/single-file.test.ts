@@ -9,7 +9,7 @@ import { SINGLE_FILE } from './support/site.ts';
 
 const PATH = [
   { u_mm: 0, y_mm: 3 },
-  { u_mm: 0, y_mm: 36 },
+  { u_mm: 0, y_mm: 20 },
 ];
 
 let browser: Browser;
@@ -35,7 +35,7 @@ describe('the single file, opened by double click with no network', () => {
     bench.page.on('request', (request) => {
       if (!/^(file|blob|data):/.test(request.url())) asked.push(request.url());
     });
-    await bench.setNumber('length of joint', 40);
+    await bench.setNumber('length of joint', 25);
     await bench.weld(polyline(PATH, 2.6, 1.2));
     await bench.finish();
     const verdict = await bench.verdict();
