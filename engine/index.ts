@@ -1,19 +1,6 @@
 /** Public surface of the engine: re-exports only. */
-export * from './alone/index.ts';
-export { type Calibration, calibration, PARAMETERS, type Parameter } from './calibration.ts';
-export { type ChainFinding, checkChain, Seconds } from './chain.ts';
-export { type Divergence, firstDivergence } from './divergence.ts';
-export { handOfAmount, noFaults, weaveHand } from './hand.ts';
-export type { KernelChoice } from './heat-state.ts';
-export { AC1_C, conductivity, DENSITY_GPMM3, LIQUIDUS_C, SOLIDUS_C, specificHeat } from './material.ts';
-export {
-  checkOptions,
-  defaultJoint,
-  defaultOptions,
-  defaultProcess,
-  EngineError,
-  type OptionProblem,
-} from './options.ts';
+
+export { minTipToWork_mm, POSE_LIMITS } from './arc/torch.ts';
 export {
   GASES,
   jointHolds_mm2,
@@ -22,8 +9,22 @@ export {
   type WireState,
   wireArea_mm2,
   wireState,
-} from './process.ts';
-export { createRandom, type Random } from './random.ts';
+} from './arc/wire.ts';
+export { handOfAmount, noFaults, weaveHand } from './hand/robot.ts';
+export { cycleShares, defaultWeave, PATTERNS, type WeavePoint, weaveAt } from './hand/weave.ts';
+export {
+  checkOptions,
+  defaultJoint,
+  defaultOptions,
+  defaultProcess,
+  EngineError,
+  type OptionProblem,
+} from './input/options.ts';
+export { createRandom, type Random } from './numerics/random.ts';
+export { type Calibration, calibration, PARAMETERS, type Parameter } from './physics/calibration.ts';
+export { AC1_C, conductivity, DENSITY_GPMM3, LIQUIDUS_C, SOLIDUS_C, specificHeat } from './physics/steel.ts';
+export { type ChainFinding, checkChain, Seconds } from './replay/chain.ts';
+export { type Divergence, firstDivergence } from './replay/divergence.ts';
 export {
   type AttemptMeta,
   createRecorder,
@@ -35,10 +36,10 @@ export {
   recordPoses,
   replay,
   verifyRecording,
-} from './recording.ts';
+} from './replay/recording.ts';
 export { createSimulation, type Simulation } from './simulation.ts';
-export { POSE_RATE_HZ, type StateChoices } from './state.ts';
-export { minTipToWork_mm, POSE_LIMITS } from './torch.ts';
+export * from './solvers/index.ts';
+export type { KernelChoice } from './state/heat-fields.ts';
+export { POSE_RATE_HZ, type StateChoices } from './state/state.ts';
 export * from './types.ts';
 export { ENGINE_VERSION } from './version.ts';
-export { cycleShares, defaultWeave, PATTERNS, type WeavePoint, weaveAt } from './weave.ts';

@@ -3,26 +3,27 @@
  *
  *     torch -> (footprint -> arc -> heat) x ticks -> puddle -> trace
  */
-import { accounts, surfaceVolume, workEnergy } from './accounts.ts';
-import { burn, createArcTick } from './arc.ts';
-import { BLOCK } from './calm.ts';
-import { joinEnds } from './calm-step.ts';
-import { createFootprint } from './footprint.ts';
-import { hashState } from './hash.ts';
-import { tickHeat } from './heat.ts';
+
+import { burn, createArcTick } from './arc/arc.ts';
+import { createFootprint } from './arc/footprint.ts';
+import { createAxis, POSE_LIMITS, placeTorch } from './arc/torch.ts';
+import { closeWindow, openWindow } from './heat/active-region.ts';
+import { BLOCK } from './heat/coarse-blocks.ts';
+import { joinEnds } from './heat/coarse-step.ts';
+import { tickHeat } from './heat/step.ts';
+import { EngineError } from './input/options.ts';
 import { PAD } from './kernel/layout.ts';
-import { lookup } from './material.ts';
-import { clamp } from './math.ts';
-import { topCell } from './metal.ts';
-import { EngineError } from './options.ts';
-import { createPuddleWork, settle } from './puddle.ts';
-import { cutSection, rootStrip } from './section.ts';
-import { namedArrays, restoreState, snapshotState } from './snapshot.ts';
-import { allocate, POSE_RATE_HZ, type State, type StateChoices } from './state.ts';
-import { createAxis, POSE_LIMITS, placeTorch } from './torch.ts';
-import { createTrace, surfaceLiquid, tracePuddle } from './trace.ts';
+import { clamp } from './numerics/math.ts';
+import { accounts, surfaceVolume, workEnergy } from './output/balance.ts';
+import { cutSection, rootStrip } from './output/section.ts';
+import { createTrace, surfaceLiquid, tracePuddle } from './output/trace.ts';
+import { lookup } from './physics/steel.ts';
+import { createPuddleWork, settle } from './pool/settle.ts';
+import { hashState } from './state/hash.ts';
+import { topCell } from './state/metal.ts';
+import { namedArrays, restoreState, snapshotState } from './state/snapshot.ts';
+import { allocate, POSE_RATE_HZ, type State, type StateChoices } from './state/state.ts';
 import type { Accounts, Pose, RootStrip, Section, SimulationOptions, SurfaceView, TraceSample } from './types.ts';
-import { closeWindow, openWindow } from './window.ts';
 
 /** An attempt in the making, from the first pose to the last; cut it, photograph it, balance its books at any time. */
 export interface Simulation {

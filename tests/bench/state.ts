@@ -1,7 +1,7 @@
 import type { Pose, SimulationOptions } from '../../engine/index.ts';
 import { createSimulation } from '../../engine/index.ts';
-import { restoreState } from '../../engine/snapshot.ts';
-import { allocate, type State } from '../../engine/state.ts';
+import { restoreState } from '../../engine/state/snapshot.ts';
+import { allocate, type State } from '../../engine/state/state.ts';
 
 /** The inner state of an attempt after these poses: for timing what the public surface hides. */
 export function createSimulationState(options: SimulationOptions, poses: Iterable<Pose>): State {

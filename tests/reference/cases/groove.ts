@@ -5,10 +5,10 @@
  */
 import { defaultJoint, defaultProcess, type Section } from '../../../engine/index.ts';
 import { PAD } from '../../../engine/kernel/layout.ts';
-import { addMetal } from '../../../engine/metal.ts';
-import { createPuddleWork, settle } from '../../../engine/puddle.ts';
-import { cutSection } from '../../../engine/section.ts';
-import { allocate } from '../../../engine/state.ts';
+import { cutSection } from '../../../engine/output/section.ts';
+import { createPuddleWork, settle } from '../../../engine/pool/settle.ts';
+import { addMetal } from '../../../engine/state/metal.ts';
+import { allocate } from '../../../engine/state/state.ts';
 import { PART } from '../../../engine/types.ts';
 
 const MUSH = 0.45;

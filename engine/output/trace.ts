@@ -1,0 +1,157 @@
+/** What the arc and the puddle did during one pose interval. */
+import { liquidShare } from '../pool/liquid.ts';
+import { columnArea } from '../state/metal.ts';
+import type { State } from '../state/state.ts';
+import type { TraceSample } from '../types.ts';
+
+const SQRT2 = Math.sqrt(2);
+/** Toes are looked for within this distance of the foot along the joint. */
+const BESIDE_MM = 1.5;
+/** Metal standing on the plate is read this far inside the wet toe. */
+const INSIDE_MM = 1;
+/** A puddle farther from the foot than this is not the arc's. */
+const NEAR_MM = 6;
+
+export function createTrace(): TraceSample {
+  return {
+    t_s: 0,
+    trigger: false,
+    arcOn: false,
+    regime: 'off',
+    aimU_mm: 0,
+    aimY_mm: 0,
+    footU_mm: 0,
+    footY_mm: 0,
+    tipToWork_mm: 0,
+    workAngle_deg: 45,
+    travelAngle_deg: 0,
+    current_A: 0,
+    power_W: 0,
+    frontY_mm: null,
+    puddleBottom_mm: null,
+    puddleTop_mm: null,
+    puddleVolume_mm3: 0,
+    wetA_mm: null,
+    wetB_mm: null,
+    fillA_mm: null,
+    fillB_mm: null,
+    nozzleTouching: false,
+    dripped_g: 0,
+    spatter_g: 0,
+  };
+}
+
+/** Label of the puddle under the foot, or of the nearest one within reach; -1 if none. */
+function puddleNear(s: State, u: number, y: number): number {
+  const { plan, liquid, puddle } = s;
+  const under = Math.round(u / plan.du) + plan.kMax;
+  const beside = Math.round((y - plan.y0) / plan.dy);
+  if (under >= 0 && under < plan.nu && beside >= 0 && beside < plan.ny) {
+    const i = under * plan.ny + beside;
+    if (liquid[i] && puddle[i]! >= 0) return puddle[i]!;
+  }
+  let best = NEAR_MM * NEAR_MM;
+  let label = -1;
+  for (let c = 0; c < plan.nu; c++) {
+    const du = (c - plan.kMax) * plan.du - u;
+    for (let j = s.window.from; j < s.window.to; j++) {
+      // Columns wetted at the end of the last settling have no puddle yet.
+      if (!liquid[c * plan.ny + j] || puddle[c * plan.ny + j]! < 0) continue;
+      const dy = plan.y0 + j * plan.dy - y;
+      const d2 = du * du + dy * dy;
+      if (d2 < best) {
+        best = d2;
+        label = puddle[c * plan.ny + j]!;
+      }
+    }
+  }
+  return label;
+}
+
+/** Upper boundary of the liquid in column c (sub-cell by its contact line), or null. */
+export function frontOfColumn(s: State, c: number, label: number): number | null {
+  const { plan, liquid, puddle } = s;
+  for (let j = s.window.to - 1; j >= s.window.from; j--) {
+    const i = c * plan.ny + j;
+    if (!liquid[i] || (label >= 0 && puddle[i] !== label)) continue;
+    const reach = j === plan.ny - 1 ? 0.5 : s.edge[4 * i + 3]!;
+    return plan.y0 + (j + Math.min(1, reach)) * plan.dy;
+  }
+  return null;
+}
+
+/** Front at any u, linear between the columns either side. */
+function frontAt(s: State, u: number, label: number): number | null {
+  const x = u / s.plan.du + s.plan.kMax;
+  const c = Math.max(0, Math.min(s.plan.nu - 2, Math.floor(x)));
+  const low = frontOfColumn(s, c, label);
+  const high = frontOfColumn(s, c + 1, label);
+  if (low === null || high === null) return low ?? high;
+  return low + (high - low) * Math.max(0, Math.min(1, x - c));
+}
+
+/** Fills the puddle's part of `out` for an arc foot at (u, y). */
+export function tracePuddle(out: TraceSample, s: State, u: number, y: number): void {
+  out.frontY_mm = null;
+  out.puddleBottom_mm = null;
+  out.puddleTop_mm = null;
+  out.puddleVolume_mm3 = 0;
+  out.wetA_mm = null;
+  out.wetB_mm = null;
+  out.fillA_mm = null;
+  out.fillB_mm = null;
+  if (s.window.to === 0) return;
+  const label = puddleNear(s, u, y);
+  if (label < 0) return;
+  const { plan, liquid, puddle } = s;
+  const area = columnArea(s);
+  let volume = 0;
+  let jLow = plan.ny;
+  let jHigh = -1;
+  let cLow = plan.nu;
+  let cHigh = -1;
+  let lowAt = 0;
+  let highAt = 0;
+  for (let c = 0; c < plan.nu; c++) {
+    for (let j = s.window.from; j < s.window.to; j++) {
+      const i = c * plan.ny + j;
+      if (!liquid[i] || puddle[i] !== label) continue;
+      volume += Math.max(0, s.w[i]! - s.bottom[i]!);
+      if (j < jLow) jLow = j;
+      if (j > jHigh) jHigh = j;
+      if (Math.abs(plan.y0 + j * plan.dy - y) > BESIDE_MM) continue;
+      if (c < cLow) {
+        cLow = c;
+        lowAt = i;
+      }
+      if (c > cHigh) {
+        cHigh = c;
+        highAt = i;
+      }
+    }
+  }
+  out.puddleVolume_mm3 = volume * area;
+  if (jHigh < 0) return;
+  out.frontY_mm = frontAt(s, u, label);
+  out.puddleBottom_mm = plan.y0 + (jLow - 0.5) * plan.dy;
+  out.puddleTop_mm = plan.y0 + (jHigh + 0.5) * plan.dy;
+  if (cHigh < 0) return;
+  const outA = (cHigh - plan.kMax + Math.min(1, s.edge[4 * highAt + 1]!)) * plan.du;
+  const outB = -(cLow - plan.kMax - Math.min(1, s.edge[4 * lowAt]!)) * plan.du;
+  out.wetA_mm = outA * SQRT2;
+  out.wetB_mm = outB * SQRT2;
+  out.fillA_mm = standing(s, outA - INSIDE_MM / SQRT2, highAt % plan.ny);
+  out.fillB_mm = standing(s, -(outB - INSIDE_MM / SQRT2), lowAt % plan.ny);
+}
+
+/** Metal above the joint's face at u, measured square to the plate. */
+function standing(s: State, u: number, j: number): number {
+  const { plan } = s;
+  const c = Math.max(0, Math.min(plan.nu - 1, Math.round(u / plan.du) + plan.kMax));
+  return Math.max(0, s.w[c * plan.ny + j]! - plan.plate[c]!) / SQRT2;
+}
+
+/** Liquid share of the surface metal, for drawing. */
+export function surfaceLiquid(s: State, i: number, h: number): number {
+  return s.liquid[i] ? Math.max(0.5, liquidShare(s, h)) : Math.min(0.49, liquidShare(s, h));
+}
