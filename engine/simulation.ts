@@ -6,24 +6,23 @@
 
 import { burn, createArcTick } from './arc/arc.ts';
 import { createFootprint } from './arc/footprint.ts';
-import { createAxis, POSE_LIMITS, placeTorch } from './arc/torch.ts';
+import { createAxis, placeTorch } from './arc/torch.ts';
 import { closeWindow, openWindow } from './heat/active-region.ts';
-import { BLOCK } from './heat/coarse-blocks.ts';
 import { joinEnds } from './heat/coarse-step.ts';
 import { tickHeat } from './heat/step.ts';
-import { EngineError } from './input/options.ts';
-import { PAD } from './kernel/layout.ts';
+import type { SimulationOptions } from './input/options.ts';
+import type { Pose } from './input/pose.ts';
+import { between, checkPose, POSE_LIMITS, POSE_RATE_HZ } from './input/pose.ts';
 import { clamp } from './numerics/math.ts';
-import { accounts, surfaceVolume, workEnergy } from './output/balance.ts';
-import { cutSection, rootStrip } from './output/section.ts';
-import { createTrace, surfaceLiquid, tracePuddle } from './output/trace.ts';
-import { lookup } from './physics/steel.ts';
+import { type Accounts, accounts, surfaceVolume, workEnergy } from './output/balance.ts';
+import { cutSection, type RootStrip, rootStrip, type Section } from './output/section.ts';
+import type { SurfaceView } from './output/surface-view.ts';
+import { createView, fillView } from './output/surface-view.ts';
+import { createTrace, type TraceSample, tracePuddle } from './output/trace.ts';
 import { createPuddleWork, settle } from './pool/settle.ts';
 import { hashState } from './state/hash.ts';
-import { topCell } from './state/metal.ts';
 import { namedArrays, restoreState, snapshotState } from './state/snapshot.ts';
-import { allocate, POSE_RATE_HZ, type State, type StateChoices } from './state/state.ts';
-import type { Accounts, Pose, RootStrip, Section, SimulationOptions, SurfaceView, TraceSample } from './types.ts';
+import { allocate, type StateChoices } from './state/state.ts';
 
 /** An attempt in the making, from the first pose to the last; cut it, photograph it, balance its books at any time. */
 export interface Simulation {
@@ -59,20 +58,10 @@ export interface Simulation {
   restore(snapshot: ArrayBuffer): void;
 }
 
-const FIELDS = ['u_mm', 'y_mm', 'tipToWork_mm', 'workAngle_deg', 'travelAngle_deg'] as const;
 /** Aim points farther off the joint than this are brought to this distance: still off the joint, never a huge number. */
 const FAR_MM = 1000;
 /** Metal melts within the arc's reach or beside liquid: only there new liquid is looked for. */
 const RECENT_COLUMNS_MM = 4.5;
-
-function checkPose(pose: Pose): void {
-  for (const field of FIELDS) {
-    if (!Number.isFinite(pose[field]))
-      throw new EngineError('bad-pose', `pose.${field}`, pose[field], 'a finite number');
-  }
-  if (typeof pose.trigger !== 'boolean')
-    throw new EngineError('bad-pose', 'pose.trigger', pose.trigger, 'true or false');
-}
 
 /**
  * The joint clamped and cold, ready for the first pose. Same options and poses, same bits, on every machine.
@@ -178,61 +167,6 @@ export function createSimulation(options: SimulationOptions, choices: StateChoic
   };
 }
 
-/** The pose a share `f` of the way; written out, because it runs every tick. */
-function between(at: Pose, from: Pose, to: Pose, f: number): void {
-  at.u_mm = from.u_mm + (to.u_mm - from.u_mm) * f;
-  at.y_mm = from.y_mm + (to.y_mm - from.y_mm) * f;
-  at.tipToWork_mm = from.tipToWork_mm + (to.tipToWork_mm - from.tipToWork_mm) * f;
-  at.workAngle_deg = from.workAngle_deg + (to.workAngle_deg - from.workAngle_deg) * f;
-  at.travelAngle_deg = from.travelAngle_deg + (to.travelAngle_deg - from.travelAngle_deg) * f;
-}
-
 function structuredCloneOptions(o: SimulationOptions): SimulationOptions {
   return { joint: { ...o.joint }, process: { ...o.process }, cell_mm: o.cell_mm };
-}
-
-function createView(s: State): SurfaceView {
-  const { plan } = s;
-  const n = plan.nu * plan.ny;
-  const plate = new Float32Array(n);
-  for (let c = 0; c < plan.nu; c++) plate.fill(plan.plate[c]!, c * plan.ny, (c + 1) * plan.ny);
-  return {
-    nu: plan.nu,
-    ny: plan.ny,
-    u0_mm: -plan.kMax * plan.du,
-    du_mm: plan.du,
-    y0_mm: plan.y0,
-    dy_mm: plan.dy,
-    height_mm: new Float32Array(n),
-    plate_mm: plate,
-    temp_C: new Float32Array(n),
-    liquid: new Float32Array(n),
-    peak_C: new Float32Array(n),
-    frozen_s: new Float32Array(n),
-  };
-}
-
-/** Enthalpy of a cell, from its tile where the block is coarse. */
-function surfaceEnthalpy(s: State, cell: number, j: number): number {
-  const block = Math.floor(j / BLOCK);
-  if (!s.calm.coarse[block]) return s.heat.H[cell]!;
-  const rod = Math.floor(cell / s.heat.layout.stride);
-  return s.calm.H[block * s.calm.tiles.count + s.calm.tiles.of[rod]!]!;
-}
-
-function fillView(view: SurfaceView, s: State): void {
-  const { plan, heat } = s;
-  for (let c = 0; c < plan.nu; c++) {
-    for (let j = 0; j < plan.ny; j++) {
-      const i = c * plan.ny + j;
-      const m = topCell(s, c, s.w[i]!);
-      const cell = plan.stack[plan.stackStart[c]! + m]! * heat.layout.stride + PAD + j;
-      view.height_mm[i] = s.w[i]!;
-      const h = surfaceEnthalpy(s, cell, j);
-      view.temp_C[i] = lookup(heat.table.temperature, h);
-      view.peak_C[i] = lookup(heat.table.temperature, heat.peak[cell]!);
-      view.liquid[i] = surfaceLiquid(s, i, h);
-      view.frozen_s[i] = s.frozenTick[i]! < 0 ? Number.NaN : s.frozenTick[i]! * s.dt;
-    }
-  }
 }

@@ -5,19 +5,14 @@
  *   reference face: w = 2 + |u|/2, half way between following the joint's faces (w = |u|) and a hand at constant height. In a bare
  *   corner the arc's true tip-to-work is therefore longer than the hand's by up to 2 mm at the root, as at the bench.
  */
+
 import { type JointPlan, plateHeight } from '../grid/joint.ts';
+import type { ProcessOptions } from '../input/options.ts';
+import { POSE_LIMITS, type Pose } from '../input/pose.ts';
 import { clamp, cos, DEGREE, sin } from '../numerics/math.ts';
-import type { Pose, ProcessOptions } from '../types.ts';
 
 export const REFERENCE_ROOT_MM = 2;
 export const REFERENCE_SLOPE = 0.5;
-
-/** What a hand and a torch can do; poses outside are brought to the nearest end. */
-export const POSE_LIMITS = {
-  tipToWork_mm: [4, 40],
-  workAngle_deg: [10, 80],
-  travelAngle_deg: [-45, 45],
-} as const;
 
 export interface Axis {
   /** Unit vector from the contact tip along the wire, in (u, w, y). */

@@ -1,9 +1,12 @@
 /** Settings to amps, watts and metal. Feed sets the current; volts set the arc. */
+import type { GasName, JointOptions, ProcessOptions } from '../input/options.ts';
 
 import { PI } from '../numerics/math.ts';
 import { type Calibration, calibration, PARAMETERS } from '../physics/calibration.ts';
 import { DENSITY_GPMM3 } from '../physics/steel.ts';
-import type { GasName, JointOptions, ProcessOptions, TransferRegime } from '../types.ts';
+
+/** How the wire goes over at these volts and amps; `off` without an arc. */
+export type TransferRegime = 'off' | 'stubbing' | 'short-circuiting' | 'globular';
 
 export interface GasSet {
   title: string;

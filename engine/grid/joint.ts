@@ -1,4 +1,10 @@
 /**
+ * The frame everything is in: `y` runs up the joint. The plates meet at the root line a = b = 0; `a` runs out along plate A's face, `b`
+ * along plate B's, square to each other. The welder looks at `u` across and `w` out of the root:
+ *
+ *     u = (a - b)/√2   (plate A's side is u > 0, on the right)        a = (w + u)/√2
+ *     w = (a + b)/√2                                                  b = (w - u)/√2
+ *
  * A joint as rods and columns. Near the root the section is square cells of edge h; farther out each plate is a fin of
  * full-thickness rods that grow wider. The cells' diagonals i - j = k are the columns of the height field:
  *
@@ -7,8 +13,8 @@
  *        AAAAAAAAAAAAAA  a
  */
 
-import { type JointOptions, PART } from '../types.ts';
-import { RodBuilder, type RodPlan } from './rods.ts';
+import type { JointOptions } from '../input/options.ts';
+import { PART, RodBuilder, type RodPlan } from './rods.ts';
 
 /**
  * The fine region reaches this far along each plate's face, farther on thick plate, where heat takes longer to level out through the

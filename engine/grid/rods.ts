@@ -10,6 +10,9 @@
  *          b- (2)
  */
 
+/** 0 void, 1 plate A, 2 plate B, 3 weld metal. */
+export const PART = { VOID: 0, A: 1, B: 2, WELD: 3 } as const;
+
 export interface Face {
   p: number;
   q: number;

@@ -1,8 +1,31 @@
 /** The robot hand: follows a weave, perfectly or with seeded faults of a human kind. Marked as a robot wherever it is recorded. */
+
+import type { Pose } from '../input/pose.ts';
+import { POSE_RATE_HZ } from '../input/pose.ts';
 import { createRandom, type Random } from '../numerics/random.ts';
-import { POSE_RATE_HZ } from '../state/state.ts';
-import type { HandFaults, Pose, WeaveOptions } from '../types.ts';
-import { weaveAt } from './weave.ts';
+import { type WeaveOptions, weaveAt } from './weave.ts';
+
+/** Imperfections of the robot hand; all zero is a perfect follower. */
+export interface HandFaults {
+  seed: number;
+  /** RMS of aim wander, mm. */
+  tremor_mm: number;
+  /** Sideways drift per 100 mm climbed, mm. */
+  driftU_mm: number;
+  /** Tip-to-work grown per 100 mm climbed, mm. */
+  driftTip_mm: number;
+  /** Travel angle grown per 100 mm climbed, degrees. */
+  driftTravel_deg: number;
+  /** First-order lag of the hand, s. */
+  lag_s: number;
+  /** Relative spread of cycle durations and pauses. */
+  timing: number;
+  /** Relative spread of the pauses at one toe, the beat kept: what is not waited is spent crossing. Left out: even. */
+  pauseSpreadA?: number;
+  pauseSpreadB?: number;
+  /** Offset of the aim up the joint at the root crossings (negative: crosses back in the puddle), mm. */
+  lead_mm: number;
+}
 
 /** Hand tremor wanders with about this time constant (physiological tremor and corrections, no source). */
 const TREMOR_TIME_S = 0.15;

@@ -8,7 +8,32 @@
  *   zigzag      straight crossings climbing evenly; no apex
  *   crescent    crossings that sag upward as an arc (parabola through the apex)
  */
-import type { PatternName, WeaveOptions } from '../types.ts';
+
+/** The weave as a curve in time; which knobs a pattern uses is said in weave.ts. */
+export type PatternName = 'straight' | 'inverted-v' | 'triangle' | 'zigzag' | 'crescent';
+
+/** What the robot hand is asked to follow. */
+export interface WeaveOptions {
+  pattern: PatternName;
+  cyclesPerSecond: number;
+  /** Wire-tip travel from toe to toe across the welder's view. */
+  width_mm: number;
+  travel_mmps: number;
+  /** Pause at each toe, s. */
+  pauseA_s: number;
+  pauseB_s: number;
+  /** Reach ahead at the root crossing, above the toes. */
+  apex_mm: number;
+  /** Which toe comes first, and which way round a triangle loops. */
+  firstToe: 'A' | 'B';
+  tipToWork_mm: number;
+  workAngle_deg: number;
+  travelAngle_deg: number;
+  /** Hold at the bottom before climbing (builds the shelf), s. */
+  shelf_s: number;
+  start_mm: number;
+  length_mm: number;
+}
 
 /** Every pattern the robot hand knows. */
 export const PATTERNS: readonly PatternName[] = ['straight', 'inverted-v', 'triangle', 'zigzag', 'crescent'];

@@ -10,10 +10,11 @@
  */
 
 import { planTiles, type TilePair, type TilePlan } from '../grid/tiles.ts';
+import { POSE_RATE_HZ } from '../input/pose.ts';
 import { COEFFICIENT_WORDS, LEAST_FILL, PAD } from '../kernel/layout.ts';
 import { DENSITY_GPMM3, lookup } from '../physics/steel.ts';
 import { columnArea, topCell } from '../state/metal.ts';
-import { POSE_RATE_HZ, type State } from '../state/state.ts';
+import type { State } from '../state/state.ts';
 
 /** Slices in a block: one SIMD vector. */
 export const BLOCK = 4;

@@ -1,9 +1,10 @@
 /** What happens in the calm lengths of the joint: the coarse step, and the exchange at the fine window's ends. */
 
+import { POSE_RATE_HZ } from '../input/pose.ts';
 import { PAD } from '../kernel/layout.ts';
 import { clamp } from '../numerics/math.ts';
 import { lookup } from '../physics/steel.ts';
-import { POSE_RATE_HZ, type State } from '../state/state.ts';
+import type { State } from '../state/state.ts';
 import { BLOCK, CALM_INTERVAL, slicesOf } from './coarse-blocks.ts';
 
 /** No tile may lose more than this share of its heat over the room's in one step. */

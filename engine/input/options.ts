@@ -1,5 +1,52 @@
 /** Defaults and the door: what an attempt may be set to, and what is said when it is not. */
-import type { JointOptions, ProcessOptions, SimulationOptions } from '../types.ts';
+import { EngineError } from './error.ts';
+
+/** How the two plates stand to each other. */
+export type JointKind = 'tee' | 'lap' | 'corner';
+
+/** The pieces as clamped on the bench. */
+export interface JointOptions {
+  kind: JointKind;
+  /** Plate A: the through plate of a tee, the back plate of a lap. */
+  plateA_mm: number;
+  /** Plate B: the standing plate of a tee, the edge plate of a lap (its edge is the fusion face). */
+  plateB_mm: number;
+  /** Width of each plate, measured square to the joint. */
+  plateWidth_mm: number;
+  /** Length of the joint up the plate, run-on and run-off tabs not counted. */
+  length_mm: number;
+  /** Fit-up gap between A's face and plate B. */
+  gap_mm: number;
+  startTemp_C: number;
+  ambient_C: number;
+  /** Conductance of clamp and bench at the plates' outer edges, W/K per mm of joint length and edge. 0 = hanging free. */
+  sink_WpmmK: number;
+  /** Run-on and run-off tabs: 12 mm more joint at each end; y = 0 stays the bottom of the joint proper. */
+  tabs: boolean;
+}
+
+/** Shielding gas by its ISO 14175 group: argon with 18 or 25 % CO2, or CO2 alone. */
+export type GasName = 'M21-ArC-18' | 'M21-ArC-25' | 'C1';
+
+/** What is set on the machine and fitted to the gun. */
+export interface ProcessOptions {
+  wire_mm: 0.8 | 0.9 | 1.0 | 1.2;
+  feed_mpmin: number;
+  volts_V: number;
+  gas: GasName;
+  /** Contact tip against the nozzle's end: 0 flush, + out of the nozzle, - inside it. */
+  tip_mm: number;
+  /** Outside diameter of the nozzle. */
+  nozzle_mm: number;
+}
+
+/** One attempt before the arc is struck: joint, process and cell size. */
+export interface SimulationOptions {
+  joint: JointOptions;
+  process: ProcessOptions;
+  /** Edge of the near-joint cells. Working size 0.75; 1.0 and 0.5 for mesh studies. */
+  cell_mm: number;
+}
 
 /** One setting that cannot be welded with, as data. */
 export interface OptionProblem {
@@ -7,29 +54,6 @@ export interface OptionProblem {
   path: string;
   found: unknown;
   allowed: string;
-}
-
-/** Input the engine cannot compute: which field, what was found, what is allowed; the message says the same in one sentence. */
-export class EngineError extends Error {
-  readonly code: string;
-  readonly path: string;
-  readonly found: unknown;
-  readonly allowed: string;
-
-  constructor(code: string, path: string, found: unknown, allowed: string) {
-    super(`${path}: found ${show(found)}, allowed is ${allowed}`);
-    this.name = 'EngineError';
-    this.code = code;
-    this.path = path;
-    this.found = found;
-    this.allowed = allowed;
-  }
-}
-
-function show(value: unknown): string {
-  if (typeof value === 'string') return `"${value.length > 60 ? `${value.slice(0, 57)}...` : value}"`;
-  if (typeof value === 'object' && value !== null) return Array.isArray(value) ? 'a list' : 'an object';
-  return String(value);
 }
 
 /** Bench and clamps take little: a coupon standing in two light clamps (stated default, no source). */

@@ -6,7 +6,30 @@ import { DENSITY_GPMM3 } from '../physics/steel.ts';
 import type { Heated } from '../state/heated.ts';
 import { columnArea } from '../state/metal.ts';
 import type { State } from '../state/state.ts';
-import type { Accounts } from '../types.ts';
+
+/** The books of an attempt: metal in g, energy in J, and how far each fails to close. */
+export interface Accounts {
+  /** Metal fed as wire, and where it is. fed = deposited + spatter + dripped (+ wire that never melted, not counted as fed). */
+  fed_g: number;
+  deposited_g: number;
+  spatter_g: number;
+  dripped_g: number;
+  /** |fed - deposited - spatter - dripped| / fed. */
+  massError: number;
+  arc_J: number;
+  wire_J: number;
+  stored_J: number;
+  lost_J: number;
+  sink_J: number;
+  evaporated_J: number;
+  dripped_J: number;
+  /** |in - out - stored| / in. */
+  energyError: number;
+  arcTime_s: number;
+  /** Means over the time the arc burned; 0 where none did. */
+  meanCurrent_A: number;
+  meanVolts_V: number;
+}
 
 /** Heat in the fine cells above 20 °C, J. */
 export function storedEnergy(s: Pick<Heated, 'plan' | 'heat' | 'fine'>): number {

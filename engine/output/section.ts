@@ -1,8 +1,47 @@
 /** Cuts square to the joint, and the opened root: what a saw, an acid and a hammer would show. */
+import { PART } from '../grid/rods.ts';
+import type { JointOptions } from '../input/options.ts';
 import { PAD } from '../kernel/layout.ts';
 import { AC1_C, lookup, SOLIDUS_C } from '../physics/steel.ts';
 import type { State } from '../state/state.ts';
-import { PART, type RootStrip, type Section } from '../types.ts';
+
+/** A cut square to the joint at one height, linear between the slices either side. */
+export interface Section {
+  y_mm: number;
+  cell_mm: number;
+  joint: JointOptions;
+  solidus_C: number;
+  ac1_C: number;
+  start_C: number;
+  /** Columns of the height field, from plate B's side (u < 0) to plate A's. */
+  u_mm: Float64Array;
+  /** Metal surface as it stands. */
+  w_mm: Float64Array;
+  /** Joint surface as cut (exact, from stored geometry). */
+  plate_mm: Float64Array;
+  /** First wetting and last freezing of the column; NaN: never. */
+  wet_s: Float64Array;
+  frozen_s: Float64Array;
+  /** Regular grid of square cells, index `ib * na + ia`; the centre of cell (ia, ib) is a0_mm + ia*cell, b0_mm + ib*cell. */
+  na: number;
+  nb: number;
+  a0_mm: number;
+  b0_mm: number;
+  part: Uint8Array;
+  /** Share of the cell that is metal. */
+  fill: Float32Array;
+  /** Highest temperature reached by the metal in the cell; NaN in the void. */
+  peak_C: Float32Array;
+}
+
+/** The opened root: one entry per slice of the joint proper. */
+export interface RootStrip {
+  y_mm: Float64Array;
+  /** How far fusion reaches past the root line into each plate, square to its face; negative: short of it. */
+  depthA_mm: Float64Array;
+  depthB_mm: Float64Array;
+  fused: Uint8Array;
+}
 
 /** Peaks interpolate in s = (T - T0)^-1/2, nearly linear in distance round a weld (fast line source: T - T0 ~ r^-2). */
 function mixPeak(low: number, high: number, f: number, start: number): number {

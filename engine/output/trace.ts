@@ -1,8 +1,45 @@
 /** What the arc and the puddle did during one pose interval. */
+import type { TransferRegime } from '../arc/wire.ts';
 import { liquidShare } from '../pool/liquid.ts';
 import { columnArea } from '../state/metal.ts';
 import type { State } from '../state/state.ts';
-import type { TraceSample } from '../types.ts';
+
+/** What one pose interval did; null is "there was none", never 0. */
+export interface TraceSample {
+  t_s: number;
+  trigger: boolean;
+  /** An arc burned during this interval. */
+  arcOn: boolean;
+  regime: TransferRegime;
+  aimU_mm: number;
+  aimY_mm: number;
+  /** Arc foot: weighted mean of the footprint on the surface (aim where the arc is out). */
+  footU_mm: number;
+  footY_mm: number;
+  /** Contact-tip-to-work distance as the arc had it. */
+  tipToWork_mm: number;
+  workAngle_deg: number;
+  travelAngle_deg: number;
+  current_A: number;
+  /** Arc and wire power reaching the work. */
+  power_W: number;
+  /** Upper boundary of the liquid at the foot's u (sub-cell); null without a puddle there. */
+  frontY_mm: number | null;
+  /** Lowest and highest liquid of the puddle under (or nearest) the arc, and its volume above the fusion boundary. */
+  puddleBottom_mm: number | null;
+  puddleTop_mm: number | null;
+  puddleVolume_mm3: number;
+  /** Outermost wet position each side within 1.5 mm of the foot's y, as distance out along the plate's face from the root. */
+  wetA_mm: number | null;
+  wetB_mm: number | null;
+  /** Metal standing on each plate 1 mm inside that wet toe, measured square to the plate. */
+  fillA_mm: number | null;
+  fillB_mm: number | null;
+  nozzleTouching: boolean;
+  /** Metal dropped out during this interval. */
+  dripped_g: number;
+  spatter_g: number;
+}
 
 const SQRT2 = Math.sqrt(2);
 /** Toes are looked for within this distance of the foot along the joint. */

@@ -10,12 +10,12 @@
  * without welding; the states only by welding again with the same engine. It shows accidents and hand edits; it is no proof against
  * somebody who writes a program to make another chain.
  */
+import { POSE_RATE_HZ } from '../input/pose.ts';
 import { canonical } from '../numerics/canonical.ts';
 import { digestOf, Hasher } from '../numerics/digest.ts';
 import type { Simulation } from '../simulation.ts';
-import { POSE_RATE_HZ } from '../state/state.ts';
-import type { Recording } from '../types.ts';
 import { ENGINE_VERSION } from '../version.ts';
+import type { Recording } from './format.ts';
 
 /** What following a chain came to, as data. Seconds count from 1; the last may be a part of one. */
 export type ChainFinding =

@@ -1,6 +1,6 @@
 /** First divergence: at which pose, and in which field, two attempts part. For hunting a platform or a change that moves bits. */
+import type { Pose } from '../input/pose.ts';
 import type { Simulation } from '../simulation.ts';
-import type { Pose } from '../types.ts';
 
 /** Where two attempts part that are stepped through the same poses. */
 export interface Divergence {

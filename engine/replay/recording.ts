@@ -2,23 +2,16 @@
  * Recordings: settings and quantised poses, enough to weld the same bead again. What is stepped while welding is already quantised,
  * so a replay sees the very same numbers.
  */
-
-import { EngineError } from '../input/options.ts';
+import { EngineError } from '../input/error.ts';
+import type { SimulationOptions } from '../input/options.ts';
+import type { Pose } from '../input/pose.ts';
+import { POSE_RATE_HZ } from '../input/pose.ts';
+import type { TraceSample } from '../output/trace.ts';
 import { createSimulation, type Simulation } from '../simulation.ts';
-import { POSE_RATE_HZ, type StateChoices } from '../state/state.ts';
-import type {
-  AidsInUse,
-  DeviceInfo,
-  Ending,
-  Origin,
-  Pose,
-  Recording,
-  SimulationOptions,
-  TraceSample,
-  Trainee,
-} from '../types.ts';
+import type { StateChoices } from '../state/state.ts';
 import { ENGINE_VERSION } from '../version.ts';
 import { type ChainFinding, chainOf, checkChain, Seconds } from './chain.ts';
+import type { AidsInUse, DeviceInfo, Ending, Origin, Recording, Trainee } from './format.ts';
 
 /** Quanta of the pose columns: whole numbers of these. */
 export const QUANTUM = {

@@ -1,6 +1,5 @@
 /** A rectangular block as rods: a grid of rectangles in the section, even in a part of it and growing beyond. */
-import { RodBuilder } from '../grid/rods.ts';
-import { PART } from '../types.ts';
+import { PART, RodBuilder } from '../grid/rods.ts';
 import { lagrange, nearestFour } from './interpolate.ts';
 import type { Patch, PieceMesh, Share } from './mesh.ts';
 import type { BlockEnd, BlockFace, BlockPiece } from './types.ts';

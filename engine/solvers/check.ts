@@ -1,5 +1,6 @@
 /** The door of a heat case: what is wrong, where, what was found, what is allowed. */
-import { defaultProcess, EngineError, requireOptions } from '../input/options.ts';
+import { EngineError } from '../input/error.ts';
+import { defaultProcess, requireOptions } from '../input/options.ts';
 import type { BlockPiece, ConstantMaterial, HeatCase } from './types.ts';
 
 /** Cells one case may have: 2 GB of fields would not be refused by the machine alone. */

@@ -15,7 +15,7 @@
 
 import { lossTable } from '../heat/losses.ts';
 import { tickHeat } from '../heat/step.ts';
-import { EngineError } from '../input/options.ts';
+import { EngineError } from '../input/error.ts';
 import { PAD } from '../kernel/layout.ts';
 import { storedEnergy } from '../output/balance.ts';
 import { calibration } from '../physics/calibration.ts';

@@ -1,6 +1,7 @@
 /** A joint's plates as cut, on the mesh every attempt uses. */
+
 import { buildJoint, type JointPlan } from '../grid/joint.ts';
-import { PART } from '../types.ts';
+import { PART } from '../grid/rods.ts';
 import type { Patch, PieceMesh, Share } from './mesh.ts';
 import type { JointFace, JointPiece } from './types.ts';
 

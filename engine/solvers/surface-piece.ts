@@ -10,7 +10,7 @@
  *     strip.height_mm; strip.pressure_Pa; strip.converged;
  */
 
-import { EngineError } from '../input/options.ts';
+import { EngineError } from '../input/error.ts';
 import type { Nodes, SurfaceConstants, SurfaceKernel } from '../kernel/surface-layout.ts';
 import { createSurface, linkNode, linkToe, linkWall, orderNodes, surfaceResidual } from '../pool/surface.ts';
 import { requireNumber } from './check.ts';

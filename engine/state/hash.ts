@@ -1,8 +1,8 @@
 /** Check number of a whole state. */
+import type { Pose } from '../input/pose.ts';
 
 import { PAD } from '../kernel/layout.ts';
 import { digestOf, Hasher } from '../numerics/digest.ts';
-import type { Pose } from '../types.ts';
 import { namedArrays, namedNumbers } from './snapshot.ts';
 import type { State } from './state.ts';
 

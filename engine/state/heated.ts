@@ -2,7 +2,7 @@
 
 import type { JointPlan } from '../grid/joint.ts';
 import type { FineWindow } from '../heat/active-region.ts';
-import type { JointOptions } from '../types.ts';
+import type { JointOptions } from '../input/options.ts';
 import type { HeatState } from './heat-fields.ts';
 import type { Ledger } from './state.ts';
 

@@ -2,9 +2,9 @@
  * Metal in and out of a column's top, with its enthalpy. The height w is the master (f64); the cells' fills follow from it, so the
  * mass balance is exact by construction.
  */
+import { PART } from '../grid/rods.ts';
 
 import { PAD } from '../kernel/layout.ts';
-import { PART } from '../types.ts';
 import type { Heated } from './heated.ts';
 import type { State } from './state.ts';
 

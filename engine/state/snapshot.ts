@@ -1,7 +1,7 @@
 /** Saves and restores a whole state, bit for bit: a header that names the layout, then every array in a fixed order. */
+import { EngineError } from '../input/error.ts';
+import type { Pose } from '../input/pose.ts';
 
-import { EngineError } from '../input/options.ts';
-import type { Pose } from '../types.ts';
 import { refreshFlags } from './heat-fields.ts';
 import { locateAll } from './metal.ts';
 import type { State } from './state.ts';

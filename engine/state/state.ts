@@ -4,16 +4,14 @@ import { buildJoint, type JointPlan } from '../grid/joint.ts';
 import type { FineWindow } from '../heat/active-region.ts';
 import { allocateCalm, type CalmState, refine } from '../heat/coarse-blocks.ts';
 import { lossTable } from '../heat/losses.ts';
-import { requireOptions } from '../input/options.ts';
+import { requireOptions, type SimulationOptions } from '../input/options.ts';
+import { POSE_RATE_HZ } from '../input/pose.ts';
 import { COEFFICIENT_WORDS } from '../kernel/layout.ts';
 import { type Calibration, calibration } from '../physics/calibration.ts';
 import { DENSITY_GPMM3, enthalpyAt, steelTable } from '../physics/steel.ts';
-import type { SimulationOptions } from '../types.ts';
 import { allocateHeat, type HeatState, type KernelChoice } from './heat-fields.ts';
 import { locateAll } from './metal.ts';
 
-/** Poses a second; everything recorded is in these steps. */
-export const POSE_RATE_HZ = 100;
 /** Share of the explicit bound h²/(6 a) a tick may use. */
 const BOUND_SHARE = 0.97;
 

@@ -3,13 +3,13 @@
  * the heat standing still. The plates are held at 45 % liquid, between the shares at which a column melts and freezes, so that
  * wetted plate stays wet and dry plate stays dry: what moves a toe here is its contact angle alone.
  */
+import { PART } from '../../../engine/grid/rods.ts';
 import { defaultJoint, defaultProcess, type Section } from '../../../engine/index.ts';
 import { PAD } from '../../../engine/kernel/layout.ts';
 import { cutSection } from '../../../engine/output/section.ts';
 import { createPuddleWork, settle } from '../../../engine/pool/settle.ts';
 import { addMetal } from '../../../engine/state/metal.ts';
 import { allocate } from '../../../engine/state/state.ts';
-import { PART } from '../../../engine/types.ts';
 
 const MUSH = 0.45;
 const LIQUID_JPG = 1900;
