@@ -1,4 +1,5 @@
 /** Public surface of the engine: re-exports only. */
+
 export { minTipToWork_mm } from './arc/torch.ts';
 export {
   GASES,
@@ -10,6 +11,7 @@ export {
   wireArea_mm2,
   wireState,
 } from './arc/wire.ts';
+export type { StateChoices } from './cold-piece.ts';
 export { PART } from './grid/rods.ts';
 export { type HandFaults, handOfAmount, noFaults, weaveHand } from './hand/robot.ts';
 export {
@@ -35,6 +37,7 @@ export {
   type SimulationOptions,
 } from './input/options.ts';
 export { POSE_LIMITS, POSE_RATE_HZ, type Pose } from './input/pose.ts';
+export type { KernelChoice } from './kernel/layout.ts';
 export { createRandom, type Random } from './numerics/random.ts';
 export type { Accounts } from './output/balance.ts';
 export type { RootStrip, Section } from './output/section.ts';
@@ -67,6 +70,4 @@ export {
 } from './replay/recording.ts';
 export { createSimulation, type Simulation } from './simulation.ts';
 export * from './solvers/index.ts';
-export type { KernelChoice } from './state/heat-fields.ts';
-export type { StateChoices } from './state/state.ts';
 export { ENGINE_VERSION } from './version.ts';

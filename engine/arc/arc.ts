@@ -1,12 +1,13 @@
 /** One tick of arc: current, heat into the surface, metal into the puddle. */
 
-import { PAD } from '../kernel/layout.ts';
+import { cellLength, columnArea, metalInTop, stackRod, topCell } from '../grid/columns.ts';
+import { firstCell } from '../kernel/layout.ts';
 import { DENSITY_GPMM3 } from '../physics/steel.ts';
-import { addMetal, columnArea, topCell } from '../state/metal.ts';
+import { addMetal } from '../state/metal.ts';
 import type { State } from '../state/state.ts';
 import { type Footprint, findFootprint } from './footprint.ts';
 import type { Axis } from './torch.ts';
-import { type WireState, wireState } from './wire.ts';
+import { createWire, fillWire, type WireState } from './wire.ts';
 
 /** Arc heat goes into at least this depth of metal, or one full cell if that is more. */
 const HEATED_DEPTH_MM = 1;
@@ -19,7 +20,8 @@ const SHORTEST_TIP_MM = 4;
 
 export interface ArcTick {
   on: boolean;
-  wire: WireState | null;
+  /** Of the last tick that burned. */
+  wire: WireState;
   tipToWork: number;
   power_W: number;
   spatter_g: number;
@@ -27,7 +29,7 @@ export interface ArcTick {
 }
 
 export function createArcTick(): ArcTick {
-  return { on: false, wire: null, tipToWork: 0, power_W: 0, spatter_g: 0, dripped_g: 0 };
+  return { on: false, wire: createWire(), tipToWork: 0, power_W: 0, spatter_g: 0, dripped_g: 0 };
 }
 
 /** Burns the arc for one tick. The wire melts only where it finds the joint. */
@@ -37,15 +39,14 @@ export function burn(out: ArcTick, s: State, foot: Footprint, axis: Axis, u: num
   findFootprint(foot, s, axis, u, y, s.arcRadius);
   if (!foot.onJoint) {
     out.on = false;
-    out.wire = null;
     out.power_W = 0;
     s.arcOn = false;
     return;
   }
   const tip = Math.max(SHORTEST_TIP_MM, foot.tipToWork);
-  const wire = wireState(s.options.process, tip, s.cal);
+  const { wire } = out;
+  fillWire(wire, s.options.process, tip, s.cal);
   out.on = true;
-  out.wire = wire;
   out.tipToWork = foot.tipToWork;
   s.current = s.arcOn ? s.current + (s.dt / (s.dt + CURRENT_LAG_S)) * (wire.current_A - s.current) : wire.current_A;
   s.arcOn = true;
@@ -76,25 +77,33 @@ export function burn(out: ArcTick, s: State, foot: Footprint, axis: Axis, u: num
   for (let n = 0; n < foot.count; n++) heatColumn(s, foot.column[n]!, arcHeat * foot.weight[n]!);
 }
 
+/** A tick without the trigger. */
+export function quench(out: ArcTick, s: State): void {
+  out.on = false;
+  out.power_W = 0;
+  out.spatter_g = 0;
+  out.dripped_g = 0;
+  s.arcOn = false;
+  s.current = 0;
+}
+
 /** Joules into a column's top metal down to one full cell, shared by the depth each cell takes up. */
 function heatColumn(s: State, column: number, joules: number): void {
   const { plan, heat } = s;
   const c = s.columnOf[column]!;
   const j = column - c * plan.ny;
-  const long = 2 * plan.du;
+  const long = cellLength(s);
   const area = columnArea(s);
   const depth = Math.max(long, HEATED_DEPTH_MM);
   const w = s.w[column]!;
   const boiling = s.boiling_JPG;
   const perDepth = joules / (depth * area * DENSITY_GPMM3);
   const { H, layout } = heat;
-  const start = plan.stackStart[c]!;
   let left = depth;
   let m = topCell(s, c, w);
-  // The top cell may be part filled; every cell below it is whole.
-  let metal = Math.min(long, w - plan.base[c]! - m * long);
+  let metal = metalInTop(s, c, m, w);
   for (; m >= 0 && left > 0; m--) {
-    const cell = plan.stack[start + m]! * layout.stride + PAD + j;
+    const cell = firstCell(layout, stackRod(s, c, m)) + j;
     // The share of this cell inside the heated depth; the lowest cell of the stack takes the rest.
     const inside = m === 0 ? left : Math.min(metal, left);
     left -= inside;

@@ -6,24 +6,23 @@
  * normalised to 1 over the columns, so no energy is lost. Foot and tip-to-work are its weighted means: continuous in pose and
  * surface, where a single ray would jump.
  */
+import { perAcross, riseAcross, slopeAlong } from '../grid/columns.ts';
 import { exp } from '../numerics/math.ts';
+import { dimsOf, makeArrays } from '../state/allocate.ts';
+import { type Arrays, FOOTPRINT_CAPACITY } from '../state/fields.ts';
 import type { State } from '../state/state.ts';
 import type { Axis } from './torch.ts';
 
 /** Columns beyond sqrt(10) σ carry e^-5 at most. */
 const REACH = 3.2;
-const CAPACITY = 4096;
 /** Beyond this the wire sags and no steady arc holds (common practice, no source). */
 const LONGEST_TIP_MM = 32;
 /** The aim may lie this far past the joint's ends and still find metal. */
 const PAST_END_MM = 1;
 
-export interface Footprint {
+/** Columns in the footprint with their weights, of the arc's heat and with the narrow deposit radius. */
+export interface Footprint extends Arrays<'footprint'> {
   count: number;
-  column: Int32Array;
-  weight: Float64Array;
-  /** Weight with the narrow deposit radius. */
-  deposit: Float64Array;
   footU: number;
   footY: number;
   footW: number;
@@ -31,12 +30,10 @@ export interface Footprint {
   onJoint: boolean;
 }
 
-export function createFootprint(): Footprint {
+export function createFootprint(s: State): Footprint {
   return {
+    ...makeArrays('footprint', dimsOf(s.plan, s.heat.layout)),
     count: 0,
-    column: new Int32Array(CAPACITY),
-    weight: new Float64Array(CAPACITY),
-    deposit: new Float64Array(CAPACITY),
     footU: 0,
     footY: 0,
     footW: 0,
@@ -75,9 +72,7 @@ export function findFootprint(out: Footprint, s: State, axis: Axis, aimU: number
   let ss = 0;
   for (let c = c0; c <= c1; c++) {
     const pu = (c - plan.kMax) * du - axis.tipU - shift;
-    const left = c > 0 ? c - 1 : c;
-    const right = c < nu - 1 ? c + 1 : c;
-    const invU = 1 / ((right - left) * du);
+    const invU = perAcross(s, c);
     for (let j = j0; j <= j1; j++) {
       const i = c * ny + j;
       const pw = w[i]! - axis.tipW;
@@ -85,10 +80,8 @@ export function findFootprint(out: Footprint, s: State, axis: Axis, aimU: number
       const along = pu * axis.du + pw * axis.dw + py * axis.dy;
       const r2 = pu * pu + pw * pw + py * py - along * along;
       if (r2 > limit * limit) continue;
-      const down = j > 0 ? i - 1 : i;
-      const up = j < ny - 1 ? i + 1 : i;
-      const wu = (w[right * ny + j]! - w[left * ny + j]!) * invU;
-      const wy = (w[up]! - w[down]!) / ((up - down) * dy);
+      const wu = riseAcross(s, w, c, j) * invU;
+      const wy = slopeAlong(s, w, i, j);
       const facing = wu * axis.du - axis.dw + wy * axis.dy;
       if (facing <= 0) continue;
       const g = exp(-r2 * inv - (along - axis.reach) * shade) * facing;
@@ -101,7 +94,7 @@ export function findFootprint(out: Footprint, s: State, axis: Axis, aimU: number
       sy += g * (plan.y0 + j * dy);
       sw += g * w[i]!;
       ss += g * along;
-      if (out.count === CAPACITY) break;
+      if (out.count === FOOTPRINT_CAPACITY) break;
     }
   }
   if (!(sum > 1e-12)) return;

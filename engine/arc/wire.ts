@@ -26,6 +26,9 @@ export const GASES: Record<GasName, GasSet> = {
 /** Arc length taken off tip-to-work to get the electrode extension. */
 const ARC_LENGTH_MM = 3;
 const SHORTEST_EXTENSION_MM = 2;
+/** The steady range round its middle. */
+const BELOW_V = 2;
+const ABOVE_V = 2.5;
 
 /** What a feed comes to at a tip-to-work distance: amps, melting rate, power into the work, transfer. */
 export interface WireState {
@@ -51,9 +54,13 @@ export function wireArea_mm2(p: ProcessOptions): number {
 
 /** Lowest and highest volts at which this feed runs steadily; about two volts wide round the load line less 2 V. */
 export function steadyVolts(p: ProcessOptions, current_A: number): { low: number; high: number; middle: number } {
-  // IEC 60974-1 load line 14 + 0.05 I; argon-mix short arc sits 1 to 3 V below it (published settings tables).
-  const middle = 14 + 0.05 * current_A - 2 + GASES[p.gas].volts_V;
-  return { low: middle - 2, high: middle + 2.5, middle };
+  const middle = middleVolts(p, current_A);
+  return { low: middle - BELOW_V, high: middle + ABOVE_V, middle };
+}
+
+/** IEC 60974-1 load line 14 + 0.05 I; argon-mix short arc sits 1 to 3 V below it (published settings tables). */
+function middleVolts(p: ProcessOptions, current_A: number): number {
+  return 14 + 0.05 * current_A - 2 + GASES[p.gas].volts_V;
 }
 
 /**
@@ -61,6 +68,29 @@ export function steadyVolts(p: ProcessOptions, current_A: number): { low: number
  * Halmøy 1979); a and b are `meltArc` and `meltResistance` of calibration.ts.
  */
 export function wireState(p: ProcessOptions, tipToWork_mm: number, cal: Calibration = calibration()): WireState {
+  const out = createWire();
+  fillWire(out, p, tipToWork_mm, cal);
+  return out;
+}
+
+export function createWire(): WireState {
+  return {
+    current_A: 0,
+    feed_mmps: 0,
+    melt_mm3ps: 0,
+    metal_gps: 0,
+    power_W: 0,
+    metal_W: 0,
+    regime: 'off',
+    extension_mm: 0,
+    shortCircuit_Hz: 0,
+    spatterShare: 0,
+    arcRadius_mm: 0,
+  };
+}
+
+/** `wireState` into an object at hand: it runs every tick. */
+export function fillWire(out: WireState, p: ProcessOptions, tipToWork_mm: number, cal: Calibration): void {
   const area = wireArea_mm2(p);
   const feed = (p.feed_mpmin * 1000) / 60;
   const melt = area * feed;
@@ -70,28 +100,26 @@ export function wireState(p: ProcessOptions, tipToWork_mm: number, cal: Calibrat
     q > 0 ? (2 * melt) / (cal.meltArc + Math.sqrt(cal.meltArc * cal.meltArc + 4 * q * melt)) : melt / cal.meltArc;
   const metal = melt * DENSITY_GPMM3;
   const power = cal.arcEfficiency * p.volts_V * current;
-  const steady = steadyVolts(p, current);
+  const middle = middleVolts(p, current);
   const regime: TransferRegime =
-    p.volts_V < steady.low ? 'stubbing' : p.volts_V > steady.high ? 'globular' : 'short-circuiting';
-  const off = p.volts_V - steady.middle;
+    p.volts_V < middle - BELOW_V ? 'stubbing' : p.volts_V > middle + ABOVE_V ? 'globular' : 'short-circuiting';
+  const off = p.volts_V - middle;
   const spatterShare = Math.min(0.3, cal[GASES[p.gas].spatter] * (1 + cal.spatterOffVolts * off * off));
   // Short-circuit rate 20 to over 200 /s, falling as volts lengthen the arc; for sound only.
   const shortCircuit = regime === 'globular' ? 25 : Math.max(20, Math.min(200, 95 - 22 * off));
   const arcVolts = p.volts_V - GASES[p.gas].volts_V;
   const radius = Math.min(2.5, Math.max(0.6, cal.arcRadius + cal.arcRadiusPerVolt * (arcVolts - 17)));
-  return {
-    current_A: current,
-    feed_mmps: feed,
-    melt_mm3ps: melt,
-    metal_gps: metal,
-    power_W: power,
-    metal_W: Math.min(metal * cal.wireEnthalpy, 0.9 * power),
-    regime,
-    extension_mm: extension,
-    shortCircuit_Hz: shortCircuit,
-    spatterShare,
-    arcRadius_mm: radius,
-  };
+  out.current_A = current;
+  out.feed_mmps = feed;
+  out.melt_mm3ps = melt;
+  out.metal_gps = metal;
+  out.power_W = power;
+  out.metal_W = Math.min(metal * cal.wireEnthalpy, 0.9 * power);
+  out.regime = regime;
+  out.extension_mm = extension;
+  out.shortCircuit_Hz = shortCircuit;
+  out.spatterShare = spatterShare;
+  out.arcRadius_mm = radius;
 }
 
 /** Share of the fed wire lost as spatter in the middle of the steady range. */

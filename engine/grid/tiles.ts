@@ -5,6 +5,22 @@
 import type { JointPlan } from './joint.ts';
 
 const TILE_MM = 3;
+/** Slices in a block: one SIMD vector. */
+export const BLOCK = 4;
+
+/** Blocks a joint of so many slices comes to. */
+export function blocksOf(ny: number): number {
+  return Math.ceil(ny / BLOCK);
+}
+
+/** First slice of a block, and the slice after its last. */
+export function blockStart(block: number): number {
+  return block * BLOCK;
+}
+
+export function blockEnd(block: number, ny: number): number {
+  return Math.min(ny, (block + 1) * BLOCK);
+}
 
 export interface TileFace {
   rodP: number;

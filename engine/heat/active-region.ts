@@ -1,9 +1,11 @@
 /** Where the joint is computed in fine cells: round the arc and the liquid, and wherever the section has not levelled out yet. */
 
+import { BLOCK, blockEnd, blockStart } from '../grid/tiles.ts';
+import type { Pose } from '../input/pose.ts';
 import { clamp } from '../numerics/math.ts';
 import { enthalpyAt } from '../physics/steel.ts';
 import type { State } from '../state/state.ts';
-import { BLOCK, CALM_INTERVAL, coarsen, hottestTile, refine, unrest } from './coarse-blocks.ts';
+import { CALM_INTERVAL, coarsen, hottestTile, isLevel, refine } from './coarse-blocks.ts';
 import { stepCalm } from './coarse-step.ts';
 
 /**
@@ -17,18 +19,15 @@ const CALM_HOTTEST_C = 690;
 /** A coarse block beside the window goes fine again when a tile is hotter than this: a puddle held long reaches far. */
 const RESTLESS_C = 705;
 
-/** Fine slices [from, to); empty when from === to. */
-export interface FineWindow {
-  from: number;
-  to: number;
-}
-
 /** Before the ticks of a pose: fine cells where the arc is going to burn and where metal is liquid. */
-export function openWindow(s: State, arcLow: number | null, arcHigh: number | null): void {
+export function openWindow(s: State, before: Pose, now: Pose): void {
   const { plan, fine } = s;
   let low = Number.POSITIVE_INFINITY;
   let high = Number.NEGATIVE_INFINITY;
-  if (arcLow !== null && arcHigh !== null) {
+  if (now.trigger) {
+    // A jump passes over everything between: all of it has to be fine while it does.
+    const arcLow = Math.min(before.y_mm, now.y_mm);
+    const arcHigh = Math.max(before.y_mm, now.y_mm);
     const end = (plan.ny - 1) * plan.dy;
     low = (clamp(arcLow - plan.y0, 0, end) - MARGIN_MM) / plan.dy;
     high = (clamp(arcHigh - plan.y0, 0, end) + MARGIN_MM) / plan.dy;
@@ -56,34 +55,18 @@ export function openWindow(s: State, arcLow: number | null, arcHigh: number | nu
   }
 }
 
-/** After a pose: step the coarse blocks when due and let calm ends of the window go coarse. */
-export function closeWindow(s: State, arcY: number | null): void {
+/** After a pose: step the coarse blocks when due and let level ends of the window go coarse. */
+export function closeWindow(s: State, pose: Pose): void {
   if (s.fineEverywhere || s.steps % CALM_INTERVAL !== 0) return;
   stepCalm(s);
   const { plan, fine } = s;
-  const near = MARGIN_MM + BLOCK * plan.dy;
-  const busy = (from: number, to: number): boolean => {
-    const low = plan.y0 + from * plan.dy;
-    const high = plan.y0 + to * plan.dy;
-    if (arcY !== null && arcY > low - near && arcY < high + near) return true;
-    return (
-      s.window.to > 0 && s.window.from * plan.dy < to * plan.dy + near && s.window.to * plan.dy > from * plan.dy - near
-    );
-  };
-  const hot = enthalpyAt(s.heat.table, CALM_HOTTEST_C);
-  const calmBlock = (block: number): boolean => {
-    const from = block * BLOCK;
-    if (busy(from, Math.min(plan.ny, from + BLOCK))) return false;
-    const { spread, hottest } = unrest(s, block);
-    return spread < CALM_SPREAD_JPG && hottest < hot;
-  };
   if (fine.from === fine.to) return;
   const restless = enthalpyAt(s.heat.table, RESTLESS_C);
   const below = fine.from / BLOCK - 1;
   if (below >= 0 && hottestTile(s, below) > restless) {
     refine(s, below);
     fine.from = below * BLOCK;
-  } else if (calmBlock(fine.from / BLOCK)) {
+  } else if (mayGoCoarse(s, fine.from / BLOCK, pose)) {
     coarsen(s, fine.from / BLOCK);
     fine.from = Math.min(fine.to, fine.from + BLOCK);
   }
@@ -92,8 +75,29 @@ export function closeWindow(s: State, arcY: number | null): void {
   if (above < s.calm.blocks && hottestTile(s, above) > restless) {
     refine(s, above);
     fine.to = Math.min(plan.ny, (above + 1) * BLOCK);
-  } else if (calmBlock(above - 1)) {
+  } else if (mayGoCoarse(s, above - 1, pose)) {
     coarsen(s, above - 1);
     fine.to = (above - 1) * BLOCK;
   }
+}
+
+/** Nothing burns or flows near the block, and its sections have levelled out. */
+function mayGoCoarse(s: State, block: number, pose: Pose): boolean {
+  if (isNearArc(s, block, pose) || isNearLiquid(s, block)) return false;
+  return isLevel(s, block, CALM_SPREAD_JPG, enthalpyAt(s.heat.table, CALM_HOTTEST_C));
+}
+
+function isNearArc({ plan }: State, block: number, pose: Pose): boolean {
+  if (!pose.trigger) return false;
+  const near = MARGIN_MM + BLOCK * plan.dy;
+  const low = plan.y0 + blockStart(block) * plan.dy;
+  const high = plan.y0 + blockEnd(block, plan.ny) * plan.dy;
+  return pose.y_mm > low - near && pose.y_mm < high + near;
+}
+
+function isNearLiquid({ plan, window }: State, block: number): boolean {
+  const near = MARGIN_MM + BLOCK * plan.dy;
+  const from = blockStart(block);
+  const to = blockEnd(block, plan.ny);
+  return window.to > 0 && window.from * plan.dy < to * plan.dy + near && window.to * plan.dy > from * plan.dy - near;
 }

@@ -8,93 +8,71 @@
  * Both sides of the window's ends are given the same flux, counted once, so the energy account stays closed. Fills, heights and peaks
  * stay fine everywhere; a coarse block cannot melt or pass Ac1, so peaks lose nothing.
  */
-
-import { planTiles, type TilePair, type TilePlan } from '../grid/tiles.ts';
+import { columnArea, slopeAcross, slopeAlong, stackRod, topCell } from '../grid/columns.ts';
+import type { JointPlan } from '../grid/joint.ts';
+import { blockEnd, blockStart, blocksOf, planTiles, type TilePair } from '../grid/tiles.ts';
 import { POSE_RATE_HZ } from '../input/pose.ts';
-import { COEFFICIENT_WORDS, LEAST_FILL, PAD } from '../kernel/layout.ts';
+import { COEFFICIENT_WORDS, firstCell, LEAST_FILL } from '../kernel/layout.ts';
 import { DENSITY_GPMM3, lookup } from '../physics/steel.ts';
-import { columnArea, topCell } from '../state/metal.ts';
-import type { State } from '../state/state.ts';
+import { dimsOf, makeArrays } from '../state/allocate.ts';
+import type { CoarseState, HeatState, State } from '../state/state.ts';
 
-/** Slices in a block: one SIMD vector. */
-export const BLOCK = 4;
 /** Poses between coarse steps. */
 export const CALM_INTERVAL = 5;
 /** No face may move more than this share of what would level it in one step (explicit stability, with eight faces a tile). */
 const FACE_SHARE = 0.11;
+/** Place of the coefficient along y among a rod's. */
+const ALONG = 4;
 /** Least specific heat of solid steel, J/gK (EN 1993-1-2 at 20 °C): what a faying face may move is limited by it. */
 const LEAST_HEAT_JPGK = 0.425;
 
-export interface CalmState {
-  tiles: TilePlan;
-  blocks: number;
-  /** 1 where the block is coarse. Fine blocks form one run. */
-  coarse: Uint8Array;
-  /** 0 where a coarse block is as cold as room and plate were and heat has not come near: nothing to step. */
-  awake: Uint8Array;
-  /** Tiles that touch, two numbers a pair; and those across the faying face. */
-  pairs: Int32Array;
-  gaps: Int32Array;
-  /** Per block and tile, index block * tiles.count + tile: enthalpy J/g, mass g, metal area mm², outer face mm². */
-  H: Float64Array;
-  mass: Float64Array;
-  area: Float64Array;
-  face: Float64Array;
-  /** Per block and pair: conductance mm (times potential difference gives W); then faying pairs, W/K and mm. */
-  conduct: Float64Array;
-  gapOpen: Float64Array;
-  gapMelted: Float64Array;
-  /** Heat that crossed the window's ends since the last coarse step, J, and the coarse potential seen there, W/mm. */
-  crossing: Float64Array;
-  /** Per rod, J a tick for each W/mm across a window's end. */
-  crossingGain: Float64Array;
-  potential: Float64Array;
-}
-
-export function allocateCalm(s: State): CalmState {
-  const tiles = planTiles(s.plan);
-  const blocks = Math.ceil(s.plan.ny / BLOCK);
-  const n = blocks * tiles.count;
-  const calm: CalmState = {
+/** Every block coarse and at the start temperature; masses and faces are measured once the columns are laid (`measureAll`). */
+export function layCoarse(plan: JointPlan, heat: HeatState, startH: number, ambientH: number): CoarseState {
+  const tiles = planTiles(plan);
+  const blocks = blocksOf(plan.ny);
+  const coefficient = new Float32Array(
+    heat.kernel.memory,
+    heat.layout.coefficient,
+    heat.layout.count * COEFFICIENT_WORDS,
+  );
+  const calm: CoarseState = {
+    ...makeArrays('coarse', {
+      ...dimsOf(plan, heat.layout),
+      blocks,
+      tiles: blocks * tiles.count,
+      pairs: blocks * tiles.pairs.length,
+      gaps: blocks * tiles.gaps.length,
+    }),
     tiles,
     blocks,
-    coarse: new Uint8Array(blocks).fill(1),
-    awake: new Uint8Array(blocks).fill(s.startH === Math.fround(s.ambientH) ? 0 : 1),
     pairs: Int32Array.from(tiles.pairs.flatMap(({ p, q }) => [p, q])),
     gaps: Int32Array.from(tiles.gaps.flatMap(({ p, q }) => [p, q])),
-    H: new Float64Array(n).fill(s.startH),
-    mass: new Float64Array(n),
-    area: new Float64Array(n),
-    face: new Float64Array(n),
-    conduct: new Float64Array(blocks * tiles.pairs.length),
-    gapOpen: new Float64Array(blocks * tiles.gaps.length),
-    gapMelted: new Float64Array(blocks * tiles.gaps.length),
-    crossing: new Float64Array(n),
-    crossingGain: Float64Array.from(
-      s.plan.rods.area_mm2,
-      (area, rod) => s.coefficients[rod * COEFFICIENT_WORDS + 4]! * area * s.plan.dy * DENSITY_GPMM3,
-    ),
-    potential: new Float64Array(n).fill(lookup(s.heat.table.potential, s.startH)),
   };
-  for (let block = 0; block < blocks; block++) measureBlock(s, calm, block);
+  calm.awake.fill(startH === Math.fround(ambientH) ? 0 : 1);
+  calm.H.fill(startH);
+  calm.potential.fill(lookup(heat.table.potential, startH));
+  plan.rods.area_mm2.forEach((area, rod) => {
+    calm.crossingGain[rod] = coefficient[rod * COEFFICIENT_WORDS + ALONG]! * area * plan.dy * DENSITY_GPMM3;
+  });
   return calm;
 }
 
-export function slicesOf(s: State, block: number): { from: number; to: number } {
-  return { from: block * BLOCK, to: Math.min(s.plan.ny, (block + 1) * BLOCK) };
+/** Masses, areas, faces and conductances of every block's tiles. */
+export function measureAll(s: State): void {
+  for (let block = 0; block < s.calm.blocks; block++) measureBlock(s, block);
 }
 
 /** Masses, areas and conductances of a block's tiles from the fine fills. */
-function measureBlock(s: State, calm: CalmState, block: number): void {
-  const { plan, heat } = s;
+function measureBlock(s: State, block: number): void {
+  const { plan, heat, calm } = s;
   const { tiles } = calm;
-  const { from, to } = slicesOf(s, block);
+  const from = blockStart(block);
+  const to = blockEnd(block, s.plan.ny);
   const base = block * tiles.count;
-  const first = (rod: number): number => rod * heat.layout.stride + PAD;
   for (let tile = 0; tile < tiles.count; tile++) {
     let volume = 0;
     for (const rod of tiles.rods[tile]!)
-      for (let j = from; j < to; j++) volume += heat.fill[first(rod) + j]! * plan.rods.area_mm2[rod]!;
+      for (let j = from; j < to; j++) volume += heat.fill[firstCell(heat.layout, rod) + j]! * plan.rods.area_mm2[rod]!;
     calm.area[base + tile] = volume / (to - from);
     calm.mass[base + tile] = volume * plan.dy * DENSITY_GPMM3;
     calm.face[base + tile] = tiles.exposed_mm[tile]! * (to - from) * plan.dy;
@@ -103,8 +81,8 @@ function measureBlock(s: State, calm: CalmState, block: number): void {
     let width = 0;
     for (const f of pair.faces) {
       for (let j = from; j < to; j++) {
-        const p = first(f.rodP) + j;
-        const q = first(f.rodQ) + j;
+        const p = firstCell(heat.layout, f.rodP) + j;
+        const q = firstCell(heat.layout, f.rodQ) + j;
         if (melted >= 0) {
           const both = heat.peak[p]! > heat.table.solidus_JPG && heat.peak[q]! > heat.table.solidus_JPG;
           if (both !== (melted === 1)) continue;
@@ -129,24 +107,20 @@ function measureBlock(s: State, calm: CalmState, block: number): void {
     );
     calm.gapMelted[at] = stable(touching(pair, 1) / pair.distance_mm, pair.p, pair.q);
   });
-  measureFace(s, calm, block, from, to);
+  measureFace(s, block, from, to);
 }
 
 /** The welded face belongs to the tiles that hold the surface. */
-function measureFace(s: State, calm: CalmState, block: number, from: number, to: number): void {
-  const { plan, w } = s;
-  const { nu, ny, du, dy } = plan;
+function measureFace(s: State, block: number, from: number, to: number): void {
+  const { plan, w, calm } = s;
+  const { nu, ny } = plan;
   const area = columnArea(s);
   for (let c = 0; c < nu; c++) {
-    const left = c > 0 ? c - 1 : c;
-    const right = c < nu - 1 ? c + 1 : c;
     for (let j = from; j < to; j++) {
       const i = c * ny + j;
-      const rod = plan.stack[plan.stackStart[c]! + topCell(s, c, w[i]!)]!;
-      const wu = (w[right * ny + j]! - w[left * ny + j]!) / ((right - left) * du);
-      const up = j < ny - 1 ? i + 1 : i;
-      const down = j > 0 ? i - 1 : i;
-      const wy = (w[up]! - w[down]!) / ((up - down) * dy);
+      const rod = stackRod(s, c, topCell(s, c, w[i]!));
+      const wu = slopeAcross(s, w, c, j);
+      const wy = slopeAlong(s, w, i, j);
       calm.face[block * calm.tiles.count + calm.tiles.of[rod]!]! += area * Math.sqrt(1 + wu * wu + wy * wy);
     }
   }
@@ -156,13 +130,14 @@ function measureFace(s: State, calm: CalmState, block: number, from: number, to:
 export function coarsen(s: State, block: number): void {
   const { calm, heat, plan } = s;
   const { tiles } = calm;
-  const { from, to } = slicesOf(s, block);
-  measureBlock(s, calm, block);
+  const from = blockStart(block);
+  const to = blockEnd(block, s.plan.ny);
+  measureBlock(s, block);
   for (let tile = 0; tile < tiles.count; tile++) {
     const at = block * tiles.count + tile;
     let sum = 0;
     for (const rod of tiles.rods[tile]!) {
-      const cell = rod * heat.layout.stride + PAD;
+      const cell = firstCell(heat.layout, rod);
       for (let j = from; j < to; j++) sum += heat.H[cell + j]! * heat.fill[cell + j]! * plan.rods.area_mm2[rod]!;
     }
     calm.H[at] = calm.mass[at]! > 0 ? (sum * plan.dy * DENSITY_GPMM3) / calm.mass[at]! : s.startH;
@@ -177,13 +152,14 @@ export function coarsen(s: State, block: number): void {
 export function refine(s: State, block: number): void {
   const { calm, heat } = s;
   const { tiles } = calm;
-  const { from, to } = slicesOf(s, block);
+  const from = blockStart(block);
+  const to = blockEnd(block, s.plan.ny);
   for (let tile = 0; tile < tiles.count; tile++) {
     const at = block * tiles.count + tile;
     if (calm.mass[at]! > 0) calm.H[at]! += calm.crossing[at]! / calm.mass[at]!;
     calm.crossing[at] = 0;
     for (const rod of tiles.rods[tile]!) {
-      const cell = rod * heat.layout.stride + PAD;
+      const cell = firstCell(heat.layout, rod);
       for (let j = from; j < to; j++) {
         heat.H[cell + j] = calm.H[at]!;
         heat.residual[cell + j] = 0;
@@ -194,10 +170,11 @@ export function refine(s: State, block: number): void {
   calm.coarse[block] = 0;
 }
 
-/** Largest spread of enthalpy inside any tile of the block, and the hottest cell, J/g. */
-export function unrest(s: State, block: number): { spread: number; hottest: number } {
+/** Whether no tile of the block spreads by as much as `most` and no cell is as hot as `hot`, J/g. */
+export function isLevel(s: State, block: number, most: number, hot: number): boolean {
   const { calm, heat } = s;
-  const { from, to } = slicesOf(s, block);
+  const from = blockStart(block);
+  const to = blockEnd(block, s.plan.ny);
   let spread = 0;
   let hottest = Number.NEGATIVE_INFINITY;
   for (const list of calm.tiles.rods) {
@@ -205,7 +182,7 @@ export function unrest(s: State, block: number): { spread: number; hottest: numb
     let high = Number.NEGATIVE_INFINITY;
     for (const rod of list) {
       if (heat.holding[rod] === 0) continue;
-      const cell = rod * heat.layout.stride + PAD;
+      const cell = firstCell(heat.layout, rod);
       for (let j = from; j < to; j++) {
         if (heat.fill[cell + j]! < LEAST_FILL) continue;
         const h = heat.H[cell + j]!;
@@ -216,7 +193,7 @@ export function unrest(s: State, block: number): { spread: number; hottest: numb
     if (high - low > spread) spread = high - low;
     if (high > hottest) hottest = high;
   }
-  return { spread, hottest };
+  return spread < most && hottest < hot;
 }
 
 /** Enthalpy of the hottest tile of a coarse block, J/g. */

@@ -1,11 +1,12 @@
 /** What happens in the calm lengths of the joint: the coarse step, and the exchange at the fine window's ends. */
 
+import { BLOCK, blockEnd, blockStart } from '../grid/tiles.ts';
 import { POSE_RATE_HZ } from '../input/pose.ts';
-import { PAD } from '../kernel/layout.ts';
+import { firstCell } from '../kernel/layout.ts';
 import { clamp } from '../numerics/math.ts';
 import { lookup } from '../physics/steel.ts';
 import type { State } from '../state/state.ts';
-import { BLOCK, CALM_INTERVAL, slicesOf } from './coarse-blocks.ts';
+import { CALM_INTERVAL } from './coarse-blocks.ts';
 
 /** No tile may lose more than this share of its heat over the room's in one step. */
 const SLIVER_SHARE = 0.25;
@@ -23,16 +24,14 @@ export function joinEnds(s: State): void {
 function joinWindow(s: State, block: number, j: number, out: number): void {
   const { calm, heat } = s;
   const { potential, fill, layout } = heat;
-  const slices = slicesOf(s, block);
   // Centre of the fine slice to centre of the block, in slices: half a slice and half the block.
-  const share = 2 / (1 + slices.to - slices.from);
+  const share = 2 / (1 + blockEnd(block, s.plan.ny) - blockStart(block));
   const { of, count } = calm.tiles;
-  const { stride } = layout;
   const { busy, busyCount, notFull } = heat;
   const { crossing, crossingGain, potential: coarse } = calm;
   for (let k = 0; k < busyCount; k++) {
     const rod = busy[k]!;
-    const cell = rod * stride + PAD;
+    const cell = firstCell(layout, rod);
     const at = block * count + of[rod]!;
     const here = potential[cell + j]!;
     const ghost = Math.fround(here + share * (coarse[at]! - here));
@@ -76,7 +75,8 @@ export function stepCalm(s: State): void {
   for (let block = 0; block < calm.blocks; block++) {
     if (!coarse[block] || !awake[block]) continue;
     const base = block * n;
-    const { from, to } = slicesOf(s, block);
+    const from = blockStart(block);
+    const to = blockEnd(block, plan.ny);
     const count = pairs.length / 2;
     for (let k = 0; k < count; k++) {
       const c = conduct[block * count + k]!;
@@ -100,8 +100,8 @@ export function stepCalm(s: State): void {
       H[q]! -= joules / mass[q]!;
     }
     if (block + 1 < calm.blocks && coarse[block + 1] && awake[block + 1]) {
-      const next = slicesOf(s, block + 1);
-      const perArea = time / (((to - from + next.to - next.from) / 2) * plan.dy);
+      const nextTo = blockEnd(block + 1, plan.ny);
+      const perArea = time / (((to - from + nextTo - to) / 2) * plan.dy);
       for (let at = base; at < base + n; at++) {
         const through = Math.min(area[at]!, area[at + n]!);
         if (through === 0) continue;

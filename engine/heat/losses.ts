@@ -1,10 +1,10 @@
 /** Heat leaving the work: convection and radiation from every free face, conduction into clamps and bench. */
 
-import { PAD } from '../kernel/layout.ts';
+import { cellLength, columnArea, perAcross, riseAcross, slopeAlong, stackRod, topCell } from '../grid/columns.ts';
+import { firstCell } from '../kernel/layout.ts';
 import type { Calibration } from '../physics/calibration.ts';
 import { DENSITY_GPMM3, lookup, type MaterialTable } from '../physics/steel.ts';
-import type { Heated } from '../state/heated.ts';
-import { columnArea, topCell } from '../state/metal.ts';
+import type { Heated } from '../state/state.ts';
 
 /** Losses are slow beside conduction: taken every this many ticks, for as many ticks' time. */
 export const LOSS_INTERVAL = 16;
@@ -53,7 +53,7 @@ export function lose(s: Heated): void {
   if (sink_WpmmK === 0) return;
   let taken = 0;
   for (const { rod: r, share } of sinks) {
-    const base = r * layout.stride + PAD;
+    const base = firstCell(layout, r);
     const full = area_mm2[r]! * dy * DENSITY_GPMM3;
     for (let cell = base + from; cell < base + to; cell++) {
       if (fill[cell]! <= 0) continue;
@@ -70,37 +70,32 @@ export function lose(s: Heated): void {
 function loseFromFace(s: Heated, time: number): number {
   const { plan, heat, w } = s;
   const { H, layout } = heat;
-  const { nu, ny, du, dy } = plan;
+  const { nu, ny } = plan;
   const { from, to } = s.fine;
   const area = columnArea(s);
-  const long = 2 * du;
+  const long = cellLength(s);
   const perLong = 1 / long;
   /** Mass of a whole cell, g. */
   const whole = long * area * DENSITY_GPMM3;
   let lost = 0;
   for (let c = 0; c < nu; c++) {
-    const left = (c > 0 ? c - 1 : c) * ny;
-    const right = (c < nu - 1 ? c + 1 : c) * ny;
-    const perU = 1 / (((right - left) / ny) * du);
-    const start = plan.stackStart[c]!;
+    const perU = perAcross(s, c);
     const base = plan.base[c]!;
     for (let j = from; j < to; j++) {
       const i = c * ny + j;
       const height = w[i]!;
       const m = topCell(s, c, height);
       const share = Math.min(1, (height - base) * perLong - m);
-      const cell = plan.stack[start + m]! * layout.stride + PAD + j;
-      const wu = (w[right + j]! - w[left + j]!) * perU;
-      const up = j < ny - 1 ? i + 1 : i;
-      const down = j > 0 ? i - 1 : i;
-      const wy = (w[up]! - w[down]!) / ((up - down) * dy);
+      const cell = firstCell(layout, stackRod(s, c, m)) + j;
+      const wu = riseAcross(s, w, c, j) * perU;
+      const wy = slopeAlong(s, w, i, j);
       const joules = time * area * Math.sqrt(1 + wu * wu + wy * wy) * lookup(s.lossTable, H[cell]!);
       lost += joules;
       // A sliver cannot lose more than it holds in one go: it shares the loss with the cell below.
       if (m > 0 && share < 0.5) {
         const dh = joules / ((1 + share) * whole);
         H[cell]! -= dh;
-        H[plan.stack[start + m - 1]! * layout.stride + PAD + j]! -= dh;
+        H[firstCell(layout, stackRod(s, c, m - 1)) + j]! -= dh;
       } else H[cell]! -= joules / (share * whole);
     }
   }

@@ -1,8 +1,8 @@
 /** One tick of heat in the fine window after the arc has had its turn: potential, conduction, faying face, losses. */
 
-import { refreshFlags } from '../state/heat-fields.ts';
-import type { Heated } from '../state/heated.ts';
+import type { Heated } from '../state/state.ts';
 import { LOSS_INTERVAL, lose } from './losses.ts';
+import { refreshFlags } from './program.ts';
 
 /** @param joinEnds sets the guards at the window's ends between potential and conduction; null where the window is the whole piece. */
 export function tickHeat<S extends Heated>(s: S, joinEnds: ((s: S) => void) | null = null): void {

@@ -1,4 +1,5 @@
 /** The hand's part: where the torch is held, how often that is taken, what is refused and what is brought to the nearest end. */
+import { clamp } from '../numerics/math.ts';
 import { EngineError } from './error.ts';
 
 /** Where the hand holds the torch. Sampled every 1/100 s (POSE_RATE_HZ). */
@@ -36,6 +37,23 @@ export function checkPose(pose: Pose): void {
   }
   if (typeof pose.trigger !== 'boolean')
     throw new EngineError('bad-pose', 'pose.trigger', pose.trigger, 'true or false');
+}
+
+/** Aim points farther off the joint than this are brought to this distance: still off the joint, never a huge number. */
+const FAR_MM = 1000;
+
+export function createPose(): Pose {
+  return { u_mm: 0, y_mm: 0, tipToWork_mm: 0, workAngle_deg: 0, travelAngle_deg: 0, trigger: false };
+}
+
+/** Copies a pose, an aim far off the joint brought nearer. */
+export function copyPose(to: Pose, from: Pose): void {
+  to.u_mm = clamp(from.u_mm, -FAR_MM, FAR_MM);
+  to.y_mm = clamp(from.y_mm, -FAR_MM, FAR_MM);
+  to.tipToWork_mm = from.tipToWork_mm;
+  to.workAngle_deg = from.workAngle_deg;
+  to.travelAngle_deg = from.travelAngle_deg;
+  to.trigger = from.trigger;
 }
 
 /** The pose a share `f` of the way; written out, because it runs every tick. */

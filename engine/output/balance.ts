@@ -1,11 +1,10 @@
 /** Mass and energy: what went in, where it is, and what does not add up. */
 
+import { columnArea } from '../grid/columns.ts';
 import { calmEnergy } from '../heat/coarse-blocks.ts';
-import { PAD } from '../kernel/layout.ts';
+import { firstCell } from '../kernel/layout.ts';
 import { DENSITY_GPMM3 } from '../physics/steel.ts';
-import type { Heated } from '../state/heated.ts';
-import { columnArea } from '../state/metal.ts';
-import type { State } from '../state/state.ts';
+import type { Heated, State } from '../state/state.ts';
 
 /** The books of an attempt: metal in g, energy in J, and how far each fails to close. */
 export interface Accounts {
@@ -38,7 +37,7 @@ export function storedEnergy(s: Pick<Heated, 'plan' | 'heat' | 'fine'>): number 
   let sum = 0;
   for (let r = 0; r < count; r++) {
     if (heat.holding[r] === 0) continue;
-    const base = r * heat.layout.stride + PAD;
+    const base = firstCell(heat.layout, r);
     let rod = 0;
     for (let j = s.fine.from; j < s.fine.to; j++) rod += heat.H[base + j]! * heat.fill[base + j]!;
     sum += rod * area_mm2[r]!;

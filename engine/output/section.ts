@@ -1,7 +1,7 @@
 /** Cuts square to the joint, and the opened root: what a saw, an acid and a hammer would show. */
 import { PART } from '../grid/rods.ts';
 import type { JointOptions } from '../input/options.ts';
-import { PAD } from '../kernel/layout.ts';
+import { firstCell } from '../kernel/layout.ts';
 import { AC1_C, lookup, SOLIDUS_C } from '../physics/steel.ts';
 import type { State } from '../state/state.ts';
 
@@ -92,7 +92,7 @@ export function cutSection(s: State, y_mm: number): Section {
   for (let g = 0; g < na * nb; g++) {
     const rod = plan.rodAt[g]!;
     if (rod < 0) continue;
-    const cell = rod * heat.layout.stride + PAD + j;
+    const cell = firstCell(heat.layout, rod) + j;
     const low = heat.fill[cell]!;
     const high = heat.fill[cell + 1]!;
     const fill = low + (high - low) * f;
@@ -179,7 +179,7 @@ function signedDepth(s: State, inward: number[], along: number[], j: number): nu
 }
 
 function peakAt(s: State, rod: number, j: number): number {
-  return lookup(s.heat.table.temperature, s.heat.peak[rod * s.heat.layout.stride + PAD + j]!);
+  return lookup(s.heat.table.temperature, s.heat.peak[firstCell(s.heat.layout, rod) + j]!);
 }
 
 const inverse = (peak: number, start: number): number => 1 / Math.sqrt(Math.max(1, peak - start));

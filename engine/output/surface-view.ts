@@ -1,8 +1,8 @@
 /** The surface as it is drawn: one number a column and quantity. */
-import { BLOCK } from '../heat/coarse-blocks.ts';
-import { PAD } from '../kernel/layout.ts';
+import { stackRod, topCell } from '../grid/columns.ts';
+import { BLOCK } from '../grid/tiles.ts';
+import { firstCell } from '../kernel/layout.ts';
 import { lookup } from '../physics/steel.ts';
-import { topCell } from '../state/metal.ts';
 import type { State } from '../state/state.ts';
 import { surfaceLiquid } from './trace.ts';
 
@@ -63,7 +63,7 @@ export function fillView(view: SurfaceView, s: State): void {
     for (let j = 0; j < plan.ny; j++) {
       const i = c * plan.ny + j;
       const m = topCell(s, c, s.w[i]!);
-      const cell = plan.stack[plan.stackStart[c]! + m]! * heat.layout.stride + PAD + j;
+      const cell = firstCell(heat.layout, stackRod(s, c, m)) + j;
       view.height_mm[i] = s.w[i]!;
       const h = surfaceEnthalpy(s, cell, j);
       view.temp_C[i] = lookup(heat.table.temperature, h);

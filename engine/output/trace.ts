@@ -1,7 +1,11 @@
 /** What the arc and the puddle did during one pose interval. */
+import type { ArcTick } from '../arc/arc.ts';
+import type { Axis } from '../arc/torch.ts';
 import type { TransferRegime } from '../arc/wire.ts';
+import { columnArea } from '../grid/columns.ts';
+import { POSE_LIMITS, POSE_RATE_HZ, type Pose } from '../input/pose.ts';
+import { clamp } from '../numerics/math.ts';
 import { liquidShare } from '../pool/liquid.ts';
-import { columnArea } from '../state/metal.ts';
 import type { State } from '../state/state.ts';
 
 /** What one pose interval did; null is "there was none", never 0. */
@@ -78,6 +82,48 @@ export function createTrace(): TraceSample {
   };
 }
 
+/** Sums of the interval to nothing. */
+export function startTrace(trace: TraceSample): void {
+  trace.dripped_g = 0;
+  trace.spatter_g = 0;
+  trace.power_W = 0;
+  trace.arcOn = false;
+}
+
+/** Adds what one tick of arc did. */
+export function addTick(trace: TraceSample, s: State, arc: ArcTick): void {
+  trace.dripped_g += arc.dripped_g;
+  trace.spatter_g += arc.spatter_g;
+  trace.power_W += arc.power_W / s.ticksPerPose;
+  if (arc.on) trace.arcOn = true;
+}
+
+/** The interval as it ended: torch, arc, and the puddle under it. */
+export function endTrace(
+  trace: TraceSample,
+  s: State,
+  arc: ArcTick,
+  axis: Axis,
+  at: Pose,
+  dripped_g: number,
+): TraceSample {
+  trace.dripped_g += dripped_g;
+  trace.t_s = s.steps / POSE_RATE_HZ;
+  trace.trigger = s.lastPose.trigger;
+  trace.regime = arc.on ? arc.wire.regime : 'off';
+  trace.aimU_mm = at.u_mm;
+  trace.aimY_mm = at.y_mm;
+  trace.footU_mm = arc.on ? s.footU : at.u_mm;
+  trace.footY_mm = arc.on ? s.footY : at.y_mm;
+  trace.tipToWork_mm = arc.on ? arc.tipToWork : axis.reach;
+  trace.workAngle_deg = clamp(at.workAngle_deg, ...POSE_LIMITS.workAngle_deg);
+  trace.travelAngle_deg = clamp(at.travelAngle_deg, ...POSE_LIMITS.travelAngle_deg);
+  trace.current_A = s.arcOn ? s.current : 0;
+  trace.nozzleTouching = axis.nozzleTouching;
+  tracePuddle(trace, s, trace.footU_mm, trace.footY_mm);
+  return trace;
+}
+
 /** Label of the puddle under the foot, or of the nearest one within reach; -1 if none. */
 function puddleNear(s: State, u: number, y: number): number {
   const { plan, liquid, puddle } = s;
@@ -128,7 +174,7 @@ function frontAt(s: State, u: number, label: number): number | null {
 }
 
 /** Fills the puddle's part of `out` for an arc foot at (u, y). */
-export function tracePuddle(out: TraceSample, s: State, u: number, y: number): void {
+function tracePuddle(out: TraceSample, s: State, u: number, y: number): void {
   out.frontY_mm = null;
   out.puddleBottom_mm = null;
   out.puddleTop_mm = null;

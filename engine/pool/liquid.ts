@@ -1,6 +1,6 @@
 /** Which columns are liquid, how deep, and which belong together. */
-import { PAD } from '../kernel/layout.ts';
-import { topCell } from '../state/metal.ts';
+import { cellLength, metalInTop, stackRod, topCell } from '../grid/columns.ts';
+import { firstCell } from '../kernel/layout.ts';
 import type { State } from '../state/state.ts';
 
 /** A column turns liquid above ON and solid below OFF (liquid fraction of its top metal): no chatter at the edge. */
@@ -26,18 +26,15 @@ export function liquidShare(s: State, h: number): number {
 function topShare(s: State, c: number, j: number): number {
   const { plan, heat } = s;
   const { H, layout } = heat;
-  const long = 2 * plan.du;
+  const long = cellLength(s);
   const w = s.w[c * plan.ny + j]!;
-  const offset = PAD + j;
-  const start = plan.stackStart[c]!;
   let left = TOP_SHARE * long;
   let sum = 0;
   let m = topCell(s, c, w);
-  // The top cell may be part filled; every cell below it is whole.
-  let metal = Math.min(long, w - plan.base[c]! - m * long);
+  let metal = metalInTop(s, c, m, w);
   for (; m >= 0 && left > 0; m--) {
     const inside = Math.min(left, metal);
-    sum += inside * liquidShare(s, H[plan.stack[start + m]! * layout.stride + offset]!);
+    sum += inside * liquidShare(s, H[firstCell(layout, stackRod(s, c, m)) + j]!);
     left -= inside;
     metal = long;
   }
@@ -48,15 +45,13 @@ function topShare(s: State, c: number, j: number): number {
 function liquidBottom(s: State, c: number, j: number): number {
   const { plan, heat } = s;
   const { H, layout } = heat;
-  const long = 2 * plan.du;
+  const long = cellLength(s);
   const w = s.w[c * plan.ny + j]!;
-  const offset = PAD + j;
-  const start = plan.stackStart[c]!;
   let m = topCell(s, c, w);
-  let metal = Math.min(long, w - plan.base[c]! - m * long);
+  let metal = metalInTop(s, c, m, w);
   let depth = 0;
   for (; m >= 0; m--) {
-    const share = liquidShare(s, H[plan.stack[start + m]! * layout.stride + offset]!);
+    const share = liquidShare(s, H[firstCell(layout, stackRod(s, c, m)) + j]!);
     depth += share * metal;
     if (share < 0.5) break;
     metal = long;
@@ -72,7 +67,7 @@ export function updateLiquid(s: State, from: number, to: number): void {
   const { ny, nu } = plan;
   const { H, table } = s.heat;
   const solidus = table.solidus_JPG;
-  const long = 2 * plan.du;
+  const long = cellLength(s);
   let lo = ny;
   let hi = 0;
   for (let c = 0; c < nu; c++) {

@@ -1,10 +1,13 @@
 /** One settling of the liquid: set, equilibrium of every puddle, metal moved part of the way, contact lines, drops. */
 
+import { columnArea } from '../grid/columns.ts';
+import type { KernelChoice } from '../kernel/layout.ts';
 import type { Nodes, SurfaceConstants, SurfaceKernel } from '../kernel/surface-layout.ts';
-import { exp, PI } from '../numerics/math.ts';
+import { clamp, exp, PI } from '../numerics/math.ts';
 import { DENSITY_GPMM3 } from '../physics/steel.ts';
-import type { KernelChoice } from '../state/heat-fields.ts';
-import { addMetal, columnArea, removeMetal } from '../state/metal.ts';
+import { dimsOf, makeArrays } from '../state/allocate.ts';
+import type { Arrays } from '../state/fields.ts';
+import { addMetal, removeMetal } from '../state/metal.ts';
 import type { State } from '../state/state.ts';
 import { creepToes, toeHeight } from './contact-line.ts';
 import { labelPuddles, updateLiquid } from './liquid.ts';
@@ -17,33 +20,33 @@ const AFTER_DROP = 0.7;
 /** Weight of a drop is taken from this lowest part of the puddle. */
 const DROP_PART = 0.5;
 
-export interface PuddleWork {
+export interface PuddleWork extends Arrays<'pool'> {
   surface: SurfaceKernel;
   nodes: Nodes;
-  column: Int32Array;
-  nodeOf: Int32Array;
-  queue: Int32Array;
-  /**
-   * Pressure of the puddle each column belonged to last, above that puddle's mean load, Pa: fresh columns start at 0, wherever on the
-   * joint they melt.
-   */
-  pressure: Float64Array;
   moved: { heat: number };
   dripped_g: number;
 }
 
-export function createPuddleWork(columns: number, choice: KernelChoice = 'auto'): PuddleWork {
-  const surface = createSurface(columns, choice);
+export function createPuddleWork(s: State, choice: KernelChoice = 'auto'): PuddleWork {
+  const surface = createSurface(s.w.length, choice);
   return {
+    ...makeArrays('pool', dimsOf(s.plan, s.heat.layout)),
     surface,
     nodes: surface.nodes,
-    column: new Int32Array(columns),
-    nodeOf: new Int32Array(columns).fill(-1),
-    queue: new Int32Array(columns),
-    pressure: new Float64Array(columns),
     moved: { heat: 0 },
     dripped_g: 0,
   };
+}
+
+/** Metal melts within the arc's reach or beside liquid: only there new liquid is looked for. */
+const RECENT_COLUMNS_MM = 4.5;
+
+/** Settles the liquid for `time` seconds with the arc, or the aim where there is none, at height `y`. */
+export function settleNear(s: State, work: PuddleWork, y: number, time: number): void {
+  const { y0, dy, ny } = s.plan;
+  const from = Math.floor((y - RECENT_COLUMNS_MM - y0) / dy);
+  const to = Math.ceil((y + RECENT_COLUMNS_MM - y0) / dy);
+  settle(s, work, clamp(from, 0, ny), clamp(to, 0, ny), time);
 }
 
 /** Settles the liquid for `time` seconds; `from`/`to` bound the slices where metal may newly have melted. */
@@ -68,7 +71,7 @@ function settlePuddle(s: State, work: PuddleWork, label: number, time: number): 
   let load = 0;
   for (let n = 0; n < nodes.count; n++) {
     volume += s.w[work.column[n]!]!;
-    pressure += work.pressure[work.column[n]!]!;
+    pressure += s.pressure[work.column[n]!]!;
     load += nodes.load[n]!;
   }
   load /= nodes.count;
@@ -78,7 +81,7 @@ function settlePuddle(s: State, work: PuddleWork, label: number, time: number): 
     const i = work.column[n]!;
     s.wEq[i] = nodes.pair[2 * n]!;
     s.response[i] = nodes.pair[2 * n + 1]!;
-    work.pressure[i] = lambda - load;
+    s.pressure[i] = lambda - load;
   }
   moveMetal(s, work, time);
   release(s, work);

@@ -10,10 +10,10 @@
  * Here: how nodes are put together. The sweeps are in kernel/surface-reference.ts and its SIMD twin.
  */
 
+import type { KernelChoice } from '../kernel/layout.ts';
 import { createSimdSurface } from '../kernel/simd.ts';
 import { type Nodes, type SurfaceConstants, type SurfaceKernel, TINY } from '../kernel/surface-layout.ts';
 import { createReferenceSurface, updateFaces } from '../kernel/surface-reference.ts';
-import type { KernelChoice } from '../state/heat-fields.ts';
 
 export function createSurface(capacity: number, choice: KernelChoice): SurfaceKernel {
   const simd = choice === 'reference' ? null : createSimdSurface(capacity);

@@ -2,13 +2,13 @@
  * Recordings: settings and quantised poses, enough to weld the same bead again. What is stepped while welding is already quantised,
  * so a replay sees the very same numbers.
  */
+import type { StateChoices } from '../cold-piece.ts';
 import { EngineError } from '../input/error.ts';
 import type { SimulationOptions } from '../input/options.ts';
 import type { Pose } from '../input/pose.ts';
 import { POSE_RATE_HZ } from '../input/pose.ts';
 import type { TraceSample } from '../output/trace.ts';
 import { createSimulation, type Simulation } from '../simulation.ts';
-import type { StateChoices } from '../state/state.ts';
 import { ENGINE_VERSION } from '../version.ts';
 import { type ChainFinding, chainOf, checkChain, Seconds } from './chain.ts';
 import type { AidsInUse, DeviceInfo, Ending, Origin, Recording, Trainee } from './format.ts';

@@ -14,14 +14,14 @@
  */
 
 import { lossTable } from '../heat/losses.ts';
+import { layHeat } from '../heat/program.ts';
 import { tickHeat } from '../heat/step.ts';
 import { EngineError } from '../input/error.ts';
-import { PAD } from '../kernel/layout.ts';
+import { firstCell } from '../kernel/layout.ts';
 import { storedEnergy } from '../output/balance.ts';
 import { calibration } from '../physics/calibration.ts';
 import { DENSITY_GPMM3, enthalpyAt, lookup } from '../physics/steel.ts';
-import { allocateHeat } from '../state/heat-fields.ts';
-import type { Heated } from '../state/heated.ts';
+import type { Heated } from '../state/state.ts';
 import { buildBlock, holding } from './block.ts';
 import { checkHeatCase } from './check.ts';
 import { buildWalls, conductWalls } from './held.ts';
@@ -79,7 +79,7 @@ export function createHeatPiece(heatCase: HeatCase): HeatPiece {
     throw new EngineError('out-of-range', 'step_s', dt, `at most ${longest} s, where the step is still stable`);
   const faces = { emissivity: losses?.emissivity ?? 0, convection: (losses?.convection_Wpm2K ?? 0) * 1e-6 };
   const off = lossTable(table, losses?.ambient_C ?? 20, faces);
-  const heat = allocateHeat({
+  const heat = layHeat({
     rods: plan.rods,
     ny: plan.ny,
     dy: plan.dy,
@@ -91,7 +91,6 @@ export function createHeatPiece(heatCase: HeatCase): HeatPiece {
     startH: 0,
     kernel: heatCase.kernel ?? 'auto',
   });
-  const { stride } = heat.layout;
   const s: Heated = {
     plan,
     heat,
@@ -129,7 +128,7 @@ export function createHeatPiece(heatCase: HeatCase): HeatPiece {
     const along = lagrange(yMiddles, first, at.y_mm);
     let sum = 0;
     for (const { rod, weight } of mesh.read(at.a_mm, at.b_mm)) {
-      const base = rod * stride + PAD + first;
+      const base = firstCell(heat.layout, rod) + first;
       along.forEach((share, k) => {
         sum += weight * share * lookup(table.temperature, values[base + k]!);
       });
@@ -160,7 +159,7 @@ export function createHeatPiece(heatCase: HeatCase): HeatPiece {
       const share = joules / (rods.length * slices.length);
       for (const rod of rods)
         for (const j of slices) {
-          const cell = rod * stride + PAD + j;
+          const cell = firstCell(heat.layout, rod) + j;
           heat.H[cell]! += share / (plan.rods.area_mm2[rod]! * plan.dy * DENSITY_GPMM3 * heat.fill[cell]!);
         }
       put += joules;
@@ -192,7 +191,7 @@ function start(heatCase: HeatCase, mesh: PieceMesh, s: Heated): void {
   const { a_mm, b_mm, count } = plan.rods;
   const at: Place = { a_mm: 0, b_mm: 0, y_mm: 0 };
   for (let r = 0; r < count; r++) {
-    const base = r * heat.layout.stride + PAD;
+    const base = firstCell(heat.layout, r);
     at.a_mm = a_mm[r]!;
     at.b_mm = b_mm[r]!;
     for (let j = 0; j < plan.ny; j++) {
@@ -226,7 +225,7 @@ function fieldOf(mesh: PieceMesh, s: Heated): HeatField {
   };
   for (let r = 0; r < rods.count; r++) {
     if (mesh.fill[r]! <= 0) continue;
-    const base = r * heat.layout.stride + PAD;
+    const base = firstCell(heat.layout, r);
     for (let j = 0; j < ny; j++) {
       const h = heat.H[base + j]!;
       field.temp_C[r * ny + j] = lookup(heat.table.temperature, h);

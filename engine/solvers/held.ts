@@ -1,8 +1,8 @@
 /** Faces kept at one temperature: Θ falls from the wall to the first centre over half a cell. */
 
-import { PAD } from '../kernel/layout.ts';
+import { firstCell } from '../kernel/layout.ts';
 import { DENSITY_GPMM3, enthalpyAt, lookup, type MaterialTable } from '../physics/steel.ts';
-import type { HeatState } from '../state/heat-fields.ts';
+import type { HeatState } from '../state/state.ts';
 import type { PieceMesh } from './mesh.ts';
 import type { HeldFace } from './types.ts';
 
@@ -40,7 +40,7 @@ export function conductWalls(mesh: PieceMesh, heat: HeatState, walls: readonly W
   for (const wall of walls) {
     for (let n = 0; n < wall.rods.length; n++) {
       const rod = wall.rods[n]!;
-      const base = rod * heat.layout.stride + PAD;
+      const base = firstCell(heat.layout, rod);
       const mass = plan.rods.area_mm2[rod]! * plan.dy * DENSITY_GPMM3;
       const from = Math.max(0, wall.slice);
       const to = wall.slice < 0 ? plan.ny : wall.slice + 1;

@@ -1,5 +1,5 @@
 /** What a heat case needs of a mesh, whatever its shape: rods, flat faces, and how to read the field between cell centres. */
-import type { HeatPlan } from '../state/heated.ts';
+import type { HeatPlan } from '../state/state.ts';
 import type { BlockFace, JointFace } from './types.ts';
 
 /** The part of a flat face that one rod owns. */

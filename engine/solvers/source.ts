@@ -1,9 +1,9 @@
 /** Gaussian heat on flat faces, shared out by the exact integral over every cell's patch of face. */
 
-import { PAD } from '../kernel/layout.ts';
+import { firstCell } from '../kernel/layout.ts';
 import { exp } from '../numerics/math.ts';
 import { DENSITY_GPMM3 } from '../physics/steel.ts';
-import type { HeatState } from '../state/heat-fields.ts';
+import type { HeatState } from '../state/state.ts';
 import { gaussianShare } from './erf.ts';
 import type { PieceMesh } from './mesh.ts';
 import type { Place, SurfaceSource } from './types.ts';
@@ -68,7 +68,7 @@ export function heatFaces(
   if (!(sum * along > 1e-12)) return 0;
   for (let n = 0; n < count; n++) {
     const rod = work.rod[n]!;
-    const base = rod * heat.layout.stride + PAD;
+    const base = firstCell(heat.layout, rod);
     const perGram = (joules * work.weight[n]!) / (sum * along * plan.rods.area_mm2[rod]! * dy * DENSITY_GPMM3);
     for (let j = j0; j <= j1; j++) {
       const cell = base + j;

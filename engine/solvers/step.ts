@@ -1,7 +1,7 @@
 /** The longest time step at which explicit conduction stays stable on a mesh. */
 
 import { DENSITY_GPMM3 } from '../physics/steel.ts';
-import type { HeatPlan } from '../state/heated.ts';
+import type { HeatPlan } from '../state/state.ts';
 import type { Wall } from './held.ts';
 import type { PieceMesh } from './mesh.ts';
 

@@ -1,6 +1,7 @@
 /** Shapes of a heat case: a piece of metal, what it is made of, how it starts and what heats it. Units are in the names. */
+
 import type { JointOptions } from '../input/options.ts';
-import type { KernelChoice } from '../state/heat-fields.ts';
+import type { KernelChoice } from '../kernel/layout.ts';
 
 /**
  * A place in the piece. Block: a from 0 to its width, b from -depth to 0 (b = 0 is its upper face), y from 0 to its length.

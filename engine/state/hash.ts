@@ -1,31 +1,26 @@
 /** Check number of a whole state. */
-import type { Pose } from '../input/pose.ts';
-
-import { PAD } from '../kernel/layout.ts';
+import { firstCell } from '../kernel/layout.ts';
 import { digestOf, Hasher } from '../numerics/digest.ts';
-import { namedArrays, namedNumbers } from './snapshot.ts';
+import { arrayOf, scalarOf } from './allocate.ts';
+import { type FieldArray, SAVED, SCALAR_NAMES } from './fields.ts';
 import type { State } from './state.ts';
 
 /**
- * Check number of everything that decides what comes next or stands in the books: every field by its name, then the digests in order of
- * names, so that a row moved in a list moves nothing. Padding of the heat fields and what follows from other fields are left out.
+ * Check number of everything that decides what comes next or stands in the balance: every field by its name, then the digests in order of
+ * names, so that a row moved in the list moves nothing. Padding of the heat fields is left out.
  */
-export function hashState(s: State, pressure: Float64Array, last: Pose | null): string {
+export function hashState(s: State): string {
   const parts: string[] = [];
-  for (const [name, view] of Object.entries(namedArrays(s, pressure)))
-    if (!FOLLOWS.has(name)) parts.push(`${name} ${digestArray(s, view)}`);
-  for (const [name, value] of Object.entries(namedNumbers(s, last))) {
+  for (const name of SAVED) parts.push(`${name} ${digestArray(s, arrayOf(s, name))}`);
+  for (const name of SCALAR_NAMES) {
     const hasher = new Hasher();
-    hasher.number(value);
+    hasher.number(scalarOf(s, name));
     parts.push(`${name} ${hasher.digest()}`);
   }
   return digestOf(...parts.sort());
 }
 
-/** Counted or labelled anew from the others before they are used. */
-const FOLLOWS: ReadonlySet<string> = new Set(['notFull', 'holding', 'pool']);
-
-function digestArray(s: State, view: Float64Array | Float32Array | Int32Array | Uint8Array): string {
+function digestArray(s: State, view: FieldArray): string {
   const hasher = new Hasher();
   if (view instanceof Uint8Array) {
     for (let i = 0; i < view.length; i++) hasher.number(view[i]!);
@@ -35,8 +30,9 @@ function digestArray(s: State, view: Float64Array | Float32Array | Int32Array | 
   if (view instanceof Float64Array) hasher.doubles(words);
   else if (view instanceof Int32Array) hasher.words(words);
   else {
-    const { stride } = s.heat.layout;
-    for (let first = PAD; first < words.length; first += stride) hasher.floats(words, first, first + s.plan.ny);
+    const { layout } = s.heat;
+    for (let rod = 0; rod < layout.count; rod++)
+      hasher.floats(words, firstCell(layout, rod), firstCell(layout, rod) + s.plan.ny);
   }
   return hasher.digest();
 }

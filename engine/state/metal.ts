@@ -2,36 +2,19 @@
  * Metal in and out of a column's top, with its enthalpy. The height w is the master (f64); the cells' fills follow from it, so the
  * mass balance is exact by construction.
  */
+
+import { cellLength, columnArea, SLIVER, stackRod, topCell } from '../grid/columns.ts';
 import { PART } from '../grid/rods.ts';
-
-import { PAD } from '../kernel/layout.ts';
-import type { Heated } from './heated.ts';
+import { firstCell } from '../kernel/layout.ts';
 import type { State } from './state.ts';
-
-/** Fills below this share are treated as none when looking for the top cell. */
-const SLIVER = 1e-6;
-
-export function columnArea(s: Pick<Heated, 'plan'>): number {
-  return s.plan.du * s.plan.dy;
-}
-
-/** Index in the column's stack of the cell that holds the surface. */
-export function topCell(s: Pick<Heated, 'plan'>, c: number, w: number): number {
-  const { plan } = s;
-  const long = 2 * plan.du;
-  const m = Math.floor((w - plan.base[c]!) / long - SLIVER);
-  const last = plan.stackStart[c + 1]! - plan.stackStart[c]! - 1;
-  return m < 0 ? 0 : Math.min(m, last);
-}
 
 /** Notes which cells hold the surface of column c at slice j. Every change of the height ends here. */
 function locate(s: State, c: number, j: number): void {
   const i = c * s.plan.ny + j;
-  const start = s.plan.stackStart[c]!;
-  const at = start + topCell(s, c, s.w[i]!);
-  const { stride } = s.heat.layout;
-  s.surfaceCell[i] = s.plan.stack[at]! * stride + PAD + j;
-  s.underCell[i] = s.plan.stack[at > start ? at - 1 : at]! * stride + PAD + j;
+  const m = topCell(s, c, s.w[i]!);
+  const { layout } = s.heat;
+  s.surfaceCell[i] = firstCell(layout, stackRod(s, c, m)) + j;
+  s.underCell[i] = firstCell(layout, stackRod(s, c, m > 0 ? m - 1 : m)) + j;
 }
 
 /** The same for every column, after heights were set as a whole. */
@@ -61,7 +44,7 @@ function setFill(s: State, rod: number, cell: number, value: number): void {
 export function addMetal(s: State, c: number, j: number, volume: number, h: number): number {
   const { plan, heat } = s;
   const area = columnArea(s);
-  const long = 2 * plan.du;
+  const long = cellLength(s);
   const i = c * plan.ny + j;
   const from = s.w[i]!;
   let to = from + volume / area;
@@ -71,11 +54,10 @@ export function addMetal(s: State, c: number, j: number, volume: number, h: numb
     to = plan.cap[c]!;
   }
   s.w[i] = to;
-  const start = plan.stackStart[c]!;
   const last = topCell(s, c, to);
   for (let m = topCell(s, c, from + 1e-9); m <= last; m++) {
-    const rod = plan.stack[start + m]!;
-    const cell = rod * heat.layout.stride + PAD + j;
+    const rod = stackRod(s, c, m);
+    const cell = firstCell(heat.layout, rod) + j;
     const bottom = plan.base[c]! + m * long;
     const now = (to - bottom) / long;
     const before = (from - bottom) / long;
@@ -101,14 +83,14 @@ export function addMetal(s: State, c: number, j: number, volume: number, h: numb
 export function removeMetal(s: State, c: number, j: number, volume: number, out: { heat: number }): number {
   const { plan, heat } = s;
   const area = columnArea(s);
-  const long = 2 * plan.du;
+  const long = cellLength(s);
   const i = c * plan.ny + j;
   const from = s.w[i]!;
   const to = Math.max(plan.base[c]! + long, from - volume / area);
   if (to >= from) return 0;
   for (let m = topCell(s, c, from); m >= 0; m--) {
-    const rod = plan.stack[plan.stackStart[c]! + m]!;
-    const cell = rod * heat.layout.stride + PAD + j;
+    const rod = stackRod(s, c, m);
+    const cell = firstCell(heat.layout, rod) + j;
     const bottom = plan.base[c]! + m * long;
     if (bottom + long <= to) break;
     const before = Math.min(1, Math.max(0, (from - bottom) / long));

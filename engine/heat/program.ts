@@ -1,11 +1,11 @@
-/** Heat fields over rods: allocated once on the kernel's memory, with the program the kernels run by. */
+/** The metal in a kernel's memory, and the program the kernels run by. */
 
 import type { RodPlan } from '../grid/rods.ts';
 import {
   COEFFICIENT_WORDS,
+  firstCell,
   GAP_WORDS,
-  type HeatKernel,
-  type KernelLayout,
+  type KernelChoice,
   PAD,
   PROGRAM_WORDS,
   planLayout,
@@ -14,30 +14,8 @@ import {
 import { createReferenceKernel } from '../kernel/reference.ts';
 import { createSimdKernel } from '../kernel/simd.ts';
 import { DENSITY_GPMM3, type MaterialTable } from '../physics/steel.ts';
-
-/** Heat fields over rods, f32, views on the kernel's memory; cell j of rod r at r * stride + PAD + j. */
-export interface HeatState {
-  kernel: HeatKernel;
-  layout: KernelLayout;
-  table: MaterialTable;
-  H: Float32Array;
-  residual: Float32Array;
-  potential: Float32Array;
-  fill: Float32Array;
-  peak: Float32Array;
-  program: Int32Array;
-  /** Cells of the rod that are not full of metal, and cells holding any. */
-  notFull: Int32Array;
-  holding: Int32Array;
-  flagsStale: boolean;
-  /** Rods with metal in them, `busyCount` of them. */
-  busy: Int32Array;
-  busyCount: number;
-  dt: number;
-}
-
-/** Which kernel runs; 'auto' takes the SIMD twin where the machine has it. Results do not depend on it. */
-export type KernelChoice = 'auto' | 'reference' | 'simd';
+import { dimsOf, makeArrays, makeProgram } from '../state/allocate.ts';
+import type { HeatState } from '../state/state.ts';
 
 export interface HeatPieces {
   rods: RodPlan;
@@ -55,7 +33,8 @@ export interface HeatPieces {
   kernel: KernelChoice;
 }
 
-export function allocateHeat(pieces: HeatPieces): HeatState {
+/** Lays the metal out in a kernel's memory, cold, with the program the kernel runs by. */
+export function layHeat(pieces: HeatPieces): HeatState {
   const { rods, ny, dt, table, losses, fill, startH } = pieces;
   const lists = rods.lists.reduce((n, l) => n + l.neighbours.length, 0);
   const layout = planLayout(rods.count, ny, Math.max(1, lists), rods.gaps.length);
@@ -63,21 +42,13 @@ export function allocateHeat(pieces: HeatPieces): HeatState {
   if (pieces.kernel === 'simd' && !simd) throw new Error('this machine has no WebAssembly SIMD');
   const kernel = simd ?? createReferenceKernel(layout);
   const m = kernel.memory;
-  const field = layout.count * layout.stride;
   const state: HeatState = {
+    ...makeArrays('heat', dimsOf({ nu: 0, ny }, layout), { memory: m, layout }),
     kernel,
     layout,
     table,
-    H: new Float32Array(m, layout.enthalpy, field),
-    residual: new Float32Array(m, layout.residual, field),
-    potential: new Float32Array(m, layout.potential, field),
-    fill: new Float32Array(m, layout.fill, field),
-    peak: new Float32Array(m, layout.peak, field),
-    program: new Int32Array(m, layout.program, layout.count * PROGRAM_WORDS),
-    notFull: new Int32Array(rods.count),
-    holding: new Int32Array(rods.count),
+    program: makeProgram(m, layout),
     flagsStale: true,
-    busy: new Int32Array(rods.count),
     busyCount: 0,
     dt,
   };
@@ -89,7 +60,7 @@ export function allocateHeat(pieces: HeatPieces): HeatState {
   state.H.fill(startH);
   state.peak.fill(startH);
   for (let r = 0; r < rods.count; r++) {
-    const base = r * layout.stride + PAD;
+    const base = firstCell(layout, r);
     state.fill.fill(fill[r]!, base - 1, base + ny + 1);
     state.notFull[r] = fill[r]! < 1 ? ny : 0;
     state.holding[r] = fill[r]! > 0 ? ny : 0;
@@ -103,12 +74,11 @@ function writeProgram(state: HeatState, rods: RodPlan, dy: number, dt: number): 
   const coefficient = new Float32Array(state.kernel.memory, layout.coefficient, layout.count * COEFFICIENT_WORDS);
   const listRod = new Int32Array(state.kernel.memory, layout.listRod, layout.listLength);
   const listC = new Float32Array(state.kernel.memory, layout.listCoefficient, layout.listLength);
-  const first = (r: number): number => r * layout.stride + PAD;
   for (let r = 0; r < rods.count; r++) {
     const scale = dt / (DENSITY_GPMM3 * rods.area_mm2[r]!);
     for (let s = 0; s < 4; s++) {
       const n = rods.slot[4 * r + s]!;
-      state.program[r * PROGRAM_WORDS + 1 + s] = first(n < 0 ? r : n);
+      state.program[r * PROGRAM_WORDS + 1 + s] = firstCell(layout, n < 0 ? r : n);
       coefficient[r * COEFFICIENT_WORDS + s] = n < 0 ? 0 : scale * rods.shape[4 * r + s]!;
     }
     coefficient[r * COEFFICIENT_WORDS + 4] = dt / (DENSITY_GPMM3 * dy * dy);
@@ -120,7 +90,7 @@ function writeProgram(state: HeatState, rods: RodPlan, dy: number, dt: number): 
     state.program[w + 5] = at;
     state.program[w + 6] = list.neighbours.length;
     list.neighbours.forEach((n, k) => {
-      listRod[at] = first(n);
+      listRod[at] = firstCell(layout, n);
       listC[at] = (dt / (DENSITY_GPMM3 * rods.area_mm2[list.rod]!)) * list.shapes[k]!;
       at++;
     });
@@ -134,7 +104,7 @@ function writeGaps(state: HeatState, { rods, dt, table, gapConductance }: HeatPi
   rods.gaps.forEach(({ p, q, shape, width_mm }, g) => {
     const at = g * GAP_WORDS;
     const rise = (rod: number): number => dt / (rods.area_mm2[rod]! * DENSITY_GPMM3);
-    cells.set([p * layout.stride + PAD, q * layout.stride + PAD], at);
+    cells.set([firstCell(layout, p), firstCell(layout, q)], at);
     numbers.set([shape, gapConductance * width_mm, rise(p), rise(q), table.solidus_JPG], at + 2);
   });
 }
