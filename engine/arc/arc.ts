@@ -1,6 +1,6 @@
 /** One tick of arc: current, heat into the surface, metal into the puddle. */
 
-import { cellLength, columnArea, metalInTop, stackRod, topCell } from '../grid/columns.ts';
+import { metalInTop, stackRod, topCell } from '../grid/columns.ts';
 import { firstCell } from '../kernel/layout.ts';
 import { DENSITY_GPMM3 } from '../physics/steel.ts';
 import { addMetal } from '../state/metal.ts';
@@ -92,8 +92,8 @@ function heatColumn(s: State, column: number, joules: number): void {
   const { plan, heat } = s;
   const c = s.columnOf[column]!;
   const j = column - c * plan.ny;
-  const long = cellLength(s);
-  const area = columnArea(s);
+  const long = s.plan.long_mm;
+  const area = s.plan.area_mm2;
   const depth = Math.max(long, HEATED_DEPTH_MM);
   const w = s.w[column]!;
   const boiling = s.boiling_JPG;

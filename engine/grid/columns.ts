@@ -7,25 +7,14 @@ import type { JointPlan } from './joint.ts';
 /** Fills below this fraction of a cell are treated as none when looking for the top cell. */
 export const SLIVER = 1e-6;
 
-type Columns = Pick<JointPlan, 'nu' | 'ny' | 'du' | 'dy' | 'base' | 'stackStart' | 'stack'>;
+type Columns = Pick<JointPlan, 'nu' | 'ny' | 'du' | 'dy' | 'long_mm' | 'base' | 'stackStart' | 'stack'>;
 interface OnPlan {
   plan: Columns;
 }
 
-/** Area of a column's face on the grid, mm². */
-export function columnArea({ plan }: OnPlan): number {
-  return plan.du * plan.dy;
-}
-
-/** Length of a cell in its column, mm. */
-export function cellLength({ plan }: OnPlan): number {
-  return 2 * plan.du;
-}
-
 /** Place in the column's stack of the cell that holds the surface. */
 export function topCell({ plan }: OnPlan, c: number, w: number): number {
-  const long = 2 * plan.du;
-  const m = Math.floor((w - plan.base[c]!) / long - SLIVER);
+  const m = Math.floor((w - plan.base[c]!) / plan.long_mm - SLIVER);
   const last = plan.stackStart[c + 1]! - plan.stackStart[c]! - 1;
   return m < 0 ? 0 : Math.min(m, last);
 }
@@ -37,8 +26,7 @@ export function stackRod({ plan }: OnPlan, c: number, m: number): number {
 
 /** Metal in the top cell, mm: it may be part filled, every cell below it is full. */
 export function metalInTop({ plan }: OnPlan, c: number, m: number, w: number): number {
-  const long = 2 * plan.du;
-  return Math.min(long, w - plan.base[c]! - m * long);
+  return Math.min(plan.long_mm, w - plan.base[c]! - m * plan.long_mm);
 }
 
 /** u of column c, mm. */

@@ -52,6 +52,9 @@ export interface JointPlan {
   nu: number;
   kMax: number;
   du: number;
+  /** Length of a cell in its column, and area of a column's face on the grid. */
+  long_mm: number;
+  area_mm2: number;
   /** Height of the joint as cut, bottom of the metal, most metal allowed (w, mm). */
   plate: Float64Array;
   base: Float64Array;
@@ -379,6 +382,8 @@ function finish(
     nu,
     kMax,
     du: h / SQRT2,
+    long_mm: 2 * (h / SQRT2),
+    area_mm2: (h / SQRT2) * dy,
     plate,
     base,
     cap,

@@ -8,7 +8,7 @@
  * Both sides of the window's ends are given the same flux, counted once, so the energy account stays closed. Fills, heights and peaks
  * stay fine everywhere; a coarse block cannot melt or pass Ac1, so peaks lose nothing.
  */
-import { columnArea, slopeAcross, slopeAlong, stackRod, topCell } from '../grid/columns.ts';
+import { slopeAcross, slopeAlong, stackRod, topCell } from '../grid/columns.ts';
 import type { JointPlan } from '../grid/joint.ts';
 import { blockEnd, blockStart, blocksOf, planTiles, type TilePair } from '../grid/tiles.ts';
 import { POSE_RATE_HZ } from '../input/pose.ts';
@@ -47,6 +47,8 @@ export function layCoarse(plan: JointPlan, heat: HeatState, startH: number, ambi
     blocks,
     pairs: Int32Array.from(tiles.pairs.flatMap(({ p, q }) => [p, q])),
     gaps: Int32Array.from(tiles.gaps.flatMap(({ p, q }) => [p, q])),
+    lost_J: 0,
+    sunk_J: 0,
   };
   calm.awake.fill(startH === Math.fround(ambientH) ? 0 : 1);
   calm.H.fill(startH);
@@ -114,7 +116,7 @@ function measureBlock(s: State, block: number): void {
 function measureFace(s: State, block: number, from: number, to: number): void {
   const { plan, w, calm } = s;
   const { nu, ny } = plan;
-  const area = columnArea(s);
+  const area = s.plan.area_mm2;
   for (let c = 0; c < nu; c++) {
     for (let j = from; j < to; j++) {
       const i = c * ny + j;

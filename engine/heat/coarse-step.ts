@@ -8,6 +8,8 @@ import { lookup } from '../physics/steel.ts';
 import type { State } from '../state/state.ts';
 import { CALM_INTERVAL } from './coarse-blocks.ts';
 
+/** Time from one coarse step to the next. */
+const STEP_S = CALM_INTERVAL / POSE_RATE_HZ;
 /** No tile may lose more than this share of its heat over the room's in one step. */
 const SLIVER_SHARE = 0.25;
 /** Heat has come near when a neighbouring block's tile has moved by more than this (0.02 K). */
@@ -43,95 +45,126 @@ function joinWindow(s: State, block: number, j: number, out: number): void {
 
 /** Wakes sleeping blocks that heat has reached. */
 function wakeCalm(s: State): void {
-  const { calm } = s;
-  const { awake, coarse, blocks, H, tiles } = calm;
-  const reached = (block: number): boolean => {
-    if (block < 0 || block >= blocks) return false;
-    if (!coarse[block]) return true;
-    if (!awake[block]) return false;
-    for (let at = block * tiles.count; at < (block + 1) * tiles.count; at++)
-      if (Math.abs(H[at]! - s.startH) > ASLEEP_JPG) return true;
-    return false;
-  };
+  const { awake, coarse, blocks } = s.calm;
   for (let block = 0; block < blocks; block++)
-    if (coarse[block] && !awake[block] && (reached(block - 1) || reached(block + 1))) awake[block] = 1;
+    if (coarse[block] && !awake[block] && (hasWarmed(s, block - 1) || hasWarmed(s, block + 1))) awake[block] = 1;
+}
+
+function hasWarmed(s: State, block: number): boolean {
+  const { awake, coarse, blocks, H, tiles } = s.calm;
+  if (block < 0 || block >= blocks) return false;
+  if (!coarse[block]) return true;
+  if (!awake[block]) return false;
+  for (let at = block * tiles.count; at < (block + 1) * tiles.count; at++)
+    if (Math.abs(H[at]! - s.startH) > ASLEEP_JPG) return true;
+  return false;
 }
 
 /** One coarse step of 50 ms: conduction between tiles and blocks, losses, and what crossed the window's ends. */
 export function stepCalm(s: State): void {
-  const { calm, heat, plan } = s;
-  const { tiles, H, mass, area, potential, awake, coarse, pairs, gaps, conduct } = calm;
-  const { table } = heat;
-  const n = tiles.count;
-  const time = CALM_INTERVAL / POSE_RATE_HZ;
+  const { coarse, awake, blocks } = s.calm;
+  s.calm.lost_J = 0;
+  s.calm.sunk_J = 0;
   wakeCalm(s);
-  for (let block = 0; block < calm.blocks; block++) {
+  for (let block = 0; block < blocks; block++) if (coarse[block] && awake[block]) readPotentials(s, block);
+  for (let block = 0; block < blocks; block++) {
     if (!coarse[block] || !awake[block]) continue;
-    for (let at = block * n; at < block * n + n; at++) potential[at] = lookup(table.potential, H[at]!);
+    joinTiles(s, block);
+    joinFaying(s, block);
+    if (block + 1 < blocks && coarse[block + 1] && awake[block + 1]) joinBlocks(s, block);
+    loseFromTiles(s, block);
+    drainSinks(s, block);
   }
-  const joint = s.options.joint;
-  let lost = 0;
-  let sunk = 0;
-  for (let block = 0; block < calm.blocks; block++) {
-    if (!coarse[block] || !awake[block]) continue;
-    const base = block * n;
-    const from = blockStart(block);
-    const to = blockEnd(block, plan.ny);
-    const count = pairs.length / 2;
-    for (let k = 0; k < count; k++) {
-      const c = conduct[block * count + k]!;
-      if (c === 0) continue;
-      const p = base + pairs[2 * k]!;
-      const q = base + pairs[2 * k + 1]!;
-      const joules = time * c * (potential[q]! - potential[p]!);
-      H[p]! += joules / mass[p]!;
-      H[q]! -= joules / mass[q]!;
-    }
-    const faying = gaps.length / 2;
-    for (let k = 0; k < faying; k++) {
-      const open = calm.gapOpen[block * faying + k]!;
-      const melted = calm.gapMelted[block * faying + k]!;
-      if (open === 0 && melted === 0) continue;
-      const p = base + gaps[2 * k]!;
-      const q = base + gaps[2 * k + 1]!;
-      const across = open === 0 ? 0 : open * (temperature(s, H[q]!) - temperature(s, H[p]!));
-      const joules = time * (across + melted * (potential[q]! - potential[p]!));
-      H[p]! += joules / mass[p]!;
-      H[q]! -= joules / mass[q]!;
-    }
-    if (block + 1 < calm.blocks && coarse[block + 1] && awake[block + 1]) {
-      const nextTo = blockEnd(block + 1, plan.ny);
-      const perArea = time / (((to - from + nextTo - to) / 2) * plan.dy);
-      for (let at = base; at < base + n; at++) {
-        const through = Math.min(area[at]!, area[at + n]!);
-        if (through === 0) continue;
-        const joules = through * perArea * (potential[at + n]! - potential[at]!);
-        H[at]! += joules / mass[at]!;
-        H[at + n]! -= joules / mass[at + n]!;
-      }
-    }
-    for (let at = base; at < base + n; at++) {
-      const held = mass[at]!;
-      if (held === 0) continue;
-      H[at]! += calm.crossing[at]! / held;
-      calm.crossing[at] = 0;
-      if (calm.face[at] === 0) continue;
-      // A sliver cannot lose more than it holds: what is left of a coarse tile may be next to nothing under a whole face.
-      const most = SLIVER_SHARE * held * Math.abs(H[at]! - s.ambientH);
-      const joules = clamp(time * calm.face[at]! * lookup(s.lossTable, H[at]!), -most, most);
-      H[at]! -= joules / held;
-      lost += joules;
-    }
-    for (const { tile, share } of tiles.sinks) {
-      const joules =
-        time * share * joint.sink_WpmmK * (to - from) * plan.dy * (temperature(s, H[base + tile]!) - joint.ambient_C);
-      if (joules === 0) continue;
-      H[base + tile]! -= joules / mass[base + tile]!;
-      sunk += joules;
-    }
+  s.ledger.lost_J += s.calm.lost_J;
+  s.ledger.sink_J += s.calm.sunk_J;
+}
+
+function readPotentials(s: State, block: number): void {
+  const { potential, H, tiles } = s.calm;
+  const { table } = s.heat;
+  for (let at = block * tiles.count; at < (block + 1) * tiles.count; at++)
+    potential[at] = lookup(table.potential, H[at]!);
+}
+
+/** Between tiles that touch. */
+function joinTiles(s: State, block: number): void {
+  const { H, mass, potential, pairs, conduct, tiles } = s.calm;
+  const base = block * tiles.count;
+  const count = pairs.length / 2;
+  for (let k = 0; k < count; k++) {
+    const c = conduct[block * count + k]!;
+    if (c === 0) continue;
+    const p = base + pairs[2 * k]!;
+    const q = base + pairs[2 * k + 1]!;
+    const joules = STEP_S * c * (potential[q]! - potential[p]!);
+    H[p]! += joules / mass[p]!;
+    H[q]! -= joules / mass[q]!;
   }
-  s.ledger.lost_J += lost;
-  s.ledger.sink_J += sunk;
+}
+
+/** Across the faying faces, open and melted. */
+function joinFaying(s: State, block: number): void {
+  const { H, mass, potential, gaps, gapOpen, gapMelted, tiles } = s.calm;
+  const base = block * tiles.count;
+  const count = gaps.length / 2;
+  for (let k = 0; k < count; k++) {
+    const open = gapOpen[block * count + k]!;
+    const melted = gapMelted[block * count + k]!;
+    if (open === 0 && melted === 0) continue;
+    const p = base + gaps[2 * k]!;
+    const q = base + gaps[2 * k + 1]!;
+    const across = open === 0 ? 0 : open * (temperature(s, H[q]!) - temperature(s, H[p]!));
+    const joules = STEP_S * (across + melted * (potential[q]! - potential[p]!));
+    H[p]! += joules / mass[p]!;
+    H[q]! -= joules / mass[q]!;
+  }
+}
+
+/** From a block to the next one up. */
+function joinBlocks(s: State, block: number): void {
+  const { H, mass, area, potential, tiles } = s.calm;
+  const { ny, dy } = s.plan;
+  const n = tiles.count;
+  const perArea = STEP_S / (((blockEnd(block + 1, ny) - blockStart(block)) / 2) * dy);
+  for (let at = block * n; at < (block + 1) * n; at++) {
+    const through = Math.min(area[at]!, area[at + n]!);
+    if (through === 0) continue;
+    const joules = through * perArea * (potential[at + n]! - potential[at]!);
+    H[at]! += joules / mass[at]!;
+    H[at + n]! -= joules / mass[at + n]!;
+  }
+}
+
+/** What crossed the window's ends, and losses to the room. */
+function loseFromTiles(s: State, block: number): void {
+  const { H, mass, face, crossing, tiles } = s.calm;
+  for (let at = block * tiles.count; at < (block + 1) * tiles.count; at++) {
+    const held = mass[at]!;
+    if (held === 0) continue;
+    H[at]! += crossing[at]! / held;
+    crossing[at] = 0;
+    if (face[at] === 0) continue;
+    // A sliver cannot lose more than it holds: what is left of a coarse tile may be next to nothing under a whole face.
+    const most = SLIVER_SHARE * held * Math.abs(H[at]! - s.ambientH);
+    const joules = clamp(STEP_S * face[at]! * lookup(s.lossTable, H[at]!), -most, most);
+    H[at]! -= joules / held;
+    s.calm.lost_J += joules;
+  }
+}
+
+/** Into clamps and bench. */
+function drainSinks(s: State, block: number): void {
+  const { H, mass, tiles } = s.calm;
+  const { joint } = s.options;
+  const base = block * tiles.count;
+  const slices = blockEnd(block, s.plan.ny) - blockStart(block);
+  for (const { tile, share } of tiles.sinks) {
+    const joules =
+      STEP_S * share * joint.sink_WpmmK * slices * s.plan.dy * (temperature(s, H[base + tile]!) - joint.ambient_C);
+    if (joules === 0) continue;
+    H[base + tile]! -= joules / mass[base + tile]!;
+    s.calm.sunk_J += joules;
+  }
 }
 
 function temperature(s: State, h: number): number {

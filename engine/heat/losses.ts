@@ -1,6 +1,6 @@
 /** Heat leaving the work: convection and radiation from every free face, conduction into clamps and bench. */
 
-import { cellLength, columnArea, perAcross, riseAcross, slopeAlong, stackRod, topCell } from '../grid/columns.ts';
+import { perAcross, riseAcross, slopeAlong, stackRod, topCell } from '../grid/columns.ts';
 import { firstCell } from '../kernel/layout.ts';
 import type { Calibration } from '../physics/calibration.ts';
 import { DENSITY_GPMM3, lookup, type MaterialTable } from '../physics/steel.ts';
@@ -72,8 +72,8 @@ function loseFromFace(s: Heated, time: number): number {
   const { H, layout } = heat;
   const { nu, ny } = plan;
   const { from, to } = s.fine;
-  const area = columnArea(s);
-  const long = cellLength(s);
+  const area = s.plan.area_mm2;
+  const long = s.plan.long_mm;
   const perLong = 1 / long;
   /** Mass of a whole cell, g. */
   const whole = long * area * DENSITY_GPMM3;

@@ -1,6 +1,5 @@
 /** Mass and energy: what went in, where it is, and what does not add up. */
 
-import { columnArea } from '../grid/columns.ts';
 import { calmEnergy } from '../heat/coarse-blocks.ts';
 import { firstCell } from '../kernel/layout.ts';
 import { DENSITY_GPMM3 } from '../physics/steel.ts';
@@ -54,7 +53,7 @@ export function workEnergy(s: State): number {
 export function surfaceVolume(s: State): number {
   let sum = 0;
   for (let i = 0; i < s.w.length; i++) sum += s.w[i]!;
-  return sum * columnArea(s);
+  return sum * s.plan.area_mm2;
 }
 
 export function accounts(s: State): Accounts {

@@ -2,7 +2,6 @@
 import type { ArcTick } from '../arc/arc.ts';
 import type { Axis } from '../arc/torch.ts';
 import type { TransferRegime } from '../arc/wire.ts';
-import { columnArea } from '../grid/columns.ts';
 import { POSE_LIMITS, POSE_RATE_HZ, type Pose } from '../input/pose.ts';
 import { clamp } from '../numerics/math.ts';
 import { liquidShare } from '../pool/liquid.ts';
@@ -187,7 +186,7 @@ function tracePuddle(out: TraceSample, s: State, u: number, y: number): void {
   const label = puddleNear(s, u, y);
   if (label < 0) return;
   const { plan, liquid, puddle } = s;
-  const area = columnArea(s);
+  const area = s.plan.area_mm2;
   let volume = 0;
   let jLow = plan.ny;
   let jHigh = -1;

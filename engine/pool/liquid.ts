@@ -1,5 +1,5 @@
 /** Which columns are liquid, how deep, and which belong together. */
-import { cellLength, metalInTop, stackRod, topCell } from '../grid/columns.ts';
+import { metalInTop, stackRod, topCell } from '../grid/columns.ts';
 import { firstCell } from '../kernel/layout.ts';
 import type { State } from '../state/state.ts';
 
@@ -26,7 +26,7 @@ export function liquidShare(s: State, h: number): number {
 function topShare(s: State, c: number, j: number): number {
   const { plan, heat } = s;
   const { H, layout } = heat;
-  const long = cellLength(s);
+  const long = s.plan.long_mm;
   const w = s.w[c * plan.ny + j]!;
   let left = TOP_SHARE * long;
   let sum = 0;
@@ -41,11 +41,11 @@ function topShare(s: State, c: number, j: number): number {
   return sum / (TOP_SHARE * long);
 }
 
-/** Height of the liquid's bottom: contiguous liquid counted down from the surface, part-molten cells by their share. */
-function liquidBottom(s: State, c: number, j: number): number {
+/** Sets the liquid's bottom: contiguous liquid counted down from the surface, part-molten cells by their share. */
+function setBottom(s: State, c: number, j: number): void {
   const { plan, heat } = s;
   const { H, layout } = heat;
-  const long = cellLength(s);
+  const long = s.plan.long_mm;
   const w = s.w[c * plan.ny + j]!;
   let m = topCell(s, c, w);
   let metal = metalInTop(s, c, m, w);
@@ -58,40 +58,43 @@ function liquidBottom(s: State, c: number, j: number): number {
   }
   const bottom = w - depth;
   const floor = plan.base[c]! + long;
-  return bottom > floor ? bottom : Math.min(floor, w);
+  s.bottom[c * plan.ny + j] = bottom > floor ? bottom : Math.min(floor, w);
 }
 
 /** Updates the liquid set inside slices [from, to): hysteresis, wetted films, stamps, contact lines of changed columns. */
 export function updateLiquid(s: State, from: number, to: number): void {
-  const { plan, liquid, surfaceCell, underCell } = s;
-  const { ny, nu } = plan;
+  const { ny, nu } = s.plan;
+  const { liquid, surfaceCell, underCell } = s;
   const { H, table } = s.heat;
-  const solidus = table.solidus_JPG;
-  const long = cellLength(s);
   let lo = ny;
   let hi = 0;
   for (let c = 0; c < nu; c++) {
     for (let j = from; j < to; j++) {
       const i = c * ny + j;
-      const was = liquid[i]!;
       // Neither of the two cells below the surface has begun to melt: the column cannot be liquid.
-      if (!was && H[surfaceCell[i]!]! <= solidus && H[underCell[i]!]! <= solidus) continue;
-      const film = !Number.isNaN(s.wetLevel[i]!) && s.w[i]! - s.wetLevel[i]! < FILM_SHARE * long;
-      const share = topShare(s, c, j);
-      let now = was ? share > OFF : share > ON;
-      if (was && film && s.tick <= s.wetUntil[i]!) now = true;
-      if (now && !was) melt(s, i);
-      else if (!now && was) freeze(s, i);
-      if (now) {
-        if (share > ON) s.wetLevel[i] = Number.NaN;
-        s.bottom[i] = film && share <= OFF ? s.w[i]! : liquidBottom(s, c, j);
-        if (j < lo) lo = j;
-        if (j >= hi) hi = j + 1;
-      }
+      if (!liquid[i] && H[surfaceCell[i]!]! <= table.solidus_JPG && H[underCell[i]!]! <= table.solidus_JPG) continue;
+      updateColumn(s, i, c, j);
+      if (!liquid[i]) continue;
+      if (j < lo) lo = j;
+      if (j >= hi) hi = j + 1;
     }
   }
   s.window.from = lo < hi ? lo : 0;
   s.window.to = lo < hi ? hi : 0;
+}
+
+function updateColumn(s: State, i: number, c: number, j: number): void {
+  const was = s.liquid[i]!;
+  const film = !Number.isNaN(s.wetLevel[i]!) && s.w[i]! - s.wetLevel[i]! < FILM_SHARE * s.plan.long_mm;
+  const share = topShare(s, c, j);
+  let now = was ? share > OFF : share > ON;
+  if (was && film && s.tick <= s.wetUntil[i]!) now = true;
+  if (now && !was) melt(s, i);
+  else if (!now && was) freeze(s, i);
+  if (!now) return;
+  if (share > ON) s.wetLevel[i] = Number.NaN;
+  if (film && share <= OFF) s.bottom[i] = s.w[i]!;
+  else setBottom(s, c, j);
 }
 
 function melt(s: State, i: number): void {

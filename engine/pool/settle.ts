@@ -1,6 +1,5 @@
 /** One settling of the liquid: set, equilibrium of every puddle, metal moved part of the way, contact lines, drops. */
 
-import { columnArea } from '../grid/columns.ts';
 import type { KernelChoice } from '../kernel/layout.ts';
 import type { Nodes, SurfaceConstants, SurfaceKernel } from '../kernel/surface-layout.ts';
 import { clamp, exp, PI } from '../numerics/math.ts';
@@ -136,7 +135,7 @@ function collect(s: State, work: PuddleWork, label: number): void {
 function moveMetal(s: State, work: PuddleWork, time: number): void {
   const { nodes, column, moved } = work;
   const { ny } = s.plan;
-  const area = columnArea(s);
+  const area = s.plan.area_mm2;
   const part = time / (time + s.cal.relaxation);
   let wanted = 0;
   let taken = 0;
@@ -195,7 +194,7 @@ function drop(s: State, work: PuddleWork, volume: number, enthalpy: number): voi
 function release(s: State, work: PuddleWork): void {
   const { nodes, column } = work;
   const { ny, du, y0, dy } = s.plan;
-  const area = columnArea(s);
+  const area = s.plan.area_mm2;
   let volume = 0;
   let cLow = Number.POSITIVE_INFINITY;
   let cHigh = -1;

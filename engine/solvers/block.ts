@@ -96,6 +96,8 @@ export function buildBlock(piece: BlockPiece, cell: number, held: readonly (Bloc
       dy: length_mm / ny,
       nu: 0,
       du: cell / Math.SQRT2,
+      long_mm: 0,
+      area_mm2: 0,
       base: new Float64Array(0),
       stackStart: none,
       stack: new Int32Array(0),

@@ -3,7 +3,7 @@
  * mass balance is exact by construction.
  */
 
-import { cellLength, columnArea, SLIVER, stackRod, topCell } from '../grid/columns.ts';
+import { SLIVER, stackRod, topCell } from '../grid/columns.ts';
 import { PART } from '../grid/rods.ts';
 import { firstCell } from '../kernel/layout.ts';
 import type { State } from './state.ts';
@@ -43,8 +43,8 @@ function setFill(s: State, rod: number, cell: number, value: number): void {
 /** Puts metal of enthalpy `h` (J/g) on column c, slice j. Returns the volume that did not fit under the cap, mm³. */
 export function addMetal(s: State, c: number, j: number, volume: number, h: number): number {
   const { plan, heat } = s;
-  const area = columnArea(s);
-  const long = cellLength(s);
+  const area = s.plan.area_mm2;
+  const long = s.plan.long_mm;
   const i = c * plan.ny + j;
   const from = s.w[i]!;
   let to = from + volume / area;
@@ -82,8 +82,8 @@ export function addMetal(s: State, c: number, j: number, volume: number, h: numb
 /** Takes metal off the top of column c, slice j; `out.heat` gains its enthalpy x volume (J/g mm³). The column keeps its lowest cell. */
 export function removeMetal(s: State, c: number, j: number, volume: number, out: { heat: number }): number {
   const { plan, heat } = s;
-  const area = columnArea(s);
-  const long = cellLength(s);
+  const area = s.plan.area_mm2;
+  const long = s.plan.long_mm;
   const i = c * plan.ny + j;
   const from = s.w[i]!;
   const to = Math.max(plan.base[c]! + long, from - volume / area);

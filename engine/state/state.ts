@@ -28,6 +28,9 @@ export interface CoarseState extends Arrays<'coarse'> {
   /** Tiles that touch, two numbers a pair; and those across the faying face. */
   pairs: Int32Array;
   gaps: Int32Array;
+  /** Running sums of one coarse step, J. */
+  lost_J: number;
+  sunk_J: number;
 }
 
 /** Slices [from, to); empty when from === to. */
@@ -56,7 +59,10 @@ export interface Ledger {
 }
 
 /** Rods, and the columns of a welded face over them (none: `nu` 0). */
-export type HeatPlan = Pick<JointPlan, 'rods' | 'ny' | 'dy' | 'nu' | 'du' | 'base' | 'stackStart' | 'stack'>;
+export type HeatPlan = Pick<
+  JointPlan,
+  'rods' | 'ny' | 'dy' | 'nu' | 'du' | 'long_mm' | 'area_mm2' | 'base' | 'stackStart' | 'stack'
+>;
 
 /** What heat needs to know of the metal it runs through: a weld's `State`, or a piece with heat only (solvers/). */
 export interface Heated {

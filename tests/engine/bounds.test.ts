@@ -2,10 +2,11 @@
  * Maximum principle: nothing is ever colder than room and plate were, nor hotter than boiling, in any cell or coarse tile, however little
  * metal it holds. Random joints, settings and hands, looked at all along the weld.
  */
-import { BLOCK } from '../../engine/grid/tiles.ts';
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { buildJoint, type JointPlan } from '../../engine/grid/joint.ts';
+import { BLOCK } from '../../engine/grid/tiles.ts';
 import {
   createSimulation,
   defaultWeave,
