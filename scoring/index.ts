@@ -2,12 +2,12 @@
 
 export * from './bead/index.ts';
 export * from './draw/index.ts';
-export * from './exercises/index.ts';
+export * from './exercises/ready.ts';
 export * from './hand/index.ts';
-export * from './profiles/index.ts';
-export * from './prove/index.ts';
+export * from './macro/index.ts';
+export * from './papers/index.ts';
+export * from './profiles/ready.ts';
 export * from './range/index.ts';
-export * from './real/index.ts';
-export * from './report/index.ts';
 export * from './schema/index.ts';
 export * from './score/index.ts';
+export * from './trials/index.ts';

@@ -1,4 +1,5 @@
 import type { Advice } from '../schema/index.ts';
+import { sentences } from '../words/advice.ts';
 import { crowned } from './crown.ts';
 import { craterLeft, restartMissed, restartOverfilled } from './ends.ts';
 import type { Facts } from './facts.ts';
@@ -14,7 +15,6 @@ import {
 } from './habits.ts';
 import { tooMuchMetal, wrongSize } from './metal.ts';
 import { rootShort } from './root.ts';
-import { sentences } from './sentences.ts';
 import { toeFault } from './toes.ts';
 
 /** A reason for advice: looks at the facts and says one thing, or nothing. */

@@ -1,7 +1,7 @@
 import type { Advice } from '../schema/index.ts';
+import { sentences } from '../words/advice.ts';
 import { causeOf } from './cause.ts';
 import { broken, type Facts, isWeave, stationAt } from './facts.ts';
-import { sentences } from './sentences.ts';
 import { leftEarly } from './toes.ts';
 
 /** A crowned face: cold, too slow, too narrow, or toes left too early, in this order. */

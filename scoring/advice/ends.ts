@@ -1,6 +1,6 @@
 import type { Advice, Line, Stop } from '../schema/index.ts';
+import { sentences } from '../words/advice.ts';
 import { type Facts, outside } from './facts.ts';
-import { sentences } from './sentences.ts';
 
 /** What is this near a restarted stop, and nowhere else, the restart made. mm */
 const NEAR_MM = 10;

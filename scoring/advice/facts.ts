@@ -1,5 +1,5 @@
 import type { JointOptions, ProcessOptions } from '../../engine/index.ts';
-import type { FreezeStamps } from '../bead/station.ts';
+import type { FreezeStamps } from '../measures/section/station.ts';
 import type { Exercise, Line, Motion, Result, Station, Verdict } from '../schema/index.ts';
 
 /** Everything the reasoning looks at. */

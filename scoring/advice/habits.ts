@@ -1,8 +1,8 @@
 import type { Advice } from '../schema/index.ts';
-import { toeName } from '../score/names.ts';
+import { sentences } from '../words/advice.ts';
+import { toeName } from '../words/names.ts';
 import { causeOf } from './cause.ts';
 import { broken, type Facts, meanOver, outside } from './facts.ts';
-import { sentences } from './sentences.ts';
 import { leftEarly } from './toes.ts';
 
 /** Legs this far apart on the whole are a weave off the middle, mm. */

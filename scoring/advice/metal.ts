@@ -1,7 +1,7 @@
 import type { Advice, Line } from '../schema/index.ts';
+import { sentences } from '../words/advice.ts';
 import { causeOf } from './cause.ts';
 import { broken, type Facts, isWeave, outside, stationAt } from './facts.ts';
-import { sentences } from './sentences.ts';
 import { leftEarly } from './toes.ts';
 
 /** Metal laid over metal held beyond which the crown is the settings' doing. A flat fillet is never exactly full. */

@@ -1,7 +1,7 @@
 import type { Advice, Line } from '../schema/index.ts';
+import { sentences } from '../words/advice.ts';
 import { causeOf } from './cause.ts';
 import { broken, type Facts, isWeave, stationAt } from './facts.ts';
-import { sentences } from './sentences.ts';
 
 /** Crossings within this of a place are asked what the arc did there, mm. */
 const ROUND_MM = 8;

@@ -1,8 +1,8 @@
 import type { Advice, Line } from '../schema/index.ts';
-import { toeName } from '../score/names.ts';
+import { sentences } from '../words/advice.ts';
+import { toeName } from '../words/names.ts';
 import { causeOf } from './cause.ts';
 import { broken, type Facts, isWeave, stationAt } from './facts.ts';
-import { sentences } from './sentences.ts';
 
 /** Practice: the wire stops 1 to 1.5 mm inside the finished toe (across the plate); farther inside than this, it never got there. */
 const FARTHEST_INSIDE_MM = 3.5;

@@ -1,2 +1,2 @@
-export { type HandQuestion, type HandReading, readHand } from './motion.ts';
-export { type Span, spanBetween, Trace } from './trace.ts';
+export { type Span, spanBetween, Trace } from '../attempt/trace.ts';
+export { type HandQuestion, type HandReading, readHand } from '../measures/hand/motion.ts';

@@ -1,5 +1,5 @@
 import { checkOptions, type PatternName } from '../../engine/index.ts';
-import { freeExercise } from '../exercises/index.ts';
+import { freeExercise } from '../exercises/ready.ts';
 import { describeFound, type Exercise, InputError } from '../schema/index.ts';
 
 /** The settings that are swept; each is a list of values, one where it is held. */

@@ -1,8 +1,8 @@
-export { type Attempt, attemptOf } from './attempt.ts';
-export { STEP_MM } from './bead-summary.ts';
-export { compare, type Sense } from './compare.ts';
-export { endSentences } from './ends-words.ts';
-export { HEAT_INPUT_RULE } from './figures.ts';
-export { measureName, plateName, said, toeName } from './names.ts';
-export { judgeAttempt, type ScoreOptions, scoreAttempt } from './score-attempt.ts';
-export { CAUTIONS, NOT_MODELLED } from './statements.ts';
+export { type Attempt, attemptOf } from '../attempt/attempt.ts';
+export { compare, type Sense } from '../lines/compare.ts';
+export { STEP_MM } from '../measures/bead/summary.ts';
+export { HEAT_INPUT_RULE } from '../measures/process.ts';
+export { judgeAttempt, type ScoreOptions, scoreAttempt } from '../score.ts';
+export { endSentences } from '../words/ends.ts';
+export { measureName, plateName, said, toeName } from '../words/names.ts';
+export { CAUTIONS, NOT_MODELLED } from '../words/statements.ts';

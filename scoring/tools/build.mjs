@@ -28,7 +28,7 @@ const tsc = spawnSync(process.execPath, [join(dirname(typescript), 'bin', 'tsc')
 });
 if (tsc.status !== 0) process.exit(tsc.status ?? 1);
 PARTS.forEach(dropOrphans);
-chmodSync(join(DIST, 'scoring', 'cli', 'main.js'), 0o755);
+chmodSync(join(DIST, 'scoring', 'node', 'cli', 'main.js'), 0o755);
 
 const { jsonSchema, jsonSchemaNames } = await import('../../dist/scoring/schema/index.js');
 mkdirSync(join(DIST, 'schema'), { recursive: true });

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../engine/index.ts';
-import { readStops } from '../../scoring/hand/stops.ts';
 import { type HandReading, readHand, spanBetween, type Trace } from '../../scoring/index.ts';
-import { downwardShare, weldedTwice_mm } from '../../scoring/score/passes.ts';
+import { downwardShare, weldedTwice_mm } from '../../scoring/measures/hand/passes.ts';
+import { readStops } from '../../scoring/measures/hand/stops.ts';
 import { makeTrace, trapezoid } from './traces.ts';
 
 const all = { tipToWork: true, workAngle: true, travelAngle: true };

@@ -1,0 +1,69 @@
+import { createHash } from 'node:crypto';
+import { z } from 'zod';
+import { textOf } from '../node/files.ts';
+import {
+  type AttemptRecording,
+  type Exercise,
+  type Profile,
+  type Result,
+  readRecording,
+  resultSchema,
+} from '../schema/index.ts';
+import { scoreAttempt } from '../score/index.ts';
+
+/** One file scored. The result is kept without its long lists (stations, crossings, pauses): welding again brings them back. */
+export const scoredSchema = z.strictObject({
+  file: z.string(),
+  /** SHA-256 of the file's bytes. */
+  sha256: z.string().length(64),
+  /** SHA-256 of the pose columns alone: two files of the same hand have the same, whatever else was changed. */
+  hand: z.string().length(64),
+  joint: z.enum(['tee', 'lap', 'corner']),
+  result: resultSchema,
+});
+
+/** One file scored. */
+export type Scored = z.infer<typeof scoredSchema>;
+
+/** What a folder is judged by, where it is not the exercise and profile each recording carries. */
+export interface Judge {
+  exercise: Exercise | null;
+  profile: Profile | null;
+}
+
+/**
+ * Scores the bytes of one file.
+ * @param file its name, for messages
+ * @throws InputError, EngineError
+ */
+export function scoreBytes(bytes: Uint8Array, file: string, judge: Judge): Scored {
+  const recording = readRecording(textOf(bytes, file), file);
+  const result = scoreAttempt(recording, {
+    ...(judge.exercise === null ? {} : { exercise: judge.exercise }),
+    ...(judge.profile === null ? {} : { profile: judge.profile }),
+  });
+  return {
+    file,
+    sha256: digest(bytes),
+    hand: handDigest(recording),
+    joint: recording.simulation.joint.kind,
+    result: withoutLists(result),
+  };
+}
+
+export function digest(content: Uint8Array | string): string {
+  return createHash('sha256').update(content).digest('hex');
+}
+
+function handDigest(recording: AttemptRecording): string {
+  const { u, y, tip, work, travel, trigger } = recording.poses;
+  return digest(JSON.stringify([u, y, tip, work, travel, trigger]));
+}
+
+function withoutLists(r: Result): Result {
+  return {
+    ...r,
+    motion: { ...r.motion, crossings: [], toes: [] },
+    bead: { ...r.bead, stations: [] },
+  };
+}

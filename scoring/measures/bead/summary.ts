@@ -1,0 +1,110 @@
+import type { Attempt } from '../../attempt/attempt.ts';
+import { sizeAsked } from '../../lines/readers.ts';
+import type { Asked, Result, Station, StationMeasure } from '../../schema/index.ts';
+import { plusMinusAt } from '../plus-minus.ts';
+import { milli, tenth } from '../round.ts';
+import { type FreezeStamps, readSection } from '../section/station.ts';
+import { consistencyOf } from './consistency.ts';
+
+/** Distance between sections over the judged length, mm. */
+export const STEP_MM = 1;
+
+/** For which measures more is worse, and for which less; the rest have no worse side and keep their mean. */
+const MORE_IS_WORSE = new Set<StationMeasure>([
+  'convexity_mm',
+  'concavity_mm',
+  'undercutA_mm',
+  'undercutB_mm',
+  'overlapA_mm',
+  'overlapB_mm',
+  'toeRiskA_mm',
+  'toeRiskB_mm',
+  'edgeMeltedBack_mm',
+  'hazA_mm',
+  'hazB_mm',
+]);
+
+export interface BeadReading {
+  bead: Omit<Result['bead'], 'start' | 'stops'>;
+  /** Freeze stamps of each station, same order. */
+  stamps: FreezeStamps[];
+}
+
+/** Cuts the bead every millimetre over a stretch and sums the stations up. */
+export function readBead(
+  attempt: Attempt,
+  judged: { from_mm: number; to_mm: number },
+  asked: Asked | null,
+): BeadReading {
+  const stations: Station[] = [];
+  const stamps: FreezeStamps[] = [];
+  const bare_mm: number[] = [];
+  const count = Math.floor((judged.to_mm - judged.from_mm) / STEP_MM + 1e-9);
+  for (let k = 0; k <= count; k++) {
+    const y = judged.from_mm + k * STEP_MM;
+    const reading = readSection(attempt.section(y));
+    if (reading === null) bare_mm.push(milli(y));
+    else {
+      stations.push(reading.station);
+      stamps.push(reading.stamps);
+    }
+  }
+  const e = plusMinusAt('leg', attempt.simulation.cell_mm);
+  const leg = asked === null ? null : sizeAsked(asked).leg_mm;
+  const most =
+    asked === null || asked.atMost_mm === null ? null : sizeAsked({ ...asked, size_mm: asked.atMost_mm }).leg_mm;
+  const fused = stations.filter((s) => s.rootFused).length;
+  return {
+    bead: {
+      stations,
+      bare_mm,
+      ...worstOf(stations),
+      mean: meanOf(stations),
+      rootFusedShare: stations.length > 0 ? milli(fused / stations.length) : null,
+      consistency: consistencyOf(stations),
+      undersize_mm: leg === null ? 0 : stations.filter((s) => s.size_mm + e < leg).length * STEP_MM,
+      oversize_mm: most === null ? 0 : stations.filter((s) => s.size_mm - e > most).length * STEP_MM,
+    },
+    stamps,
+  };
+}
+
+function measuresOf(s: Station): StationMeasure[] {
+  return (Object.keys(s) as (keyof Station)[]).filter((k): k is StationMeasure => k !== 'y_mm' && k !== 'rootFused');
+}
+
+function worstOf(stations: readonly Station[]): { worst: Station | null; worstAt_mm: Record<string, number> } {
+  const first = stations[0];
+  if (first === undefined) return { worst: null, worstAt_mm: {} };
+  const worst: Station = { ...first };
+  const worstAt_mm: Record<string, number> = {};
+  for (const name of measuresOf(first)) {
+    const sign = MORE_IS_WORSE.has(name) ? 1 : -1;
+    let at = first;
+    for (const s of stations) if (sign * (s[name] ?? 0) > sign * (at[name] ?? 0)) at = s;
+    assign(worst, name, at[name]);
+    worstAt_mm[name] = at.y_mm;
+  }
+  worst.rootFused = stations.every((s) => s.rootFused);
+  worst.y_mm = worstAt_mm.rootFusion_mm ?? first.y_mm;
+  return { worst, worstAt_mm };
+}
+
+function meanOf(stations: readonly Station[]): Station | null {
+  const first = stations[0];
+  if (first === undefined) return null;
+  const mean: Station = { ...first, rootFused: stations.every((s) => s.rootFused) };
+  for (const name of measuresOf(first)) {
+    if (first[name] === null) continue;
+    let sum = 0;
+    for (const s of stations) sum += s[name] ?? 0;
+    assign(mean, name, name.endsWith('_deg') ? tenth(sum / stations.length) : milli(sum / stations.length));
+  }
+  mean.y_mm = milli((first.y_mm + stations[stations.length - 1]!.y_mm) / 2);
+  return mean;
+}
+
+function assign(s: Station, name: StationMeasure, value: number | null): void {
+  if (name === 'edgeMeltedBack_mm') s.edgeMeltedBack_mm = value;
+  else if (value !== null) s[name] = value;
+}

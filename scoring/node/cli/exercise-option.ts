@@ -1,0 +1,39 @@
+import { exerciseNamed, exercises } from '../../exercises/ready.ts';
+import { profileNamed, profiles } from '../../profiles/ready.ts';
+import {
+  describeFound,
+  type Exercise,
+  InputError,
+  type Profile,
+  readExercise,
+  readProfile,
+} from '../../schema/index.ts';
+import { readText } from './files.ts';
+
+/** The exercise an option names: a ready one, or a file. @throws InputError */
+export function exerciseFor(name: string, command = 'score'): Exercise {
+  const ready = exerciseNamed(name);
+  if (ready !== undefined) return ready;
+  if (name.endsWith('.json')) return readExercise(readText(name), name);
+  throw new InputError(command, [
+    {
+      path: '--exercise',
+      found: describeFound(name),
+      allowed: `a .json file or one of ${exercises.map((e) => e.name).join(', ')}`,
+    },
+  ]);
+}
+
+/** The acceptance profile an option names: one that comes with Toehold, or a file. @throws InputError */
+export function profileFor(name: string, command = 'score'): Profile {
+  const ready = profileNamed(name);
+  if (ready !== undefined) return ready;
+  if (name.endsWith('.json')) return readProfile(readText(name), name);
+  throw new InputError(command, [
+    {
+      path: '--profile',
+      found: describeFound(name),
+      allowed: `a .json file or one of ${profiles.map((p) => p.name).join(', ')}`,
+    },
+  ]);
+}

@@ -1,0 +1,107 @@
+import { readSection } from '../bead/index.ts';
+import { type ClassSheet, type Entry, FIRST_RULE, type First } from '../class/index.ts';
+import { digest } from '../class/scored.ts';
+import { commonSaid, headline } from '../class/sheet-text.ts';
+import { sectionSvg } from '../draw/index.ts';
+import { readInFolder, textOf } from '../node/batch-index.ts';
+import { InputError, readRecording } from '../schema/index.ts';
+import { attemptOf, CAUTIONS, NOT_MODELLED, said } from '../score/index.ts';
+
+/** One of the three to see first, with its cut drawn. */
+export interface FirstOnPaper {
+  who: string;
+  fault: string;
+  times: string;
+  says: string;
+  file: string;
+  cut: string | null;
+  caption: string;
+}
+
+/** All that stands on the class report, ready to be set. */
+export interface ClassPaper {
+  title: string;
+  headline: string;
+  common: string;
+  first: FirstOnPaper[];
+  firstRule: string;
+  sheet: ClassSheet;
+  /** Named lists under the table: title and a sentence for each file. */
+  lists: [string, string[]][];
+  notModelled: string;
+  cautions: string;
+  block: [string, string][];
+}
+
+/**
+ * The class report. The three to see first are welded again to draw their cuts.
+ * @param folder where the recordings lie
+ */
+export function classPaper(sheet: ClassSheet, folder: string): ClassPaper {
+  const exercises = [...new Set(sheet.rows.map((r) => r.exercise ?? 'none'))].sort();
+  const file = (e: Entry, what: readonly string[]): string => `${e.file}: ${what.join('; ')}`;
+  return {
+    title: 'Class sheet',
+    headline: headline(sheet),
+    common: commonSaid(sheet),
+    first: sheet.firstThree.map((f, i) => firstOnPaper(f, i, folder)),
+    firstRule: FIRST_RULE,
+    sheet,
+    lists: [
+      ['Kept, not counted', sheet.notCounted.map((e) => file(e, e.notCounted))],
+      ['Counted, though something does not fit', sheet.mismatched.map((e) => file(e, e.mismatches))],
+      ['No trainee in the file name', sheet.unnamed.map((e) => file(e, [e.scored.result.verdict]))],
+      ['Could not be read', sheet.bad.map((b) => b.reason)],
+      ['Not looked into', sheet.folders.map((f) => `${f}/`)],
+      ['To know', sheet.notes],
+    ],
+    notModelled: NOT_MODELLED.join('; '),
+    cautions: CAUTIONS.join(' '),
+    block: [
+      ['Class', ''],
+      [
+        'Days',
+        sheet.days === null
+          ? ''
+          : sheet.days.from === sheet.days.to
+            ? sheet.days.from
+            : `${sheet.days.from} to ${sheet.days.to}`,
+      ],
+      ['Exercise', exercises.join(', ')],
+      ['Instructor, initials', ''],
+    ],
+  };
+}
+
+function firstOnPaper(f: First, i: number, folder: string): FirstOnPaper {
+  const { cut, caption } = cutOf(f, i, folder);
+  return {
+    who: `${i + 1}. ${f.trainee}`,
+    fault: f.fault,
+    times: `${f.times} of the last ${f.of}, ${f.device}`,
+    says: f.says,
+    file: f.entry.file,
+    cut,
+    caption,
+  };
+}
+
+/** The cut drawn, or the reason why it is not: the file may have changed since it was scored. */
+function cutOf(f: First, i: number, folder: string): { cut: string | null; caption: string } {
+  if (f.y_mm === null) return { cut: null, caption: 'No place along the joint to cut at.' };
+  const { file, scored } = f.entry;
+  try {
+    const bytes = readInFolder(folder, file);
+    if (digest(bytes) !== scored.sha256) return { cut: null, caption: `${file} has changed since it was scored.` };
+    const section = attemptOf(readRecording(textOf(bytes, file), file)).section(f.y_mm);
+    const station = readSection(section)?.station ?? null;
+    const line = f.line === null ? '' : ` Farthest outside: ${f.line}.`;
+    return {
+      cut: sectionSvg(section, station, { id: `first${i}`, bare: true }),
+      caption: `Cut at ${said(f.y_mm)} mm.${line}`,
+    };
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return { cut: null, caption: error.message };
+  }
+}
