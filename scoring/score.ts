@@ -13,15 +13,12 @@ import { readStops } from './measures/hand/stops.ts';
 import { processFigures } from './measures/process.ts';
 import { micro } from './measures/round.ts';
 import { profileNamed } from './profiles/ready.ts';
-import {
-  type AttemptRecording,
-  type BeadStop,
-  describeFound,
-  type Exercise,
-  InputError,
-  type Profile,
-  type Result,
-} from './schema/index.ts';
+import type { BeadStop } from './schema/ends.ts';
+import type { Exercise } from './schema/exercise.ts';
+import { describeFound, InputError } from './schema/problem.ts';
+import type { Profile } from './schema/profile.ts';
+import type { AttemptRecording } from './schema/recording.ts';
+import type { Result } from './schema/result.ts';
 import { notesFor, reasonsFor } from './verdict/reasons.ts';
 import { trendScore } from './verdict/trend.ts';
 import { verdictOf } from './verdict/verdict.ts';

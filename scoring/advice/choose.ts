@@ -1,4 +1,4 @@
-import type { Advice } from '../schema/index.ts';
+import type { Advice } from '../schema/result.ts';
 import { sentences } from '../words/advice.ts';
 import { crowned } from './crown.ts';
 import { craterLeft, restartMissed, restartOverfilled } from './ends.ts';

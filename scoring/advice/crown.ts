@@ -1,4 +1,4 @@
-import type { Advice } from '../schema/index.ts';
+import type { Advice } from '../schema/result.ts';
 import { sentences } from '../words/advice.ts';
 import { causeOf } from './cause.ts';
 import { broken, type Facts, isWeave, stationAt } from './facts.ts';

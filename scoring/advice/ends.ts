@@ -1,4 +1,5 @@
-import type { Advice, Line, Stop } from '../schema/index.ts';
+import type { Stop } from '../schema/motion.ts';
+import type { Advice, Line } from '../schema/result.ts';
 import { sentences } from '../words/advice.ts';
 import { type Facts, outside } from './facts.ts';
 

@@ -1,6 +1,9 @@
 import type { JointOptions, ProcessOptions } from '../../engine/index.ts';
 import type { FreezeStamps } from '../measures/section/station.ts';
-import type { Exercise, Line, Motion, Result, Station, Verdict } from '../schema/index.ts';
+import type { Exercise } from '../schema/exercise.ts';
+import type { Motion } from '../schema/motion.ts';
+import type { Line, Result, Verdict } from '../schema/result.ts';
+import type { Station } from '../schema/station.ts';
 
 /** Everything the reasoning looks at. */
 export interface Facts {

@@ -1,5 +1,5 @@
 import { type Accounts, type Recording, replay, type Section, type SimulationOptions } from '../../engine/index.ts';
-import type { AttemptRecording } from '../schema/index.ts';
+import type { AttemptRecording } from '../schema/recording.ts';
 import { Trace } from './trace.ts';
 
 /**

@@ -1,6 +1,7 @@
-import { type AttemptName, exerciseMeant, readAttemptName, type Scored } from '../node/batch-index.ts';
-import type { Advice, AdviceCode } from '../schema/index.ts';
+import type { Advice, AdviceCode } from '../schema/result.ts';
 import { faults } from './faults.ts';
+import { type AttemptName, exerciseMeant, readAttemptName } from './file-name.ts';
+import type { Scored } from './scored.ts';
 
 /** How many of the latest attempts stand for what somebody does now. */
 export const LATEST = 5;

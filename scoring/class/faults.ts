@@ -1,4 +1,4 @@
-import type { AdviceCode } from '../schema/index.ts';
+import type { AdviceCode } from '../schema/result.ts';
 
 /** What kind of trouble a fault is, the ones the eye misses first: the order in which a class is looked at. */
 export const FAULT_KINDS = ['root', 'bead not there', 'toes', 'metal', 'shape', 'hand', 'none'] as const;

@@ -1,4 +1,4 @@
-import { measureName, said } from '../score/index.ts';
+import { measureName, said } from '../words/names.ts';
 import { compare, type Entry, LATEST } from './entry.ts';
 import { faultName, kindOrder } from './faults.ts';
 import type { TraineeRow } from './sheet.ts';

@@ -1,5 +1,5 @@
 import { stringify } from 'csv-stringify/sync';
-import { measureName } from '../score/index.ts';
+import { measureName } from '../words/names.ts';
 import { readAttemptName } from './file-name.ts';
 import type { Scored } from './scored.ts';
 

@@ -1,15 +1,12 @@
 import { createHash } from 'node:crypto';
 import { z } from 'zod';
 import { textOf } from '../node/files.ts';
-import {
-  type AttemptRecording,
-  type Exercise,
-  type Profile,
-  type Result,
-  readRecording,
-  resultSchema,
-} from '../schema/index.ts';
-import { scoreAttempt } from '../score/index.ts';
+import type { Exercise } from '../schema/exercise.ts';
+import type { Profile } from '../schema/profile.ts';
+import { readRecording } from '../schema/read.ts';
+import type { AttemptRecording } from '../schema/recording.ts';
+import { type Result, resultSchema } from '../schema/result.ts';
+import { scoreAttempt } from '../score.ts';
 
 /** One file scored. The result is kept without its long lists (stations, crossings, pauses): welding again brings them back. */
 export const scoredSchema = z.strictObject({

@@ -1,5 +1,5 @@
-import { csvText } from '../node/batch-index.ts';
 import { faultName } from './faults.ts';
+import { csvText } from './rows.ts';
 import type { ClassSheet, TraineeRow } from './sheet.ts';
 
 /** A row of the class table as it goes into a spreadsheet. */

@@ -1,4 +1,4 @@
-import { said } from '../score/index.ts';
+import { said } from '../words/names.ts';
 import type { Entry } from './entry.ts';
 import { faultName } from './faults.ts';
 import { FIRST_RULE } from './first-three.ts';

@@ -3,7 +3,7 @@ import { SQRT2 } from '../measures/section/frame.ts';
 import { depthOf, inward, spread } from '../measures/section/isotherm.ts';
 import { type Outline, outlineOf } from '../measures/section/outline.ts';
 import { BARELY_SHORT_MM } from '../measures/section/root-fusion.ts';
-import type { Station } from '../schema/index.ts';
+import type { Station } from '../schema/station.ts';
 import { dimensionsOf, legLineOff } from './dimensions.ts';
 import { plateOutline, type View, viewOf } from './plates.ts';
 import { INK, LETTER, letteringAt, num, PAPER, pathOf, QUIET, readingAt, type Spot, tag, textAt } from './svg.ts';

@@ -1,4 +1,4 @@
-import type { Line } from '../schema/index.ts';
+import type { Line } from '../schema/result.ts';
 import { num, tag } from './svg.ts';
 
 const WIDTH = 132;

@@ -1,4 +1,5 @@
-import { type Exercise, exerciseSchema, parseWith } from '../schema/index.ts';
+import { type Exercise, exerciseSchema } from '../schema/exercise.ts';
+import { parseWith } from '../schema/problem.ts';
 import { lap } from './laps.ts';
 import { exercise, targetFor, vee } from './workshop.ts';
 

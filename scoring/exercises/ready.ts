@@ -1,4 +1,4 @@
-import type { Exercise } from '../schema/index.ts';
+import type { Exercise } from '../schema/exercise.ts';
 import { settingsByEar, straightRun, twoToePause } from './first-runs.ts';
 import { lap } from './laps.ts';
 import { crescent, gapTee, invertedVee, thinTee, triangle, warmTee } from './tees.ts';

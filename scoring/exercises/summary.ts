@@ -1,4 +1,5 @@
-import type { Exercise, ExerciseInResult } from '../schema/index.ts';
+import type { Exercise } from '../schema/exercise.ts';
+import type { ExerciseInResult } from '../schema/result.ts';
 import { exerciseNamed } from './ready.ts';
 
 /** What of an exercise goes into a result. */

@@ -1,4 +1,4 @@
-import type { LineVerdict } from '../schema/index.ts';
+import type { LineVerdict } from '../schema/result.ts';
 
 /** Which side of its limit a reading has to keep to. */
 export type Sense = 'at most' | 'at least';

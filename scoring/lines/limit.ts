@@ -1,4 +1,4 @@
-import type { Limit } from '../schema/index.ts';
+import type { Limit } from '../schema/profile.ts';
 
 /** What limits may depend on, in the profile's own unit. */
 export interface Basis {

@@ -1,5 +1,7 @@
 import { plusMinusAt } from '../measures/plus-minus.ts';
-import type { Line, Profile, Station } from '../schema/index.ts';
+import type { Profile } from '../schema/profile.ts';
+import type { Line } from '../schema/result.ts';
+import type { Station } from '../schema/station.ts';
 import { compare, worse } from './compare.ts';
 import { sizeAsked } from './readers.ts';
 import { type LineQuestion, profileLines, stretches } from './rule-line.ts';

@@ -1,6 +1,8 @@
 import type { JointOptions } from '../../engine/index.ts';
 import type { PlusMinusName } from '../measures/plus-minus.ts';
-import type { Asked, CraterMeasure, RuleMeasure, Station } from '../schema/index.ts';
+import type { Asked } from '../schema/exercise.ts';
+import type { CraterMeasure, RuleMeasure } from '../schema/profile.ts';
+import type { Station } from '../schema/station.ts';
 
 export interface SizeAsked {
   leg_mm: number;

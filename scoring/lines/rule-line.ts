@@ -1,7 +1,11 @@
 import type { JointOptions } from '../../engine/index.ts';
 import { plusMinusAt } from '../measures/plus-minus.ts';
 import { milli, tenth } from '../measures/round.ts';
-import type { Asked, BeadStop, Line, LineVerdict, Profile, Rule, Station } from '../schema/index.ts';
+import type { BeadStop } from '../schema/ends.ts';
+import type { Asked } from '../schema/exercise.ts';
+import type { Profile, Rule } from '../schema/profile.ts';
+import type { Line, LineVerdict } from '../schema/result.ts';
+import type { Station } from '../schema/station.ts';
 import { compare, margin, type Sense, worse } from './compare.ts';
 import { craterLine, isCraterRule } from './crater-line.ts';
 import { limitValue } from './limit.ts';

@@ -1,7 +1,10 @@
 import { compare, worse } from '../lines/compare.ts';
 import { allLines } from '../lines/lines.ts';
 import { profileNamed } from '../profiles/ready.ts';
-import { describeFound, InputError, type Line, type Profile, type Station, type Verdict } from '../schema/index.ts';
+import { describeFound, InputError } from '../schema/problem.ts';
+import type { Profile } from '../schema/profile.ts';
+import type { Line, Verdict } from '../schema/result.ts';
+import type { Station } from '../schema/station.ts';
 import { type ByHandName, byHandOn, type PictureScale } from './by-hand.ts';
 import type { Coupon } from './coupon.ts';
 import { placeMarks, scaleOf } from './joint-frame.ts';

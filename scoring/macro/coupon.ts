@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { jointSchema } from '../schema/bench.ts';
 import { askedSchema } from '../schema/exercise.ts';
-import { describeFound, InputError, parseWith } from '../schema/index.ts';
+import { describeFound, InputError, parseWith } from '../schema/problem.ts';
 import { parseJson } from '../schema/read.ts';
 import { upToCurrent, type Versions } from '../schema/version.ts';
 import { jointFrame, scaleOf } from './joint-frame.ts';

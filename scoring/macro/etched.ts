@@ -1,7 +1,7 @@
 import type { Section } from '../../engine/index.ts';
 import { viewOf } from '../draw/plates.ts';
 import { sectionSvg } from '../draw/section-svg.ts';
-import type { Station } from '../schema/index.ts';
+import type { Station } from '../schema/station.ts';
 
 /** How a drawing of a cut lies on its joint. */
 export interface CutFrame {

@@ -1,4 +1,4 @@
-import type { Place } from '../draw/index.ts';
+import type { Place } from '../draw/zones.ts';
 import { type Point, SQRT2 } from '../measures/section/frame.ts';
 import type { Outline, Toe } from '../measures/section/outline.ts';
 import { refused } from './joint-frame.ts';

@@ -1,4 +1,4 @@
-import type { Place } from '../draw/index.ts';
+import type { Place } from '../draw/zones.ts';
 import { FARTHEST_SHORT_MM } from '../measures/section/isotherm.ts';
 import { BARELY_SHORT_MM, READ_AT_MM } from '../measures/section/root-fusion.ts';
 

@@ -1,5 +1,5 @@
-import type { Place } from '../draw/index.ts';
-import { describeFound, InputError } from '../schema/index.ts';
+import type { Place } from '../draw/zones.ts';
+import { describeFound, InputError } from '../schema/problem.ts';
 import type { PictureScale } from './by-hand.ts';
 import type { PictureMarks, PictureSpot, PlacedMarks } from './marks.ts';
 

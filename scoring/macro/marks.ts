@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Place } from '../draw/index.ts';
+import type { Place } from '../draw/zones.ts';
 
 /** Most points a person sets along one line. */
 const MOST_POINTS = 40;

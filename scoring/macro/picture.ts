@@ -1,4 +1,4 @@
-import { InputError } from '../schema/index.ts';
+import { InputError } from '../schema/problem.ts';
 
 /** Largest picture file taken in, bytes, and largest picture, pixels: more is slow to show and no better to read. */
 export const MOST_PICTURE_BYTES = 30_000_000;

@@ -1,7 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import { closeSync, fsyncSync, openSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-import { InputError } from '../schema/index.ts';
+import { InputError } from '../schema/problem.ts';
 import { whyNot } from './files.ts';
 
 /**

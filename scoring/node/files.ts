@@ -1,5 +1,5 @@
 import { closeSync, constants, fstatSync, openSync, readSync } from 'node:fs';
-import { InputError } from '../schema/index.ts';
+import { InputError } from '../schema/problem.ts';
 
 /** Largest file taken in, bytes. */
 export const MOST_BYTES = 16_000_000;

@@ -1,6 +1,6 @@
 import { readdirSync, realpathSync } from 'node:fs';
 import { join, sep } from 'node:path';
-import { InputError } from '../schema/index.ts';
+import { InputError } from '../schema/problem.ts';
 import { readBytes, whyNot } from './files.ts';
 
 /** Most files of one folder taken in. */

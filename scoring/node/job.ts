@@ -1,6 +1,6 @@
 import { EngineError } from '../../engine/index.ts';
 import { type Judge, type Scored, scoreBytes } from '../class/scored.ts';
-import { InputError } from '../schema/index.ts';
+import { InputError } from '../schema/problem.ts';
 
 /** Work sent to a worker thread. */
 export interface Job {

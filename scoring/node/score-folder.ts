@@ -1,7 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { digest, type Judge, type Scored } from '../class/scored.ts';
-import { InputError } from '../schema/index.ts';
+import { InputError } from '../schema/problem.ts';
 import { listFolder, readInFolder } from './folder.ts';
 import type { Answer, Job } from './job.ts';
 import { JOURNAL_NAME, Journal } from './journal.ts';

@@ -1,10 +1,16 @@
-import { openedRoot, readSection } from '../bead/index.ts';
+import { attemptOf } from '../attempt/attempt.ts';
 import { type AttemptName, personSaid, readAttemptName } from '../class/file-name.ts';
-import { sectionSvg, stripSvg } from '../draw/index.ts';
+import { sectionSvg } from '../draw/section-svg.ts';
 import { standingSvg } from '../draw/standing-svg.ts';
+import { stripSvg } from '../draw/strip-svg.ts';
 import { exerciseNamed, judgedOf } from '../exercises/ready.ts';
-import { type AttemptRecording, describeFound, InputError, type Line, type Result } from '../schema/index.ts';
-import { attemptOf, judgeAttempt, measureName, type ScoreOptions, said } from '../score/index.ts';
+import { openedRoot } from '../measures/bead/opened-root.ts';
+import { readSection } from '../measures/section/station.ts';
+import { describeFound, InputError } from '../schema/problem.ts';
+import type { AttemptRecording } from '../schema/recording.ts';
+import type { Line, Result } from '../schema/result.ts';
+import { judgeAttempt, type ScoreOptions } from '../score.ts';
+import { measureName, said } from '../words/names.ts';
 import { handSentences, settingsSentence } from './sentences.ts';
 
 /** How the report of an attempt is judged and cut. */

@@ -1,11 +1,17 @@
-import { readSection } from '../bead/index.ts';
-import { type ClassSheet, type Entry, FIRST_RULE, type First } from '../class/index.ts';
+import { attemptOf } from '../attempt/attempt.ts';
+import type { Entry } from '../class/entry.ts';
+import { FIRST_RULE, type First } from '../class/first-three.ts';
 import { digest } from '../class/scored.ts';
+import type { ClassSheet } from '../class/sheet.ts';
 import { commonSaid, headline } from '../class/sheet-text.ts';
-import { sectionSvg } from '../draw/index.ts';
-import { readInFolder, textOf } from '../node/batch-index.ts';
-import { InputError, readRecording } from '../schema/index.ts';
-import { attemptOf, CAUTIONS, NOT_MODELLED, said } from '../score/index.ts';
+import { sectionSvg } from '../draw/section-svg.ts';
+import { readSection } from '../measures/section/station.ts';
+import { textOf } from '../node/files.ts';
+import { readInFolder } from '../node/folder.ts';
+import { InputError } from '../schema/problem.ts';
+import { readRecording } from '../schema/read.ts';
+import { said } from '../words/names.ts';
+import { CAUTIONS, NOT_MODELLED } from '../words/statements.ts';
 
 /** One of the three to see first, with its cut drawn. */
 export interface FirstOnPaper {

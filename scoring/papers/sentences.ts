@@ -1,6 +1,7 @@
 import { sizeAsked } from '../lines/readers.ts';
-import type { AttemptRecording, Result } from '../schema/index.ts';
-import { said, toeName } from '../score/index.ts';
+import type { AttemptRecording } from '../schema/recording.ts';
+import type { Result } from '../schema/result.ts';
+import { said, toeName } from '../words/names.ts';
 
 const GAS = {
   'M21-ArC-18': '82/18 argon and carbon dioxide (M21)',

@@ -1,4 +1,4 @@
-import type { Profile } from '../schema/index.ts';
+import type { Profile } from '../schema/profile.ts';
 import { awsCyclicInch, awsCyclicSi, awsStaticInch, awsStaticSi } from './aws-d11.ts';
 import { isoB, isoC, isoD, isoProcedureTest, isoWelderTest } from './iso-5817.ts';
 import { firstRuns } from './tern-dock.ts';

@@ -1,5 +1,5 @@
 import { INK, PAPER, QUIET, RULE, tag, textAt } from '../draw/svg.ts';
-import { said } from '../score/index.ts';
+import { said } from '../words/names.ts';
 import type { RangeMap } from './map.ts';
 import { type Axis, axes, type RangePoint } from './plan.ts';
 import type { RangeResult } from './weld-point.ts';

@@ -1,4 +1,4 @@
-import { said } from '../score/index.ts';
+import { said } from '../words/names.ts';
 import type { RangeMap } from './map.ts';
 import { type Axis, axes } from './plan.ts';
 

@@ -1,5 +1,6 @@
 import { checkOptions } from '../../engine/index.ts';
-import { type AttemptRecording, type Change, MOST_POSES } from '../schema/index.ts';
+import { type AttemptRecording, MOST_POSES } from '../schema/recording.ts';
+import type { Change } from '../schema/result.ts';
 import { climbing } from './climb.ts';
 import { type RecordedHand, readRecordedHand } from './hand.ts';
 import { type Columns, waiting, warp, whole } from './warp.ts';

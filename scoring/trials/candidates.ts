@@ -1,4 +1,5 @@
-import type { Advice, Change, Exercise, Result } from '../schema/index.ts';
+import type { Exercise } from '../schema/exercise.ts';
+import type { Advice, Change, Result } from '../schema/result.ts';
 import { DROPPED, type Fault } from './fault.ts';
 import { backToMiddle, outOfBand } from './habits.ts';
 import { sized } from './sized.ts';

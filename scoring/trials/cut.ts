@@ -1,7 +1,7 @@
 import type { Section } from '../../engine/index.ts';
 import { milli } from '../measures/round.ts';
 import { readSection } from '../measures/section/station.ts';
-import type { Cut } from '../schema/index.ts';
+import type { Cut } from '../schema/proved.ts';
 
 /** The outline of a cut and its main readings, light enough for a file. */
 export function cutOf(section: Section): Cut {

@@ -1,5 +1,6 @@
 import { exerciseNamed, exercises } from '../exercises/ready.ts';
-import type { Exercise, Motion } from '../schema/index.ts';
+import type { Exercise } from '../schema/exercise.ts';
+import type { Motion } from '../schema/motion.ts';
 import { DROPPED, type Fault } from './fault.ts';
 
 /** The exercise that teaches what a fault lacks. */

@@ -1,4 +1,4 @@
-import type { Advice, Line, Result } from '../schema/index.ts';
+import type { Advice, Line, Result } from '../schema/result.ts';
 
 /** What a piece of advice is about: a line that is not within, or metal that dropped out. */
 export interface Fault {

@@ -1,4 +1,5 @@
-import type { Change, Exercise, Result } from '../schema/index.ts';
+import type { Exercise } from '../schema/exercise.ts';
+import type { Change, Result } from '../schema/result.ts';
 import { asked, handKnobs, sized } from './sized.ts';
 import { inSteps } from './steps.ts';
 

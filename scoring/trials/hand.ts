@@ -4,7 +4,7 @@ import { type Turn, turnsOf } from '../measures/hand/swings.ts';
 import { toeVisits } from '../measures/hand/toes.ts';
 import { travel } from '../measures/hand/travel.ts';
 import { mean } from '../measures/statistics.ts';
-import type { AttemptRecording } from '../schema/index.ts';
+import type { AttemptRecording } from '../schema/recording.ts';
 
 /** A stay at a toe, as samples of the recording. */
 export interface Stay {

@@ -1,16 +1,10 @@
 import type { Section } from '../../engine/index.ts';
 import { type Attempt, attemptOf } from '../attempt/attempt.ts';
-import type {
-  Advice,
-  AttemptRecording,
-  Change,
-  Exercise,
-  Profile,
-  ProvedAdvice,
-  ProvedResult,
-  Result,
-  Trial,
-} from '../schema/index.ts';
+import type { Exercise } from '../schema/exercise.ts';
+import type { Profile } from '../schema/profile.ts';
+import type { ProvedAdvice, ProvedResult, Trial } from '../schema/proved.ts';
+import type { AttemptRecording } from '../schema/recording.ts';
+import type { Advice, Change, Result } from '../schema/result.ts';
 import { judgeAttempt, type ScoreOptions } from '../score.ts';
 import { measureName } from '../words/names.ts';
 import { applyChange } from './apply.ts';

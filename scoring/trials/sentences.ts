@@ -1,5 +1,5 @@
 import type { JointOptions } from '../../engine/index.ts';
-import type { Change } from '../schema/index.ts';
+import type { Change } from '../schema/result.ts';
 import { measureName, said, toeName } from '../words/names.ts';
 import { DROPPED, type Fault } from './fault.ts';
 

@@ -1,5 +1,6 @@
 import { minTipToWork_mm, type ProcessOptions } from '../../engine/index.ts';
-import type { Band, Change, Exercise, Result } from '../schema/index.ts';
+import type { Band, Exercise } from '../schema/exercise.ts';
+import type { Change, Result } from '../schema/result.ts';
 import { inSteps, type Knob, steps } from './steps.ts';
 
 /** Knobs of the hand that an exercise gives a band. */

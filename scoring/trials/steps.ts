@@ -1,4 +1,4 @@
-import type { Change } from '../schema/index.ts';
+import type { Change } from '../schema/result.ts';
 
 export type Knob = Change['what'];
 

@@ -1,5 +1,5 @@
 import { createRandom } from '../../engine/index.ts';
-import type { AttemptRecording } from '../schema/index.ts';
+import type { AttemptRecording } from '../schema/recording.ts';
 import { whole } from './warp.ts';
 
 /** How differently the same hand goes the next time: rms of the aim, mm, and how fast it wanders, s. Practice, no source. */

@@ -1,4 +1,4 @@
-import type { AttemptRecording } from '../schema/index.ts';
+import type { AttemptRecording } from '../schema/recording.ts';
 import type { RecordedHand } from './hand.ts';
 
 export type Columns = AttemptRecording['poses'];

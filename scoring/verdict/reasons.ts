@@ -3,7 +3,9 @@ import type { Attempt } from '../attempt/attempt.ts';
 import { type Span, spanBetween } from '../attempt/trace.ts';
 import { exerciseNamed, FREE_NAME } from '../exercises/ready.ts';
 import { downwardShare, rise_mm } from '../measures/hand/passes.ts';
-import type { AttemptRecording, Exercise, Note, Reason, Result } from '../schema/index.ts';
+import type { Exercise } from '../schema/exercise.ts';
+import type { AttemptRecording } from '../schema/recording.ts';
+import type { Note, Reason, Result } from '../schema/result.ts';
 import { said } from '../words/names.ts';
 
 /** More metal dropped out than this share of the wire fed, and the bead is no bead to judge. */

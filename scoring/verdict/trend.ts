@@ -1,5 +1,7 @@
 import { margin } from '../lines/compare.ts';
-import type { Band, HandTarget, Line, Motion, Verdict } from '../schema/index.ts';
+import type { Band, HandTarget } from '../schema/exercise.ts';
+import type { Motion } from '../schema/motion.ts';
+import type { Line, Verdict } from '../schema/result.ts';
 
 /** Share of the bead in the number; the rest is the hand's. */
 const BEAD_SHARE = 0.75;

@@ -1,5 +1,5 @@
 import { worse } from '../lines/compare.ts';
-import type { Line, Reason, Verdict } from '../schema/index.ts';
+import type { Line, Reason, Verdict } from '../schema/result.ts';
 
 /** The worst line decides; a reason against judging goes before all lines. The hand has no say. */
 export function verdictOf(lines: readonly Line[], reasons: readonly Reason[]): Verdict {

@@ -1,4 +1,6 @@
-import type { BeadStop, Result, Stop } from '../schema/index.ts';
+import type { BeadStop } from '../schema/ends.ts';
+import type { Stop } from '../schema/motion.ts';
+import type { Result } from '../schema/result.ts';
 import { said } from './names.ts';
 
 /** A shelf this full when it was left was built, not climbed off. */

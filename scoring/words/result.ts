@@ -1,6 +1,7 @@
 import type { JointOptions } from '../../engine/index.ts';
-import type { Line, Result } from '../schema/index.ts';
-import { endSentences, measureName, said, toeName } from '../score/index.ts';
+import type { Line, Result } from '../schema/result.ts';
+import { endSentences } from './ends.ts';
+import { measureName, said, toeName } from './names.ts';
 
 type Kind = JointOptions['kind'];
 

@@ -1,7 +1,8 @@
 import type { JointOptions } from '../../engine/index.ts';
-import { plusMinus, type Reading } from '../bead/index.ts';
-import { plateName, said } from '../score/index.ts';
+import { plusMinus } from '../measures/plus-minus.ts';
+import type { Reading } from '../measures/section/station.ts';
 import { rootSaid } from './advice.ts';
+import { plateName, said } from './names.ts';
 
 /** The readings of one cut, as said at the bench. */
 export function sectionText(y_mm: number, reading: Reading | null, kind: JointOptions['kind']): string {

@@ -1,4 +1,4 @@
-import type { Consistency, Station } from '../../schema/index.ts';
+import type { Consistency, Station } from '../../schema/station.ts';
 import { milli } from '../round.ts';
 
 /** Fewer stations than this have no spread to speak of. */

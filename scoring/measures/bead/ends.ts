@@ -1,5 +1,6 @@
 import type { Attempt } from '../../attempt/attempt.ts';
-import type { BeadStart, BeadStop, Flaw, Motion, Stop } from '../../schema/index.ts';
+import type { BeadStart, BeadStop, Flaw } from '../../schema/ends.ts';
+import type { Motion, Stop } from '../../schema/motion.ts';
 import { readStart } from '../hand/shelf.ts';
 import type { StopsReading } from '../hand/stops.ts';
 import { plusMinusAt } from '../plus-minus.ts';

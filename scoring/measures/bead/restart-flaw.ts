@@ -1,4 +1,4 @@
-import type { Flaw } from '../../schema/index.ts';
+import type { Flaw } from '../../schema/ends.ts';
 import { milli } from '../round.ts';
 import type { Settled } from './settled.ts';
 import { SLICE_MM, type Slice } from './survey.ts';

@@ -1,6 +1,8 @@
 import type { Attempt } from '../../attempt/attempt.ts';
 import { sizeAsked } from '../../lines/readers.ts';
-import type { Asked, Result, Station, StationMeasure } from '../../schema/index.ts';
+import type { Asked } from '../../schema/exercise.ts';
+import type { Result } from '../../schema/result.ts';
+import type { Station, StationMeasure } from '../../schema/station.ts';
 import { plusMinusAt } from '../plus-minus.ts';
 import { milli, tenth } from '../round.ts';
 import { type FreezeStamps, readSection } from '../section/station.ts';

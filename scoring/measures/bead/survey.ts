@@ -1,5 +1,5 @@
 import type { Section } from '../../../engine/index.ts';
-import type { Station } from '../../schema/index.ts';
+import type { Station } from '../../schema/station.ts';
 import { faceHeight_mm } from '../section/face-height.ts';
 import { readSection } from '../section/station.ts';
 

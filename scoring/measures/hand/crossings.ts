@@ -1,5 +1,6 @@
 import type { Span, Trace } from '../../attempt/trace.ts';
-import type { Band, Crossing } from '../../schema/index.ts';
+import type { Band } from '../../schema/exercise.ts';
+import type { Crossing } from '../../schema/motion.ts';
 import { milli } from '../round.ts';
 import type { Turn } from './swings.ts';
 

@@ -1,5 +1,5 @@
 import type { Trace } from '../../attempt/trace.ts';
-import type { Restart } from '../../schema/index.ts';
+import type { Restart } from '../../schema/motion.ts';
 import { milli } from '../round.ts';
 import type { Burn } from './burns.ts';
 

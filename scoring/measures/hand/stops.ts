@@ -1,5 +1,5 @@
 import type { Span, Trace } from '../../attempt/trace.ts';
-import type { Stop } from '../../schema/index.ts';
+import type { Stop } from '../../schema/motion.ts';
 import { milli } from '../round.ts';
 import { type Burn, burnsOf } from './burns.ts';
 import { pastStop, restartOf } from './restart.ts';

@@ -1,5 +1,5 @@
 import type { Trace } from '../../attempt/trace.ts';
-import type { ToeVisit } from '../../schema/index.ts';
+import type { ToeVisit } from '../../schema/motion.ts';
 import { milli } from '../round.ts';
 import { SQRT2 } from '../section/frame.ts';
 import { quantile } from '../statistics.ts';

@@ -1,5 +1,5 @@
 import type { Section } from '../../../engine/index.ts';
-import type { Station } from '../../schema/index.ts';
+import type { Station } from '../../schema/station.ts';
 import { milli, tenth } from '../round.ts';
 import { faceShape } from './convexity.ts';
 import { edgeMeltedBack_mm } from './edge.ts';

@@ -1,10 +1,12 @@
 import { Command } from 'commander';
 import type { Section } from '../../../engine/index.ts';
-import { readSection } from '../../bead/index.ts';
-import { sectionSvg } from '../../draw/index.ts';
-import { type ProvedResult, readRecording } from '../../schema/index.ts';
-import { attemptOf, judgeAttempt } from '../../score/index.ts';
-import { proveAdvice, RERUNS } from '../../trials/index.ts';
+import { attemptOf } from '../../attempt/attempt.ts';
+import { sectionSvg } from '../../draw/section-svg.ts';
+import { readSection } from '../../measures/section/station.ts';
+import type { ProvedResult } from '../../schema/proved.ts';
+import { readRecording } from '../../schema/read.ts';
+import { judgeAttempt } from '../../score.ts';
+import { proveAdvice, RERUNS } from '../../trials/prove-advice.ts';
 import { readText, writeText } from './files.ts';
 import { number } from './option-values.ts';
 

@@ -1,13 +1,9 @@
 import { exerciseNamed, exercises } from '../../exercises/ready.ts';
 import { profileNamed, profiles } from '../../profiles/ready.ts';
-import {
-  describeFound,
-  type Exercise,
-  InputError,
-  type Profile,
-  readExercise,
-  readProfile,
-} from '../../schema/index.ts';
+import type { Exercise } from '../../schema/exercise.ts';
+import { describeFound, InputError } from '../../schema/problem.ts';
+import type { Profile } from '../../schema/profile.ts';
+import { readExercise, readProfile } from '../../schema/read.ts';
 import { readText } from './files.ts';
 
 /** The exercise an option names: a ready one, or a file. @throws InputError */

@@ -1,4 +1,5 @@
-import { readBytes, textOf, writeText } from '../batch-index.ts';
+import { writeText } from '../atomic.ts';
+import { readBytes, textOf } from '../files.ts';
 
 export { writeText };
 

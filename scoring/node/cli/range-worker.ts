@@ -1,5 +1,6 @@
 import { parentPort, workerData } from 'node:worker_threads';
-import { pointsOf, type RangePlan, type RangeResult, weldPoint } from '../../range/index.ts';
+import { pointsOf, type RangePlan } from '../../range/plan.ts';
+import { type RangeResult, weldPoint } from '../../range/weld-point.ts';
 import type { Done, Numbered } from '../pool.ts';
 
 /** Welds combinations of one plan, by their index. */

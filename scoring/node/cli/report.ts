@@ -1,9 +1,12 @@
 import { basename } from 'node:path';
 import { Command } from 'commander';
-import { type AttemptPaper, attemptHtml, attemptPaper, type PaperOptions } from '../../papers/index.ts';
-import { attemptPdf, pngOf } from '../../papers/node.ts';
-import { describeFound, InputError, readRecording } from '../../schema/index.ts';
-import { writeText } from '../batch-index.ts';
+import { attemptHtml } from '../../papers/attempt-html.ts';
+import { type AttemptPaper, attemptPaper, type PaperOptions } from '../../papers/attempt-paper.ts';
+import { attemptPdf } from '../../papers/attempt-pdf.ts';
+import { describeFound, InputError } from '../../schema/problem.ts';
+import { readRecording } from '../../schema/read.ts';
+import { writeText } from '../atomic.ts';
+import { pngOf } from '../png.ts';
 import { exerciseFor, profileFor } from './exercise-option.ts';
 import { readText } from './files.ts';
 import { number } from './option-values.ts';

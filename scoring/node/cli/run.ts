@@ -1,6 +1,6 @@
 import { Command, CommanderError } from 'commander';
 import { ENGINE_VERSION, EngineError } from '../../../engine/index.ts';
-import { InputError } from '../../schema/index.ts';
+import { InputError } from '../../schema/problem.ts';
 import { adviseCommand } from './advise.ts';
 import { rangeCommand } from './range.ts';
 import { reportCommand } from './report.ts';

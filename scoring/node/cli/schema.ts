@@ -1,5 +1,6 @@
 import { Command } from 'commander';
-import { describeFound, InputError, jsonSchema, jsonSchemaNames } from '../../schema/index.ts';
+import { jsonSchema, jsonSchemaNames } from '../../schema/json-schema.ts';
+import { describeFound, InputError } from '../../schema/problem.ts';
 
 const HELP = `
 Examples:

@@ -1,5 +1,7 @@
-import { describeFound, InputError } from '../../schema/index.ts';
-import { type FolderScores, rowsCsv, rowsJsonl, scoreFolder, writeText } from '../batch-index.ts';
+import { rowsCsv, rowsJsonl } from '../../class/rows.ts';
+import { describeFound, InputError } from '../../schema/problem.ts';
+import { writeText } from '../atomic.ts';
+import { type FolderScores, scoreFolder } from '../score-folder.ts';
 import { exerciseFor, profileFor } from './exercise-option.ts';
 import { ProgressLine } from './progress.ts';
 import { plain, type Terminal } from './terminal.ts';

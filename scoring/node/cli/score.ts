@@ -1,9 +1,10 @@
 import { statSync } from 'node:fs';
 import { Command } from 'commander';
-import { describeFound, InputError, readRecording } from '../../schema/index.ts';
-import { type ScoreOptions, scoreAttempt } from '../../score/index.ts';
+import { describeFound, InputError } from '../../schema/problem.ts';
+import { readRecording } from '../../schema/read.ts';
+import { type ScoreOptions, scoreAttempt } from '../../score.ts';
 import { reportText } from '../../words/result.ts';
-import { MOST_WORKERS } from '../batch-index.ts';
+import { MOST_WORKERS } from '../score-folder.ts';
 import { exerciseFor, profileFor } from './exercise-option.ts';
 import { readText } from './files.ts';
 import { whole } from './option-values.ts';

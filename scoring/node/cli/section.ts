@@ -1,8 +1,10 @@
 import { Command } from 'commander';
-import { readSection } from '../../bead/index.ts';
-import { sectionSvg } from '../../draw/index.ts';
-import { InputError, readRecording } from '../../schema/index.ts';
-import { attemptOf, said } from '../../score/index.ts';
+import { attemptOf } from '../../attempt/attempt.ts';
+import { sectionSvg } from '../../draw/section-svg.ts';
+import { readSection } from '../../measures/section/station.ts';
+import { InputError } from '../../schema/problem.ts';
+import { readRecording } from '../../schema/read.ts';
+import { said } from '../../words/names.ts';
 import { sectionText } from '../../words/section.ts';
 import { readText, writeText } from './files.ts';
 import { number } from './option-values.ts';

@@ -1,8 +1,12 @@
 import { Command } from 'commander';
-import { type ClassSheet, classSheet, sheetCsv, sheetText } from '../../class/index.ts';
-import { classHtml, classPaper, classPdf } from '../../papers/node.ts';
-import { describeFound, InputError } from '../../schema/index.ts';
-import { writeText } from '../batch-index.ts';
+import { type ClassSheet, classSheet } from '../../class/sheet.ts';
+import { sheetCsv } from '../../class/sheet-csv.ts';
+import { sheetText } from '../../class/sheet-text.ts';
+import { classHtml } from '../../papers/class-html.ts';
+import { classPaper } from '../../papers/class-paper.ts';
+import { classPdf } from '../../papers/class-pdf.ts';
+import { describeFound, InputError } from '../../schema/problem.ts';
+import { writeText } from '../atomic.ts';
 import { folderOptions } from './score.ts';
 import { type FolderFlags, scoresOf } from './score-folder.ts';
 import { plain, type Terminal } from './terminal.ts';

@@ -17,8 +17,9 @@ import {
 import { exerciseNamed, exercises, freeExercise } from '../../exercises/ready.ts';
 import { sizeAsked } from '../../lines/readers.ts';
 import { profileNamed, profiles } from '../../profiles/ready.ts';
-import { describeFound, type Exercise, InputError } from '../../schema/index.ts';
-import { said } from '../../score/index.ts';
+import type { Exercise } from '../../schema/exercise.ts';
+import { describeFound, InputError } from '../../schema/problem.ts';
+import { said } from '../../words/names.ts';
 import { writeText } from './files.ts';
 import { type Hand, hand, number } from './option-values.ts';
 

@@ -1,2 +1,0 @@
-export { type Span, spanBetween, Trace } from '../attempt/trace.ts';
-export { type HandQuestion, type HandReading, readHand } from '../measures/hand/motion.ts';
