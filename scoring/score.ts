@@ -10,8 +10,8 @@ import { readBead, STEP_MM } from './measures/bead/summary.ts';
 import { readHand } from './measures/hand/motion.ts';
 import { weldedTwice_mm } from './measures/hand/passes.ts';
 import { readStops } from './measures/hand/stops.ts';
+import { micro } from './measures/precision.ts';
 import { processFigures } from './measures/process.ts';
-import { micro } from './measures/round.ts';
 import { profileNamed } from './profiles/ready.ts';
 import type { BeadStop } from './schema/ends.ts';
 import type { Exercise } from './schema/exercise.ts';
@@ -20,8 +20,7 @@ import type { Profile } from './schema/profile.ts';
 import type { AttemptRecording } from './schema/recording.ts';
 import type { Result } from './schema/result.ts';
 import { notesFor, reasonsFor } from './verdict/reasons.ts';
-import { trendScore } from './verdict/trend.ts';
-import { verdictOf } from './verdict/verdict.ts';
+import { trendScore, verdictOf } from './verdict/verdict.ts';
 import { CAUTIONS, NOT_MODELLED } from './words/statements.ts';
 
 /** Judge by something else than the recording carries. */

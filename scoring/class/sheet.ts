@@ -1,3 +1,4 @@
+import { median, spread } from '../measures/statistics.ts';
 import type { BadFile } from '../node/score-folder.ts';
 import type { AdviceCode } from '../schema/result.ts';
 import { byTime, compare, type Entry, entriesOf, LATEST } from './entry.ts';
@@ -5,7 +6,6 @@ import { kindOrder } from './faults.ts';
 import { personSaid } from './file-name.ts';
 import { type First, firstThree } from './first-three.ts';
 import type { Scored } from './scored.ts';
-import { median, spread } from './statistics.ts';
 
 /** One trainee at one exercise on one kind of device. Devices are never mixed: what they can measure differs. */
 export interface TraineeRow {

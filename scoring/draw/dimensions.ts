@@ -1,6 +1,5 @@
 import type { Section } from '../../engine/index.ts';
-import { SQRT2 } from '../measures/section/frame.ts';
-import type { Outline } from '../measures/section/outline.ts';
+import { type Outline, SQRT2 } from '../measures/section/outline.ts';
 import type { Station } from '../schema/station.ts';
 import { dimension, INK, LETTER, letteringAt, PAPER, QUIET, readingAt, type Spot, tag } from './svg.ts';
 import type { Place } from './zones.ts';

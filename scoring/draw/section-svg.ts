@@ -1,7 +1,6 @@
 import { PART, type Section } from '../../engine/index.ts';
-import { SQRT2 } from '../measures/section/frame.ts';
 import { depthOf, inward, spread } from '../measures/section/isotherm.ts';
-import { type Outline, outlineOf } from '../measures/section/outline.ts';
+import { type Outline, outlineOf, SQRT2 } from '../measures/section/outline.ts';
 import { BARELY_SHORT_MM } from '../measures/section/root-fusion.ts';
 import type { Station } from '../schema/station.ts';
 import { dimensionsOf, legLineOff } from './dimensions.ts';

@@ -1,8 +1,6 @@
 import type { Exercise } from '../schema/exercise.ts';
 import { settingsByEar, straightRun, twoToePause } from './first-runs.ts';
-import { lap } from './laps.ts';
-import { crescent, gapTee, invertedVee, thinTee, triangle, warmTee } from './tees.ts';
-import { testPiece } from './test-piece.ts';
+import { crescent, gapTee, invertedVee, lap, testPiece, thinTee, triangle, warmTee } from './weaves.ts';
 
 export { FREE_NAME, type FreeChoice, freeExercise } from './free.ts';
 export { ENDS, judgedOf, targetFor, thirds } from './workshop.ts';

@@ -1,10 +1,8 @@
-import { plusMinusAt } from '../measures/plus-minus.ts';
-import { milli } from '../measures/round.ts';
+import { milli, plusMinusAt } from '../measures/precision.ts';
 import type { BeadStop } from '../schema/ends.ts';
 import { craterMeasures, type Profile, type Rule } from '../schema/profile.ts';
 import type { Line } from '../schema/result.ts';
-import { compare, margin, type Sense, worse } from './compare.ts';
-import { limitValue } from './limit.ts';
+import { compare, limitValue, margin, type Sense, worse } from './limit.ts';
 import { sizeAsked } from './readers.ts';
 import type { LineQuestion } from './rule-line.ts';
 

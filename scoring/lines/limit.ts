@@ -1,4 +1,5 @@
 import type { Limit } from '../schema/profile.ts';
+import type { LineVerdict } from '../schema/result.ts';
 
 /** What limits may depend on, in the profile's own unit. */
 export interface Basis {
@@ -27,4 +28,35 @@ export function limitValue(limit: Limit, basis: Basis): number {
       return limit.rows[limit.rows.length - 1]!.limit;
     }
   }
+}
+
+/** Which side of its limit a reading has to keep to. */
+export type Sense = 'at most' | 'at least';
+
+/** Readings, limits and plus-minus meet on a grid of 1e-6, so that 0.2 + 0.1 is not above 0.3. */
+function grid(x: number): number {
+  return Math.round(x * 1e6);
+}
+
+/**
+ * Within: the reading keeps the limit even if it is off by its whole plus-minus. Outside: it breaks it even so. Else too close to call.
+ */
+export function compare(reading: number, plusMinus: number, limit: number, sense: Sense): LineVerdict {
+  const r = sense === 'at most' ? grid(reading) : -grid(reading);
+  const l = sense === 'at most' ? grid(limit) : -grid(limit);
+  const e = grid(plusMinus);
+  if (r + e <= l) return 'within';
+  return r - e > l ? 'outside' : 'too close to call';
+}
+
+/** How far inside the limit the reading stands, in the reading's own unit; negative outside. */
+export function margin(reading: number, limit: number, sense: Sense): number {
+  return sense === 'at most' ? limit - reading : reading - limit;
+}
+
+const ORDER: readonly LineVerdict[] = ['within', 'too close to call', 'outside'];
+
+/** The worse of two line verdicts. */
+export function worse(a: LineVerdict, b: LineVerdict): LineVerdict {
+  return ORDER.indexOf(a) >= ORDER.indexOf(b) ? a : b;
 }

@@ -1,8 +1,8 @@
-import { plusMinusAt } from '../measures/plus-minus.ts';
+import { plusMinusAt } from '../measures/precision.ts';
 import type { Profile } from '../schema/profile.ts';
 import type { Line } from '../schema/result.ts';
 import type { Station } from '../schema/station.ts';
-import { compare, worse } from './compare.ts';
+import { compare, worse } from './limit.ts';
 import { sizeAsked } from './readers.ts';
 import { type LineQuestion, profileLines, stretches } from './rule-line.ts';
 

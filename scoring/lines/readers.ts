@@ -1,5 +1,5 @@
 import type { JointOptions } from '../../engine/index.ts';
-import type { PlusMinusName } from '../measures/plus-minus.ts';
+import type { PlusMinusName } from '../measures/precision.ts';
 import type { Asked } from '../schema/exercise.ts';
 import type { CraterMeasure, RuleMeasure } from '../schema/profile.ts';
 import type { Station } from '../schema/station.ts';

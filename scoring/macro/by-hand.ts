@@ -1,4 +1,4 @@
-import type { PlusMinusName } from '../measures/plus-minus.ts';
+import type { PlusMinusName } from '../measures/precision.ts';
 
 /**
  * How far readings taken by hand off an etched macro may be off (common practice, no source): legs ±0.25 mm, convexity ±0.2,

@@ -1,4 +1,4 @@
-import { compare, worse } from '../lines/compare.ts';
+import { compare, worse } from '../lines/limit.ts';
 import { allLines } from '../lines/lines.ts';
 import { profileNamed } from '../profiles/ready.ts';
 import { describeFound, InputError } from '../schema/problem.ts';

@@ -1,6 +1,5 @@
 import type { Place } from '../draw/zones.ts';
-import { type Point, SQRT2 } from '../measures/section/frame.ts';
-import type { Outline, Toe } from '../measures/section/outline.ts';
+import { type Outline, type Point, SQRT2, type Toe } from '../measures/section/outline.ts';
 import { refused } from './joint-frame.ts';
 
 /** Points the curve is read at, evenly along the toe line. */

@@ -1,9 +1,8 @@
 import { PART, type Section } from '../../engine/index.ts';
 import { type Place, zoneOutlines } from '../draw/zones.ts';
-import { milli } from '../measures/round.ts';
-import { alongA, alongB } from '../measures/section/frame.ts';
+import { milli } from '../measures/precision.ts';
 import { depthOf, inward, spread } from '../measures/section/isotherm.ts';
-import { outlineOf } from '../measures/section/outline.ts';
+import { alongA, alongB, outlineOf } from '../measures/section/outline.ts';
 import { readSection } from '../measures/section/station.ts';
 import type { Station } from '../schema/station.ts';
 import { byHand } from './by-hand.ts';

@@ -1,9 +1,8 @@
 import type { JointOptions } from '../../engine/index.ts';
-import { milli, tenth } from '../measures/round.ts';
-import { faceShape } from '../measures/section/convexity.ts';
-import { legs, size_mm } from '../measures/section/legs.ts';
-import { nearestToRoot, throats } from '../measures/section/throat.ts';
-import { toeAngle_deg } from '../measures/section/toe-angle.ts';
+import { milli, tenth } from '../measures/precision.ts';
+import { faceShape } from '../measures/section/face.ts';
+import { legs, nearestToRoot, size_mm, throats } from '../measures/section/size.ts';
+import { toeAngle_deg } from '../measures/section/toe.ts';
 import { outlineThrough } from './face-curve.ts';
 import { markedFusion } from './fusion-marks.ts';
 import { refused } from './joint-frame.ts';

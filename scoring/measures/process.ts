@@ -2,7 +2,7 @@ import { type Accounts, jointHolds_mm2, metalLaid_mm2, type SimulationOptions } 
 import { sizeAsked } from '../lines/readers.ts';
 import type { Asked } from '../schema/exercise.ts';
 import type { Result } from '../schema/result.ts';
-import { milli } from './round.ts';
+import { milli } from './precision.ts';
 
 /** EN 1011-1 thermal efficiency of MIG/MAG (Table 1, as published by a steel maker). The arc's measured efficiency is nearer 0.84. */
 const HEAT_INPUT_K = 0.8;

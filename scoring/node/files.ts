@@ -1,4 +1,16 @@
-import { closeSync, constants, fstatSync, openSync, readSync } from 'node:fs';
+import { randomBytes } from 'node:crypto';
+import {
+  closeSync,
+  constants,
+  fstatSync,
+  fsyncSync,
+  openSync,
+  readSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
+import { basename, dirname, join } from 'node:path';
 import { InputError } from '../schema/problem.ts';
 
 /** Largest file taken in, bytes. */
@@ -100,4 +112,25 @@ function refusal(name: string, found: string): InputError {
 
 function tooLarge(name: string, size: number): InputError {
   return new InputError(name, [{ path: '', found: `${size} bytes`, allowed: `at most ${MOST_BYTES} bytes` }]);
+}
+
+/**
+ * Writes a file whole or not at all: into a temporary file beside it, then renamed over.
+ * @throws InputError when the place cannot be written to; what was there before stays
+ */
+export function writeText(path: string, content: string | Uint8Array): void {
+  const temporary = join(dirname(path), `.${basename(path).slice(0, 80)}.${randomBytes(6).toString('hex')}.part`);
+  try {
+    const file = openSync(temporary, 'wx');
+    try {
+      writeFileSync(file, content);
+      fsyncSync(file);
+    } finally {
+      closeSync(file);
+    }
+    renameSync(temporary, path);
+  } catch (cause) {
+    rmSync(temporary, { force: true });
+    throw new InputError(path, [{ path: '', found: whyNot(cause), allowed: 'a place that can be written to' }]);
+  }
 }

@@ -3,8 +3,7 @@ import { ENGINE_VERSION } from '../../engine/index.ts';
 import { digest, type Judge, type Scored, scoredSchema } from '../class/scored.ts';
 import { exercises } from '../exercises/ready.ts';
 import { profiles } from '../profiles/ready.ts';
-import { writeText } from './atomic.ts';
-import { whyNot } from './files.ts';
+import { whyNot, writeText } from './files.ts';
 
 /** Name of the journal kept in a scored folder. */
 export const JOURNAL_NAME = '.toehold-scored.jsonl';

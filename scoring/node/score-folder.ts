@@ -3,9 +3,9 @@ import { join } from 'node:path';
 import { digest, type Judge, type Scored } from '../class/scored.ts';
 import { InputError } from '../schema/problem.ts';
 import { listFolder, readInFolder } from './folder.ts';
-import type { Answer, Job } from './job.ts';
 import { JOURNAL_NAME, Journal } from './journal.ts';
 import { beside, workThrough } from './pool.ts';
+import type { Answer, Job } from './worker.ts';
 
 /** How a folder is scored. */
 export interface FolderOptions {

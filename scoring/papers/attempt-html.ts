@@ -1,7 +1,7 @@
 import type { AttemptPaper, PaperLine } from './attempt-paper.ts';
 import { blackAndWhite } from './grey.ts';
 import { blockHtml, esc, listHtml, paperDocument, verdictClass } from './paper-html.ts';
-import { COUPON_CELLS, LINES_HEAD, STRIP_SAYS } from './words.ts';
+import { COUPON_CELLS, LINES_HEAD, STRIP_SAYS } from './sentences.ts';
 
 const FONT = 'inherit';
 

@@ -1,4 +1,4 @@
-import { checkOptions } from '../../engine/index.ts';
+import { checkOptions, createRandom } from '../../engine/index.ts';
 import { type AttemptRecording, MOST_POSES } from '../schema/recording.ts';
 import type { Change } from '../schema/result.ts';
 import { climbing } from './climb.ts';
@@ -95,4 +95,25 @@ function lowWay(columns: Columns, hand: RecordedHand): 'A' | 'B' {
     rise[from.toe] += columns.y[middle]! - (columns.y[from.at]! + columns.y[to.at]!) / 2;
   }
   return rise.A < rise.B ? 'A' : 'B';
+}
+
+/** How differently the same hand goes the next time: rms of the aim, mm, and how fast it wanders, s. Practice, no source. */
+const WANDER_MM = 0.15;
+const WANDER_S = 0.15;
+const SEED = 2;
+
+/** The recorded hand as it might go another time: a little wander on top of the aim, always the same one. */
+export function anotherTime(recording: AttemptRecording): AttemptRecording {
+  const random = createRandom(SEED);
+  const keep = 0.01 / WANDER_S;
+  const kick = 100 * WANDER_MM * Math.sqrt(2 * keep);
+  const wander = (column: readonly number[]): number[] => {
+    let off = 0;
+    return column.map((x) => {
+      off += -keep * off + kick * random.normal();
+      return whole(x + off);
+    });
+  };
+  const { poses } = recording;
+  return { ...recording, poses: { ...poses, u: wander(poses.u), y: wander(poses.y) }, stateHash: null };
 }

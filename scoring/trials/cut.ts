@@ -1,5 +1,5 @@
 import type { Section } from '../../engine/index.ts';
-import { milli } from '../measures/round.ts';
+import { milli } from '../measures/precision.ts';
 import { readSection } from '../measures/section/station.ts';
 import type { Cut } from '../schema/proved.ts';
 

@@ -7,15 +7,13 @@ import type { AttemptRecording } from '../schema/recording.ts';
 import type { Advice, Change, Result } from '../schema/result.ts';
 import { judgeAttempt, type ScoreOptions } from '../score.ts';
 import { measureName } from '../words/names.ts';
-import { applyChange } from './apply.ts';
-import { candidates, metalFirst } from './candidates.ts';
+import { anotherTime, applyChange } from './apply.ts';
+import { candidates, drillFor, metalFirst } from './candidates.ts';
 import { cutOf } from './cut.ts';
-import { drillFor } from './drill.ts';
 import { type Fault, faultOf, missing, sameLine, spoiled } from './fault.ts';
 import { proofSentences } from './sentences.ts';
 import { sensible } from './sized.ts';
 import { inSteps, steps, stepsOf } from './steps.ts';
-import { anotherTime } from './unsteady.ts';
 
 /** How advice is proved: by which exercise and profile, and how many re-runs it may cost. */
 export interface ProveOptions {

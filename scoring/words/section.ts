@@ -1,5 +1,5 @@
 import type { JointOptions } from '../../engine/index.ts';
-import { plusMinus } from '../measures/plus-minus.ts';
+import { plusMinus } from '../measures/precision.ts';
 import type { Reading } from '../measures/section/station.ts';
 import { rootSaid } from './advice.ts';
 import { plateName, said } from './names.ts';

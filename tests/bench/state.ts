@@ -1,5 +1,4 @@
-import type { Pose, SimulationOptions } from '../../engine/index.ts';
-import { createSimulation } from '../../engine/index.ts';
+import { createSimulation, type Pose, type SimulationOptions } from '../../engine/index.ts';
 import { restoreState } from '../../engine/snapshot.ts';
 import { allocate, type State } from '../../engine/state.ts';
 

@@ -7,7 +7,7 @@ import {
   motionSchema,
   stationSchema,
 } from '../../scoring/index.ts';
-import { plusMinus } from '../../scoring/measures/plus-minus.ts';
+import { plusMinus } from '../../scoring/measures/precision.ts';
 import { madeUpCuts } from '../studies/measures/cuts.ts';
 import { madeUpHands } from '../studies/measures/made-up.ts';
 import { consistencyRows, endRows, type Row, stationRows } from '../studies/measures/rows.ts';

@@ -14,8 +14,8 @@ import {
   scoreAttempt,
   steps,
 } from '../../scoring/index.ts';
-import { backToMiddle, outOfBand } from '../../scoring/trials/habits.ts';
 import { readRecordedHand } from '../../scoring/trials/hand.ts';
+import { backToMiddle, outOfBand } from '../../scoring/trials/sized.ts';
 import { exerciseOf, MOUSE, weld } from './welds.ts';
 
 const short = { joint: { length_mm: 36, plateA_mm: 5, plateB_mm: 5 }, process: { feed_mpmin: 4.6, volts_V: 19 } };

@@ -3,13 +3,11 @@ import type { BeadStart, BeadStop, Flaw } from '../../schema/ends.ts';
 import type { Motion, Stop } from '../../schema/motion.ts';
 import { readStart } from '../hand/shelf.ts';
 import type { StopsReading } from '../hand/stops.ts';
-import { plusMinusAt } from '../plus-minus.ts';
-import { milli } from '../round.ts';
+import { milli, plusMinusAt } from '../precision.ts';
 import { craterOf, FILLED_MM, upperEnd_mm } from './crater.ts';
-import { fullWidthFrom_mm } from './full-width.ts';
 import { restartFlaw } from './restart-flaw.ts';
 import { type Settled, settledNear } from './settled.ts';
-import { startLump } from './start-lump.ts';
+import { fullWidthFrom_mm, startLump } from './start.ts';
 import { bothLegs_mm, heightsOf, SLICE_MM, type Slice, slicesAlong } from './survey.ts';
 
 export interface Ends {

@@ -1,5 +1,5 @@
 import type { Section } from '../../../engine/index.ts';
-import { milli } from '../round.ts';
+import { milli } from '../precision.ts';
 import { outlineOf } from '../section/outline.ts';
 import { rootFusion } from '../section/root-fusion.ts';
 

@@ -1,5 +1,5 @@
 import type { Flaw } from '../../schema/ends.ts';
-import { milli } from '../round.ts';
+import { milli } from '../precision.ts';
 import type { Settled } from './settled.ts';
 import { SLICE_MM, type Slice } from './survey.ts';
 

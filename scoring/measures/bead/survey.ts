@@ -1,6 +1,6 @@
 import type { Section } from '../../../engine/index.ts';
 import type { Station } from '../../schema/station.ts';
-import { faceHeight_mm } from '../section/face-height.ts';
+import { faceHeight_mm } from '../section/face.ts';
 import { readSection } from '../section/station.ts';
 
 /** Distance between slices, mm. */

@@ -2,7 +2,7 @@ import type { DeviceInfo } from '../../../engine/index.ts';
 import type { Span, Trace } from '../../attempt/trace.ts';
 import type { Band } from '../../schema/exercise.ts';
 import type { Motion, ToeVisit } from '../../schema/motion.ts';
-import { milli, tenth } from '../round.ts';
+import { milli, tenth } from '../precision.ts';
 import { mean, variation } from '../statistics.ts';
 import { beatShare } from './beat.ts';
 import { alongRoot, rootCrossings } from './crossings.ts';

@@ -1,7 +1,7 @@
 import type { Trace } from '../../attempt/trace.ts';
 import type { StartMotion } from '../../schema/motion.ts';
-import { milli } from '../round.ts';
-import type { Burn } from './burns.ts';
+import { milli } from '../precision.ts';
+import type { Burn } from './stops.ts';
 
 /** The hand has left the start when the arc never again comes this near the height of the strike, mm. */
 const LEFT_MM = 1;

@@ -1,7 +1,7 @@
 import type { Trace } from '../../attempt/trace.ts';
 import type { ToeVisit } from '../../schema/motion.ts';
-import { milli } from '../round.ts';
-import { SQRT2 } from '../section/frame.ts';
+import { milli } from '../precision.ts';
+import { SQRT2 } from '../section/outline.ts';
 import { quantile } from '../statistics.ts';
 import type { Turn } from './swings.ts';
 

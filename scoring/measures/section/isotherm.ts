@@ -1,5 +1,5 @@
 import { PART, type Section } from '../../../engine/index.ts';
-import type { Side } from './frame.ts';
+import type { Side } from './outline.ts';
 
 /**
  * Peak temperatures as a field that can be interpolated. Round a line of heat the peak falls as 1/r² (Rosenthal; fast line source), so

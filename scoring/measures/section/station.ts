@@ -1,17 +1,12 @@
 import type { Section } from '../../../engine/index.ts';
 import type { Station } from '../../schema/station.ts';
-import { milli, tenth } from '../round.ts';
-import { faceShape } from './convexity.ts';
-import { edgeMeltedBack_mm } from './edge.ts';
-import { surfaceWay } from './frame.ts';
-import { fusedFace } from './fusion.ts';
-import { legs, size_mm } from './legs.ts';
-import { type Outline, outlineOf } from './outline.ts';
-import { overlap_mm, toeRisk_mm } from './overlap.ts';
+import { milli, tenth } from '../precision.ts';
+import { faceShape } from './face.ts';
+import { edgeMeltedBack_mm, fusedFace } from './fusion.ts';
+import { type Outline, outlineOf, surfaceWay } from './outline.ts';
 import { rootFusion } from './root-fusion.ts';
-import { nearestToRoot, throats } from './throat.ts';
-import { toeAngle_deg } from './toe-angle.ts';
-import { undercut_mm } from './undercut.ts';
+import { legs, nearestToRoot, size_mm, throats } from './size.ts';
+import { overlap_mm, toeAngle_deg, toeRisk_mm, undercut_mm } from './toe.ts';
 
 /** When the metal at the places of a section froze, s; null where it never was liquid. */
 export interface FreezeStamps {

@@ -8,7 +8,7 @@ import { readRecording } from '../../schema/read.ts';
 import { judgeAttempt } from '../../score.ts';
 import { proveAdvice, RERUNS } from '../../trials/prove-advice.ts';
 import { readText, writeText } from './files.ts';
-import { number } from './option-values.ts';
+import { number } from './options.ts';
 
 interface AdviseFlags {
   json?: true;

@@ -1,5 +1,4 @@
-import { writeText } from '../atomic.ts';
-import { readBytes, textOf } from '../files.ts';
+import { readBytes, textOf, writeText } from '../files.ts';
 
 export { writeText };
 

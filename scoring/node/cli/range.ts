@@ -2,17 +2,16 @@ import { availableParallelism } from 'node:os';
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { PATTERNS, type PatternName } from '../../../engine/index.ts';
 import { profileNamed, profiles } from '../../profiles/ready.ts';
-import { mapOf } from '../../range/map.ts';
+import { mapOf, middleSentences } from '../../range/map.ts';
 import { pointsOf, type RangePlan } from '../../range/plan.ts';
 import { rangeSvg } from '../../range/range-svg.ts';
 import { rangeCsv, rangeRows } from '../../range/table.ts';
 import type { RangeResult } from '../../range/weld-point.ts';
-import { middleSentences } from '../../range/words.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';
 import { said } from '../../words/names.ts';
 import { beside, runPool } from '../pool.ts';
 import { writeText } from './files.ts';
-import { number } from './option-values.ts';
+import { number } from './options.ts';
 
 interface RangeFlags {
   joint: 'tee' | 'lap' | 'corner';

@@ -5,11 +5,10 @@ import { type AttemptPaper, attemptPaper, type PaperOptions } from '../../papers
 import { attemptPdf } from '../../papers/attempt-pdf.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';
 import { readRecording } from '../../schema/read.ts';
-import { writeText } from '../atomic.ts';
+import { writeText } from '../files.ts';
 import { pngOf } from '../png.ts';
-import { exerciseFor, profileFor } from './exercise-option.ts';
 import { readText } from './files.ts';
-import { number } from './option-values.ts';
+import { exerciseFor, number, profileFor } from './options.ts';
 import type { Terminal } from './terminal.ts';
 
 const HELP = `

@@ -1,10 +1,9 @@
 import { rowsCsv, rowsJsonl } from '../../class/rows.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';
-import { writeText } from '../atomic.ts';
+import { writeText } from '../files.ts';
 import { type FolderScores, scoreFolder } from '../score-folder.ts';
-import { exerciseFor, profileFor } from './exercise-option.ts';
-import { ProgressLine } from './progress.ts';
-import { plain, type Terminal } from './terminal.ts';
+import { exerciseFor, profileFor } from './options.ts';
+import { ProgressLine, plain, type Terminal } from './terminal.ts';
 
 /** Options every command on a folder shares. */
 export interface FolderFlags {

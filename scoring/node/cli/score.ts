@@ -5,9 +5,8 @@ import { readRecording } from '../../schema/read.ts';
 import { type ScoreOptions, scoreAttempt } from '../../score.ts';
 import { reportText } from '../../words/result.ts';
 import { MOST_WORKERS } from '../score-folder.ts';
-import { exerciseFor, profileFor } from './exercise-option.ts';
 import { readText } from './files.ts';
-import { whole } from './option-values.ts';
+import { exerciseFor, profileFor, whole } from './options.ts';
 import { type ScoreFolderFlags, scoreFolderCommand } from './score-folder.ts';
 import type { Terminal } from './terminal.ts';
 

@@ -7,7 +7,7 @@ import { readRecording } from '../../schema/read.ts';
 import { said } from '../../words/names.ts';
 import { sectionText } from '../../words/section.ts';
 import { readText, writeText } from './files.ts';
-import { number } from './option-values.ts';
+import { number } from './options.ts';
 
 interface SectionFlags {
   at: number;

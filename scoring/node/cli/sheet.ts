@@ -6,7 +6,7 @@ import { classHtml } from '../../papers/class-html.ts';
 import { classPaper } from '../../papers/class-paper.ts';
 import { classPdf } from '../../papers/class-pdf.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';
-import { writeText } from '../atomic.ts';
+import { writeText } from '../files.ts';
 import { folderOptions } from './score.ts';
 import { type FolderFlags, scoresOf } from './score-folder.ts';
 import { plain, type Terminal } from './terminal.ts';

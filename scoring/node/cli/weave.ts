@@ -21,7 +21,7 @@ import type { Exercise } from '../../schema/exercise.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';
 import { said } from '../../words/names.ts';
 import { writeText } from './files.ts';
-import { type Hand, hand, number } from './option-values.ts';
+import { type Hand, hand, number } from './options.ts';
 
 interface WeaveFlags {
   exercise?: string;

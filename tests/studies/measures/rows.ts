@@ -1,4 +1,4 @@
-import type { PlusMinusName } from '../../../scoring/measures/plus-minus.ts';
+import type { PlusMinusName } from '../../../scoring/measures/precision.ts';
 
 /** One line of the table of measures. */
 export interface Row {

@@ -1,4 +1,4 @@
-import { plusMinus } from '../../../scoring/measures/plus-minus.ts';
+import { plusMinus } from '../../../scoring/measures/precision.ts';
 import { consistencyRows, endRows, type Row, stationRows } from './rows.ts';
 import { motionRows } from './rows-motion.ts';
 

@@ -78,3 +78,32 @@ export const warmTee = exercise({
   asked: { kind: 'leg', size_mm: 5, atMost_mm: 9, edgeBack_mm: null },
   profile: 'aws-d11-static-si',
 });
+
+/** Lap joints: the back plate wants the longer pause, the edge a short one. */
+
+export const lap = exercise({
+  name: 'lap-5',
+  title: 'Lap on 5 mm plate',
+  story:
+    'Doubler plate on a float bracket. The edge melts off before you know it: wait on the back plate, only touch the edge.',
+  teaches: 'Long pause on the back plate, short on the edge, and keep the edge square.',
+  joint: { kind: 'lap', plateA_mm: 5, plateB_mm: 5 },
+  process: { feed_mpmin: 4.4, volts_V: 18.5 },
+  weave: { width_mm: 4, travel_mmps: 2.4, pauseA_s: 0.3, pauseB_s: 0.1, apex_mm: 1.5, workAngle_deg: 50 },
+  asked: { kind: 'leg', size_mm: 4, atMost_mm: 7, edgeBack_mm: 2 },
+  profile: 'aws-d11-static-si',
+});
+
+/** The test piece: longer, judged to a code's level, nothing to lean on. */
+
+export const testPiece = exercise({
+  name: 'test-piece',
+  title: 'Test piece without guides',
+  story:
+    'The piece that goes to the bench by the office. 150 mm, cuts marked before you start, no beat, no marks, settings as given.',
+  teaches: 'Everything at once, on your own.',
+  joint: { length_mm: 150 },
+  asked: { kind: 'leg', size_mm: 5.5, atMost_mm: 8.5, edgeBack_mm: null },
+  profile: 'iso-5817-d',
+  aids: { beat: false, toeMarks: false, handRig: true },
+});
