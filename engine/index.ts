@@ -4,6 +4,7 @@ export { type Calibration, calibration, PARAMETERS, type Parameter } from './cal
 export { type Divergence, firstDivergence } from './divergence.ts';
 export { handOfAmount, noFaults, weaveHand } from './hand.ts';
 export type { KernelChoice } from './heat-state.ts';
+export { TAB_MM } from './joint.ts';
 export { AC1_C, conductivity, DENSITY_GPMM3, LIQUIDUS_C, SOLIDUS_C, specificHeat } from './material.ts';
 export {
   checkOptions,

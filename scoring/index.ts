@@ -33,8 +33,7 @@ export {
   pictureHead,
 } from './macro/picture.ts';
 export { type MarkedReadings, readMarks } from './macro/read-marks.ts';
-export { openedRoot, type RootPlace } from './measures/bead/opened-root.ts';
-export { STEP_MM } from './measures/bead/summary.ts';
+export { openedRoot, type RootPlace, SLICE_MM, Survey } from './measures/bead/survey.ts';
 export { type HandQuestion, type HandReading, readHand } from './measures/hand/motion.ts';
 export { type PlusMinusName, plusMinus, plusMinusAt } from './measures/precision.ts';
 export { HEAT_INPUT_RULE } from './measures/process.ts';

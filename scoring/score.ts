@@ -1,24 +1,19 @@
 import { ENGINE_VERSION } from '../engine/index.ts';
 import { adviceFor } from './advice/choose.ts';
 import { type Attempt, attemptOf } from './attempt/attempt.ts';
-import { type Span, spanBetween, type Trace } from './attempt/trace.ts';
-import { judgedOf } from './exercises/ready.ts';
-import { exerciseInResult } from './exercises/summary.ts';
+import { exerciseNamed } from './exercises/ready.ts';
+import { judgedOf } from './exercises/workshop.ts';
 import { allLines } from './lines/lines.ts';
-import { readEnds } from './measures/bead/ends.ts';
-import { readBead, STEP_MM } from './measures/bead/summary.ts';
-import { readHand } from './measures/hand/motion.ts';
-import { weldedTwice_mm } from './measures/hand/passes.ts';
-import { readStops } from './measures/hand/stops.ts';
+import { SLICE_MM, Survey } from './measures/bead/survey.ts';
+import { type Measures, measure } from './measures/measures.ts';
 import { micro } from './measures/precision.ts';
-import { processFigures } from './measures/process.ts';
 import { profileNamed } from './profiles/ready.ts';
 import type { BeadStop } from './schema/ends.ts';
 import type { Exercise } from './schema/exercise.ts';
 import { describeFound, InputError } from './schema/problem.ts';
 import type { Profile } from './schema/profile.ts';
 import type { AttemptRecording } from './schema/recording.ts';
-import type { Result } from './schema/result.ts';
+import type { ExerciseInResult, Line, Result } from './schema/result.ts';
 import { notesFor, reasonsFor } from './verdict/reasons.ts';
 import { trendScore, verdictOf } from './verdict/verdict.ts';
 import { CAUTIONS, NOT_MODELLED } from './words/statements.ts';
@@ -29,6 +24,12 @@ export interface ScoreOptions {
   exercise?: Exercise;
   /** Judge by this profile instead of the exercise's. */
   profile?: Profile;
+}
+
+/** How an attempt already welded is judged. */
+export interface JudgeOptions extends ScoreOptions {
+  /** Its cuts, where they are wanted for more than the result; left out: cut here. */
+  survey?: Survey;
 }
 
 /** Lead band for the hand where no exercise gives one, mm. */
@@ -43,63 +44,41 @@ export function scoreAttempt(recording: AttemptRecording, options: ScoreOptions 
   return judgeAttempt(recording, attemptOf(recording), options);
 }
 
-/** Judges an attempt already welded: the game's own, when the arc has just gone out. */
-export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, options: ScoreOptions = {}): Result {
+/**
+ * Judges an attempt already welded: the game's own, when the arc has just gone out. Measures, lines, verdict, advice, words, in this order;
+ * none looks back.
+ * @throws InputError when the exercise names a profile that does not exist
+ */
+export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, options: JudgeOptions = {}): Result {
   const exercise = options.exercise ?? recording.exercise;
   const profile = exercise === null ? null : (options.profile ?? namedProfile(exercise));
-  const { joint } = recording.simulation;
+  const { joint, process } = recording.simulation;
   const judged = exercise?.judged ?? judgedOf(joint.length_mm);
-  const span = spanBetween(attempt.trace, judged.from_mm, judged.to_mm);
-  const hand = readHand(attempt.trace, span ?? wholeSpan(attempt.trace), {
+
+  const measures = measure(attempt, {
+    survey: options.survey ?? new Survey(attempt.section),
+    judged,
+    asked: exercise?.asked ?? null,
     device: recording.device,
     lead: exercise?.target.lead_mm ?? LEAD_WITHOUT_EXERCISE,
     upperOnly: exercise?.demonstration.pattern === 'triangle',
   });
-  const stopped = readStops(attempt.trace);
-  const ends = readEnds(attempt, stopped);
-  const motion = { ...hand.motion, ...ends.motion };
-  const { bead: along, stamps } = readBead(attempt, judged, exercise?.asked ?? null);
-  const bead = { ...along, ...ends.bead };
-  const twice = weldedTwice_mm(attempt.trace, judged.from_mm, judged.to_mm, stopped.technique);
+  const { motion, bead, weldedTwice_mm } = measures;
+  const lines = exercise === null || profile === null ? [] : linesOf(recording, measures, exercise, profile);
+
   const question = {
     recording,
     attempt,
     exercise,
     exerciseGiven: options.exercise !== undefined,
     bead,
-    weldedTwice_mm: twice,
-    technique: stopped.technique,
+    way: measures.way,
+    weldedTwice_mm,
   };
   const reasons = reasonsFor(question);
-  const lines =
-    exercise === null || profile === null
-      ? []
-      : allLines(profile, {
-          stations: bead.stations,
-          stops: bead.stops.filter((stop) => isJudged(stop, judged)),
-          joint,
-          cell_mm: recording.simulation.cell_mm,
-          asked: exercise.asked,
-          step_mm: STEP_MM,
-        });
   const verdict = verdictOf(lines, reasons);
-  const figures = processFigures(recording.simulation, attempt.accounts, motion.travel_mmps, exercise?.asked ?? null);
-  const advice =
-    exercise === null
-      ? []
-      : adviceFor({
-          joint,
-          process: recording.simulation.process,
-          exercise,
-          motion,
-          bead,
-          stamps,
-          lines,
-          figures,
-          verdict,
-          reasons,
-          weldedTwice_mm: twice,
-        });
+  const facts = { joint, process, motion, bead, stamps: measures.stamps, lines, figures: measures.process };
+  const advice = exercise === null ? [] : adviceFor({ ...facts, exercise, verdict, reasons, weldedTwice_mm });
   return {
     format: 'toehold-result',
     version: 1,
@@ -116,14 +95,26 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
     notes: notesFor(question, profile?.name ?? null),
     motion,
     bead,
-    process: figures,
+    process: measures.process,
     books: { massError: micro(attempt.accounts.massError), energyError: micro(attempt.accounts.energyError) },
     lines,
     advice,
-    notMeasured: [...hand.notMeasured, ...ends.notMeasured],
+    notMeasured: measures.notMeasured,
     notModelled: [...NOT_MODELLED],
     cautions: [...CAUTIONS],
   };
+}
+
+function linesOf(recording: AttemptRecording, { bead }: Measures, exercise: Exercise, profile: Profile): Line[] {
+  const { joint, cell_mm } = recording.simulation;
+  return allLines(profile, {
+    stations: bead.stations,
+    stops: bead.stops.filter((stop) => isJudged(stop, exercise.judged)),
+    joint,
+    cell_mm,
+    asked: exercise.asked,
+    step_mm: SLICE_MM,
+  });
 }
 
 /**
@@ -149,7 +140,14 @@ function namedProfile(exercise: Exercise): Profile {
   return profile;
 }
 
-/** Where the arc burned at all: a drill that never reached the judged length still shows what the hand did. */
-function wholeSpan(trace: Trace): Span | null {
-  return spanBetween(trace, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
+/** What of an exercise goes into a result. */
+function exerciseInResult(e: Exercise): ExerciseInResult {
+  return {
+    name: e.name,
+    title: e.title,
+    ready: exerciseNamed(e.name) !== undefined,
+    asked: e.asked,
+    judged: e.judged,
+    cuts_mm: e.cuts_mm,
+  };
 }

@@ -1,5 +1,5 @@
 import type { JointOptions } from '../../engine/index.ts';
-import type { RootPlace } from '../measures/bead/opened-root.ts';
+import type { RootPlace } from '../measures/bead/survey.ts';
 import { plateName } from '../words/names.ts';
 import { INK, num, PAPER, QUIET, RULE, tag, textAt } from './svg.ts';
 

@@ -1,9 +1,9 @@
 import { milli, plusMinusAt } from '../measures/precision.ts';
 import type { BeadStop } from '../schema/ends.ts';
+import { sizeAsked } from '../schema/exercise.ts';
 import { craterMeasures, type Profile, type Rule } from '../schema/profile.ts';
 import type { Line } from '../schema/result.ts';
 import { compare, limitValue, margin, type Sense, worse } from './limit.ts';
-import { sizeAsked } from './readers.ts';
 import type { LineQuestion } from './rule-line.ts';
 
 const MM_PER_INCH = 25.4;

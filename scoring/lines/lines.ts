@@ -1,9 +1,9 @@
 import { plusMinusAt } from '../measures/precision.ts';
+import { sizeAsked } from '../schema/exercise.ts';
 import type { Profile } from '../schema/profile.ts';
 import type { Line } from '../schema/result.ts';
 import type { Station } from '../schema/station.ts';
 import { compare, worse } from './limit.ts';
-import { sizeAsked } from './readers.ts';
 import { type LineQuestion, profileLines, stretches } from './rule-line.ts';
 
 /** A fillet that is not tied in at the root is never within, whatever a school's own profile leaves out. */

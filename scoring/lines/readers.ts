@@ -1,20 +1,8 @@
 import type { JointOptions } from '../../engine/index.ts';
 import type { PlusMinusName } from '../measures/precision.ts';
-import type { Asked } from '../schema/exercise.ts';
+import type { SizeAsked } from '../schema/exercise.ts';
 import type { CraterMeasure, RuleMeasure } from '../schema/profile.ts';
 import type { Station } from '../schema/station.ts';
-
-export interface SizeAsked {
-  leg_mm: number;
-  throat_mm: number;
-}
-
-/** The size asked for as a leg and as a throat: a = z/√2 for an equal-leg fillet (from memory). */
-export function sizeAsked(asked: Asked): SizeAsked {
-  return asked.kind === 'leg'
-    ? { leg_mm: asked.size_mm, throat_mm: asked.size_mm / Math.SQRT2 }
-    : { leg_mm: asked.size_mm * Math.SQRT2, throat_mm: asked.size_mm };
-}
 
 /** How a rule's measure is read off a station. */
 export interface MeasureReader {

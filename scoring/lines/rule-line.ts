@@ -1,13 +1,13 @@
 import type { JointOptions } from '../../engine/index.ts';
 import { milli, plusMinusAt, tenth } from '../measures/precision.ts';
 import type { BeadStop } from '../schema/ends.ts';
-import type { Asked } from '../schema/exercise.ts';
+import { type Asked, type SizeAsked, sizeAsked } from '../schema/exercise.ts';
 import type { Profile, Rule } from '../schema/profile.ts';
 import type { Line, LineVerdict } from '../schema/result.ts';
 import type { Station } from '../schema/station.ts';
 import { craterLine, isCraterRule } from './crater-line.ts';
 import { compare, limitValue, margin, type Sense, worse } from './limit.ts';
-import { COUNTS_FROM_MM, type MeasureReader, type RunMeasure, readers, type SizeAsked, sizeAsked } from './readers.ts';
+import { COUNTS_FROM_MM, type MeasureReader, type RunMeasure, readers } from './readers.ts';
 
 const MM_PER_INCH = 25.4;
 

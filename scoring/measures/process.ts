@@ -1,6 +1,5 @@
 import { type Accounts, jointHolds_mm2, metalLaid_mm2, type SimulationOptions } from '../../engine/index.ts';
-import { sizeAsked } from '../lines/readers.ts';
-import type { Asked } from '../schema/exercise.ts';
+import { type Asked, sizeAsked } from '../schema/exercise.ts';
 import type { Result } from '../schema/result.ts';
 import { milli } from './precision.ts';
 

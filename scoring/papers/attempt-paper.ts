@@ -4,8 +4,7 @@ import { sectionSvg } from '../draw/section-svg.ts';
 import { standingSvg } from '../draw/standing-svg.ts';
 import { stripSvg } from '../draw/strip-svg.ts';
 import { exerciseNamed, judgedOf } from '../exercises/ready.ts';
-import { openedRoot } from '../measures/bead/opened-root.ts';
-import { readSection } from '../measures/section/station.ts';
+import { openedRoot, Survey } from '../measures/bead/survey.ts';
 import { describeFound, InputError } from '../schema/problem.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
 import type { Line, Result } from '../schema/result.ts';
@@ -64,7 +63,8 @@ export interface AttemptPaper {
  */
 export function attemptPaper(recording: AttemptRecording, file: string, options: PaperOptions = {}): AttemptPaper {
   const attempt = attemptOf(recording);
-  const r = judgeAttempt(recording, attempt, options);
+  const survey = new Survey(attempt.section);
+  const r = judgeAttempt(recording, attempt, { ...options, survey });
   const { joint } = recording.simulation;
   if (options.at_mm !== undefined && !(options.at_mm >= 0 && options.at_mm <= joint.length_mm)) {
     throw new InputError('report', [
@@ -81,7 +81,7 @@ export function attemptPaper(recording: AttemptRecording, file: string, options:
   const cut = whichCut(r, judged, options.at_mm);
   const drawn = (y_mm: number, id: string, bare: boolean): string => {
     const sec = attempt.section(y_mm);
-    return sectionSvg(sec, readSection(sec)?.station ?? null, { id, bare, scale: CUT_SCALE });
+    return sectionSvg(sec, survey.at(y_mm)?.station ?? null, { id, bare, scale: CUT_SCALE });
   };
   const [first, ...then] = r.advice;
   return {
@@ -97,7 +97,7 @@ export function attemptPaper(recording: AttemptRecording, file: string, options:
     after: then.map((a) => a.text),
     cut: { ...cut, svg: drawn(cut.y_mm, 'cut', false) },
     smallCuts: cuts_mm.slice(0, 3).map((y_mm, i) => ({ y_mm, svg: drawn(y_mm, `cut${i + 1}`, true) })),
-    strip: stripSvg(openedRoot(attempt.section, joint.length_mm), joint, { id: 'strip', width: 960, judged, cuts_mm }),
+    strip: stripSvg(openedRoot(survey, joint.length_mm), joint, { id: 'strip', width: 960, judged, cuts_mm }),
     lines: r.lines.map((l) => paperLine(l, joint.kind)),
     hand: handSentences(r, joint.kind),
     notMeasured: notMeasuredSaid(r.notMeasured),

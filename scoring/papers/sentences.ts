@@ -1,4 +1,4 @@
-import { sizeAsked } from '../lines/readers.ts';
+import { sizeAsked } from '../schema/exercise.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
 import type { Result } from '../schema/result.ts';
 import { said, toeName } from '../words/names.ts';

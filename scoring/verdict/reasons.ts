@@ -1,8 +1,7 @@
 import { ENGINE_VERSION } from '../../engine/index.ts';
 import type { Attempt } from '../attempt/attempt.ts';
-import { type Span, spanBetween } from '../attempt/trace.ts';
 import { exerciseNamed, FREE_NAME } from '../exercises/ready.ts';
-import { downwardShare, rise_mm } from '../measures/hand/passes.ts';
+import type { Way } from '../measures/hand/passes.ts';
 import type { Exercise } from '../schema/exercise.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
 import type { Note, Reason, Result } from '../schema/result.ts';
@@ -11,15 +10,9 @@ import { said } from '../words/names.ts';
 /** More metal dropped out than this share of the wire fed, and the bead is no bead to judge. */
 const HEAVY_DROP = 0.1;
 const NOTED_DROP = 0.005;
-/** More of the arc time downward than this is vertical-down. */
-const DOWN_SHARE = 0.3;
-/** An arc that burned over the judged length for some seconds and rose by less than this share of it went nowhere. */
-const LEAST_RISE = 0.3;
 /** Heat or metal that the model cannot account for beyond these shares: what it shows is not to be judged. */
 const OPEN_ENERGY = 1e-3;
 const OPEN_MASS = 1e-6;
-/** Samples: 5 s. */
-const LONG_ENOUGH = 500;
 /** More of the judged length welded over again than this is a second pass, mm. */
 const SECOND_PASS_MM = 5;
 
@@ -33,8 +26,8 @@ export interface ReasonQuestion {
   bead: Result['bead'];
   /** Length of the judged joint over which the arc came back to finished bead. */
   weldedTwice_mm: number;
-  /** Stretches of arc that are technique and not the climb: crater fill, a restart until it is past its stop. */
-  technique: readonly Span[];
+  /** Which way the torch went over the judged length. */
+  way: Way;
 }
 
 /** Why an attempt gets no verdict; empty: it gets one. */
@@ -76,7 +69,7 @@ export function reasonsFor(q: ReasonQuestion): Reason[] {
       `The judged length runs from ${said(from_mm)} to ${said(to_mm)} mm; ${bead.bare_mm.length} mm of it carry no weld.`,
     );
   }
-  const way = wayOf(attempt, from_mm, to_mm, q.technique);
+  const { way } = q;
   if (way === 'down') {
     say(
       'vertical-down',
@@ -102,21 +95,6 @@ export function reasonsFor(q: ReasonQuestion): Reason[] {
 /** An exercise that allows no ghost, beat or marks is a test. */
 function isTest({ aids }: Exercise): boolean {
   return !aids.ghost && !aids.beat && !aids.toeMarks;
-}
-
-/** Which way the torch went over the judged length, a weave's own ups and downs and a restart's drop taken out. */
-function wayOf(
-  attempt: Attempt,
-  from_mm: number,
-  to_mm: number,
-  technique: readonly Span[],
-): 'up' | 'down' | 'nowhere' {
-  const span = spanBetween(attempt.trace, from_mm, to_mm);
-  if (span === null) return 'up';
-  const rise = rise_mm(attempt.trace, span) / (to_mm - from_mm);
-  if (rise < -LEAST_RISE) return 'down';
-  if (rise < LEAST_RISE) return span.to - span.from > LONG_ENOUGH ? 'nowhere' : 'up';
-  return downwardShare(attempt.trace, span, technique) > DOWN_SHARE ? 'down' : 'up';
 }
 
 function edits(q: ReasonQuestion, exercise: Exercise): Reason[] {

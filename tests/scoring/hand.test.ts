@@ -9,6 +9,7 @@ const all = { tipToWork: true, workAngle: true, travelAngle: true };
 
 function read(trace: Trace, over: { measures?: typeof all; upperOnly?: boolean } = {}): HandReading {
   return readHand(trace, spanBetween(trace, 10, 60), {
+    breaks: readStops(trace).breaks,
     device: { kind: 'mouse', measures: over.measures ?? all, scale: 1 },
     lead: { from: -1.2, to: 1.5 },
     upperOnly: over.upperOnly ?? false,

@@ -1,6 +1,5 @@
-import type { Section } from '../../../engine/index.ts';
 import type { Settled } from './settled.ts';
-import { type Slice, sliceAt } from './survey.ts';
+import type { Slice, Survey } from './survey.ts';
 
 /** The crater lies no farther than this below the place where the arc went out, and this far above it where the bead goes on, mm. */
 const BELOW_MM = 12;
@@ -26,17 +25,12 @@ export interface Crater {
  * AWS D1.1 Table 6.1 is read as filled to the size asked (from memory).
  * @param end_mm upper end of the bead, or null where it goes on past the stop
  */
-export function craterOf(
-  section: (y_mm: number) => Section,
-  stop_mm: number,
-  end_mm: number | null,
-  settled: Settled,
-): Crater | null {
+export function craterOf(survey: Survey, stop_mm: number, end_mm: number | null, settled: Settled): Crater | null {
   const to = end_mm === null ? stop_mm + ABOVE_MM : end_mm - settled.throat_mm;
   const from = Math.min(stop_mm, to) - BELOW_MM;
   const slices: Slice[] = [];
   for (let k = 0; to - k * STEP_MM >= from; k++) {
-    const slice = sliceAt(section(to - k * STEP_MM));
+    const slice = survey.at(to - k * STEP_MM);
     if (slice !== null) slices.push(slice);
   }
   const first = slices[0];
@@ -62,12 +56,12 @@ export function craterOf(
 const FINE_MM = 0.05;
 
 /** Upper end of the metal above a height where there is some: the last height that still shows a bead, mm. Halved down to 0.05 mm. */
-export function upperEnd_mm(section: (y_mm: number) => Section, welded_mm: number, bare_mm: number): number {
+export function upperEnd_mm(survey: Survey, welded_mm: number, bare_mm: number): number {
   let low = welded_mm;
   let high = bare_mm;
   while (high - low > FINE_MM) {
     const mid = (low + high) / 2;
-    if (sliceAt(section(mid)) === null) high = mid;
+    if (survey.at(mid) === null) high = mid;
     else low = mid;
   }
   return low;

@@ -1,3 +1,4 @@
+import type { JointOptions } from '../../../engine/index.ts';
 import type { Attempt } from '../../attempt/attempt.ts';
 import type { BeadStart, BeadStop, Flaw } from '../../schema/ends.ts';
 import type { Motion, Stop } from '../../schema/motion.ts';
@@ -8,7 +9,7 @@ import { craterOf, FILLED_MM, upperEnd_mm } from './crater.ts';
 import { restartFlaw } from './restart-flaw.ts';
 import { type Settled, settledNear } from './settled.ts';
 import { fullWidthFrom_mm, startLump } from './start.ts';
-import { bothLegs_mm, heightsOf, SLICE_MM, type Slice, slicesAlong } from './survey.ts';
+import { bothLegs_mm, heightsOf, SLICE_MM, type Slice, type Survey } from './survey.ts';
 
 export interface Ends {
   motion: Pick<Motion, 'start' | 'stops' | 'taps'>;
@@ -17,14 +18,22 @@ export interface Ends {
   notMeasured: { what: string; why: string }[];
 }
 
+interface Along {
+  slices: readonly Slice[];
+  survey: Survey;
+  joint: JointOptions;
+  cell_mm: number;
+}
+
 const TOO_SHORT = 'too little bead between its ends to compare them with';
 
 /** Reads how every run was begun, stopped and taken up again, on the hand and on the bead. Knows nothing of the judged length. */
-export function readEnds(attempt: Attempt, reading: StopsReading): Ends {
+export function readEnds(attempt: Attempt, survey: Survey, reading: StopsReading): Ends {
   const { stops, taps, start } = reading;
   if (start === null)
     return { motion: { start: null, stops, taps }, bead: { start: null, stops: [] }, notMeasured: [] };
-  const slices = slicesAlong(attempt.section, attempt.simulation.joint);
+  const slices = survey.along(attempt.simulation.joint);
+  const bead: Along = { slices, survey, joint: attempt.simulation.joint, cell_mm: attempt.simulation.cell_mm };
   const stops_mm = stops.map((s) => s.y_mm);
   const near = (y: number): Settled | null => settledNear(slices, y, start.struck_mm, stops_mm);
   const low = near(start.struck_mm);
@@ -32,7 +41,7 @@ export function readEnds(attempt: Attempt, reading: StopsReading): Ends {
     motion: { start: readStart(attempt.trace, start, low?.legs_mm ?? null), stops, taps },
     bead: {
       start: low === null ? null : beadStart(slices, low, start.struck_mm, attempt.simulation.cell_mm),
-      stops: stops.map((stop) => beadStop(attempt, slices, stop, near(stop.y_mm))),
+      stops: stops.map((stop) => beadStop(bead, stop, near(stop.y_mm))),
     },
     notMeasured: low === null ? [{ what: 'start lump, shelf and crater', why: TOO_SHORT }] : [],
   };
@@ -53,10 +62,9 @@ function beadStart(slices: readonly Slice[], settled: Settled, struck_mm: number
   };
 }
 
-function beadStop(attempt: Attempt, slices: readonly Slice[], stop: Stop, settled: Settled | null): BeadStop {
-  const { cell_mm } = attempt.simulation;
-  const crater =
-    settled === null ? null : craterOf(attempt.section, stop.y_mm, endAbove(attempt, slices, stop), settled);
+function beadStop(bead: Along, stop: Stop, settled: Settled | null): BeadStop {
+  const { cell_mm, slices, survey } = bead;
+  const crater = settled === null ? null : craterOf(survey, stop.y_mm, endAbove(bead, stop), settled);
   const plusMinus = plusMinusAt('crater', cell_mm) + (settled?.give_mm ?? 0);
   return {
     y_mm: stop.y_mm,
@@ -86,10 +94,10 @@ const GOES_ON_MM = 8;
 const GOES_ON_LEGS_MM = 4;
 
 /** Upper end of the bead the stop is in; null where it goes on. A weld that runs off the joint ends with the joint. */
-function endAbove(attempt: Attempt, slices: readonly Slice[], stop: Stop): number | null {
+function endAbove({ slices, survey, joint }: Along, stop: Stop): number | null {
   if (slices.some((s) => s.y_mm > stop.y_mm + GOES_ON_MM && bothLegs_mm(s) > GOES_ON_LEGS_MM)) return null;
   const last = slices[slices.length - 1];
   if (last === undefined) return null;
-  const top = heightsOf(attempt.simulation.joint).to_mm;
-  return last.y_mm + SLICE_MM > top ? top : upperEnd_mm(attempt.section, last.y_mm, last.y_mm + SLICE_MM);
+  const top = heightsOf(joint).to_mm;
+  return last.y_mm + SLICE_MM > top ? top : upperEnd_mm(survey, last.y_mm, last.y_mm + SLICE_MM);
 }

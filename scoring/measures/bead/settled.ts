@@ -1,3 +1,4 @@
+import { median } from '../statistics.ts';
 import { bothLegs_mm, type Slice } from './survey.ts';
 
 /** The lump and the shelf are over this far above the strike, mm; from the model's own beads, no source. */
@@ -41,15 +42,14 @@ export function settledNear(
   const faces = near.map((s) => s.face_mm).sort((a, b) => a - b);
   const tenth = Math.floor(faces.length / 10);
   return {
-    face_mm: middle(faces),
-    legs_mm: middle(near.map(bothLegs_mm)),
-    throat_mm: middle(near.map((s) => s.station.throat_mm)),
+    face_mm: middleOf(faces),
+    legs_mm: middleOf(near.map(bothLegs_mm)),
+    throat_mm: middleOf(near.map((s) => s.station.throat_mm)),
     give_mm: (faces[faces.length - 1 - tenth]! - faces[tenth]!) / 2,
   };
 }
 
-function middle(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  const n = sorted.length;
-  return n % 2 === 1 ? sorted[n >> 1]! : (sorted[n / 2 - 1]! + sorted[n / 2]!) / 2;
+/** Of at least one value. */
+function middleOf(values: readonly number[]): number {
+  return median(values) ?? Number.NaN;
 }

@@ -1,13 +1,9 @@
-import type { Attempt } from '../../attempt/attempt.ts';
-import { sizeAsked } from '../../lines/readers.ts';
-import type { Asked } from '../../schema/exercise.ts';
+import { type Asked, sizeAsked } from '../../schema/exercise.ts';
 import type { Result } from '../../schema/result.ts';
 import type { Consistency, Station, StationMeasure } from '../../schema/station.ts';
 import { milli, plusMinusAt, tenth } from '../precision.ts';
-import { type FreezeStamps, readSection } from '../section/station.ts';
-
-/** Distance between sections over the judged length, mm. */
-export const STEP_MM = 1;
+import type { FreezeStamps } from '../section/station.ts';
+import { SLICE_MM, type Survey } from './survey.ts';
 
 /** For which measures more is worse, and for which less; the rest have no worse side and keep their mean. */
 const MORE_IS_WORSE = new Set<StationMeasure>([
@@ -30,26 +26,27 @@ export interface BeadReading {
   stamps: FreezeStamps[];
 }
 
-/** Cuts the bead every millimetre over a stretch and sums the stations up. */
+/** Reads the bead every millimetre over a stretch and sums the stations up. */
 export function readBead(
-  attempt: Attempt,
+  survey: Survey,
+  cell_mm: number,
   judged: { from_mm: number; to_mm: number },
   asked: Asked | null,
 ): BeadReading {
   const stations: Station[] = [];
   const stamps: FreezeStamps[] = [];
   const bare_mm: number[] = [];
-  const count = Math.floor((judged.to_mm - judged.from_mm) / STEP_MM + 1e-9);
+  const count = Math.floor((judged.to_mm - judged.from_mm) / SLICE_MM + 1e-9);
   for (let k = 0; k <= count; k++) {
-    const y = judged.from_mm + k * STEP_MM;
-    const reading = readSection(attempt.section(y));
+    const y = judged.from_mm + k * SLICE_MM;
+    const reading = survey.at(y);
     if (reading === null) bare_mm.push(milli(y));
     else {
       stations.push(reading.station);
       stamps.push(reading.stamps);
     }
   }
-  const e = plusMinusAt('leg', attempt.simulation.cell_mm);
+  const e = plusMinusAt('leg', cell_mm);
   const leg = asked === null ? null : sizeAsked(asked).leg_mm;
   const most =
     asked === null || asked.atMost_mm === null ? null : sizeAsked({ ...asked, size_mm: asked.atMost_mm }).leg_mm;
@@ -62,8 +59,8 @@ export function readBead(
       mean: meanOf(stations),
       rootFusedShare: stations.length > 0 ? milli(fused / stations.length) : null,
       consistency: consistencyOf(stations),
-      undersize_mm: leg === null ? 0 : stations.filter((s) => s.size_mm + e < leg).length * STEP_MM,
-      oversize_mm: most === null ? 0 : stations.filter((s) => s.size_mm - e > most).length * STEP_MM,
+      undersize_mm: leg === null ? 0 : stations.filter((s) => s.size_mm + e < leg).length * SLICE_MM,
+      oversize_mm: most === null ? 0 : stations.filter((s) => s.size_mm - e > most).length * SLICE_MM,
     },
     stamps,
   };

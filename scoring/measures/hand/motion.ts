@@ -6,7 +6,6 @@ import { milli, tenth } from '../precision.ts';
 import { mean, variation } from '../statistics.ts';
 import { beatShare } from './beat.ts';
 import { alongRoot, rootCrossings } from './crossings.ts';
-import { readStops } from './stops.ts';
 import { type Turn, turnsOf } from './swings.ts';
 import { toeVisits } from './toes.ts';
 import { held, travel } from './travel.ts';
@@ -29,6 +28,8 @@ export interface HandQuestion {
   lead: Band;
   /** Only the upper root crossing of a cycle counts (looping triangle). */
   upperOnly: boolean;
+  /** Stretches that are no run, as `readStops` gives them. */
+  breaks: readonly Span[];
 }
 
 /** Fewer cycles than this are no weave to speak of. */
@@ -58,7 +59,7 @@ export function readHand(trace: Trace, span: Span | null, q: HandQuestion): Hand
       why: whole ? 'the arc never crossed the root over a puddle' : 'there was no puddle under the arc',
     });
   }
-  const { breaks } = readStops(trace);
+  const { breaks } = q;
   const { travel_mmps, drift_mmps } = travel(trace, span, breaks);
   const motion: Motion = {
     ...emptyMotion(),

@@ -1,4 +1,5 @@
-import type { Span, Trace } from '../../attempt/trace.ts';
+import { POSE_RATE_HZ } from '../../../engine/index.ts';
+import { type Span, spanBetween, type Trace } from '../../attempt/trace.ts';
 
 /** A place counts as welded twice when the arc comes back this much later, s, having been this far away, mm. */
 const LATER_S = 8;
@@ -45,12 +46,6 @@ const DOWNWARD_MMPS = -0.3;
 /** Half the window over which the climb is judged: longer than a weave cycle. s */
 const HALF_WINDOW_S = 1.5;
 
-/** How far the torch rose from the first to the last arc over a stretch, mm; negative: it ended lower. */
-export function rise_mm(trace: Trace, span: Span): number {
-  const y = trace.column('aimY_mm');
-  return y[span.to - 1]! - y[span.from]!;
-}
-
 function maskOf(trace: Trace, spans: readonly Span[]): Uint8Array {
   const mask = new Uint8Array(trace.length);
   for (const { from, to } of spans) mask.fill(1, from, to);
@@ -64,7 +59,7 @@ function maskOf(trace: Trace, spans: readonly Span[]): Uint8Array {
 export function downwardShare(trace: Trace, span: Span, technique: readonly Span[] = []): number {
   const y = trace.column('aimY_mm');
   const spared = maskOf(trace, technique);
-  const half = Math.round(HALF_WINDOW_S * 100);
+  const half = Math.round(HALF_WINDOW_S * POSE_RATE_HZ);
   let down = 0;
   let on = 0;
   for (let i = span.from; i < span.to; i++) {
@@ -72,7 +67,32 @@ export function downwardShare(trace: Trace, span: Span, technique: readonly Span
     on++;
     const a = Math.max(span.from, i - half);
     const b = Math.min(span.to - 1, i + half);
-    if (b - a >= half && (y[b]! - y[a]!) / ((b - a) / 100) < DOWNWARD_MMPS) down++;
+    if (b - a >= half && (y[b]! - y[a]!) / ((b - a) / POSE_RATE_HZ) < DOWNWARD_MMPS) down++;
   }
   return on > 0 ? down / on : 0;
+}
+
+/** More of the arc time downward than this is vertical-down. */
+const DOWN_SHARE = 0.3;
+/** An arc that burned over the judged length for some seconds and rose by less than this share of it went nowhere. */
+const LEAST_RISE = 0.3;
+/** Samples: 5 s. */
+const LONG_ENOUGH = 5 * POSE_RATE_HZ;
+
+/** Up or down the joint, or about it without climbing. */
+export type Way = 'up' | 'down' | 'nowhere';
+
+/**
+ * Which way the torch went over a length, a weave's own ups and downs and a restart's drop taken out.
+ * @param technique as for `downwardShare`
+ */
+export function wayOf(trace: Trace, length: { from_mm: number; to_mm: number }, technique: readonly Span[]): Way {
+  const { from_mm, to_mm } = length;
+  const span = spanBetween(trace, from_mm, to_mm);
+  if (span === null) return 'up';
+  const y = trace.column('aimY_mm');
+  const rise = (y[span.to - 1]! - y[span.from]!) / (to_mm - from_mm);
+  if (rise < -LEAST_RISE) return 'down';
+  if (rise < LEAST_RISE) return span.to - span.from > LONG_ENOUGH ? 'nowhere' : 'up';
+  return downwardShare(trace, span, technique) > DOWN_SHARE ? 'down' : 'up';
 }

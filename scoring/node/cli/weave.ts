@@ -15,9 +15,8 @@ import {
   wireState,
 } from '../../../engine/index.ts';
 import { exerciseNamed, exercises, freeExercise } from '../../exercises/ready.ts';
-import { sizeAsked } from '../../lines/readers.ts';
 import { profileNamed, profiles } from '../../profiles/ready.ts';
-import type { Exercise } from '../../schema/exercise.ts';
+import { type Exercise, sizeAsked } from '../../schema/exercise.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';
 import { said } from '../../words/names.ts';
 import { writeText } from './files.ts';
