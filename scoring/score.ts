@@ -16,6 +16,7 @@ import type { AttemptRecording } from './schema/recording.ts';
 import type { ExerciseInResult, Line, Result } from './schema/result.ts';
 import { notesFor, reasonsFor } from './verdict/reasons.ts';
 import { trendScore, verdictOf } from './verdict/verdict.ts';
+import { adviceSaid } from './words/advice.ts';
 import { CAUTIONS, NOT_MODELLED } from './words/statements.ts';
 
 /** Judge by something else than the recording carries. */
@@ -98,7 +99,7 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
     process: measures.process,
     books: { massError: micro(attempt.accounts.massError), energyError: micro(attempt.accounts.energyError) },
     lines,
-    advice,
+    advice: advice.map(adviceSaid),
     notMeasured: measures.notMeasured,
     notModelled: [...NOT_MODELLED],
     cautions: [...CAUTIONS],

@@ -2,6 +2,7 @@ import type { JointOptions, ProcessOptions } from '../../engine/index.ts';
 import type { FreezeStamps } from '../measures/section/station.ts';
 import type { Exercise } from '../schema/exercise.ts';
 import type { Motion } from '../schema/motion.ts';
+import type { LineMeasure } from '../schema/profile.ts';
 import type { Line, Result, Verdict } from '../schema/result.ts';
 import type { Station } from '../schema/station.ts';
 
@@ -22,7 +23,7 @@ export interface Facts {
 }
 
 /** The line of a measure that is worst off; null where none is broken or in doubt. Lines with a length share are left out. */
-export function broken(f: Facts, measure: string, side: 'A' | 'B' | null = null): Line | null {
+export function broken(f: Facts, measure: LineMeasure, side: 'A' | 'B' | null = null): Line | null {
   const candidates = f.lines.filter(
     (l) => l.measure === measure && l.verdict !== 'within' && (side === null || l.side === side),
   );
@@ -30,7 +31,7 @@ export function broken(f: Facts, measure: string, side: 'A' | 'B' | null = null)
 }
 
 /** Surely broken, not just in doubt. */
-export function outside(f: Facts, measure: string, side: 'A' | 'B' | null = null): Line | null {
+export function outside(f: Facts, measure: LineMeasure, side: 'A' | 'B' | null = null): Line | null {
   const line = broken(f, measure, side);
   return line?.verdict === 'outside' ? line : null;
 }

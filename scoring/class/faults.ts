@@ -12,7 +12,6 @@ export const faults: Record<AdviceCode, { name: string; kind: FaultKind }> = {
   'one-pass': { name: 'second pass over a finished bead', kind: 'bead not there' },
   'metal-dropped': { name: 'metal dropped out', kind: 'metal' },
   'too-much-metal': { name: 'more metal laid than the joint holds', kind: 'metal' },
-  'let-it-cool': { name: 'plates too hot', kind: 'metal' },
   'arc-back-on-puddle': { name: 'arc back in the puddle at the root', kind: 'root' },
   'tip-too-far': { name: 'tip too far from the work', kind: 'root' },
   'cold-root': { name: 'root not tied in, too cold', kind: 'root' },

@@ -3,10 +3,8 @@ import type { BeadStop } from '../schema/ends.ts';
 import { sizeAsked } from '../schema/exercise.ts';
 import { craterMeasures, type Profile, type Rule } from '../schema/profile.ts';
 import type { Line } from '../schema/result.ts';
-import { compare, limitValue, margin, type Sense, worse } from './limit.ts';
-import type { LineQuestion } from './rule-line.ts';
-
-const MM_PER_INCH = 25.4;
+import { compare, limitValue, margin, perMm, type Sense, worse } from './limit.ts';
+import type { LineQuestion } from './readers.ts';
 
 /** The rule limits a crater. */
 export function isCraterRule(rule: Rule): boolean {
@@ -26,7 +24,7 @@ interface CraterPoint {
  * no line where no run stopped in it.
  */
 export function craterLine(profile: Profile, rule: Rule, q: LineQuestion): Line[] {
-  const scale = profile.unit === 'in' ? 1 / MM_PER_INCH : 1;
+  const scale = perMm(profile.unit);
   const asSize = rule.measure === 'crater short';
   const sense: Sense = asSize ? 'at least' : 'at most';
   const points = (q.stops ?? []).flatMap((stop) => pointOf(stop, rule, q, scale, sense) ?? []);

@@ -1,5 +1,5 @@
 import type { Limit } from '../schema/profile.ts';
-import type { LineVerdict } from '../schema/result.ts';
+import type { Line, LineVerdict } from '../schema/result.ts';
 
 /** What limits may depend on, in the profile's own unit. */
 export interface Basis {
@@ -59,4 +59,17 @@ const ORDER: readonly LineVerdict[] = ['within', 'too close to call', 'outside']
 /** The worse of two line verdicts. */
 export function worse(a: LineVerdict, b: LineVerdict): LineVerdict {
   return ORDER.indexOf(a) >= ORDER.indexOf(b) ? a : b;
+}
+
+/** Exact, by definition of the international inch. */
+export const MM_PER_INCH = 25.4;
+
+/** Factor from mm to a unit of length; 1 for the rest. */
+export function perMm(unit: Line['unit']): number {
+  return unit === 'in' ? 1 / MM_PER_INCH : 1;
+}
+
+/** A reading or limit of a line in mm, whatever unit its profile is in. */
+export function inMm({ unit }: Pick<Line, 'unit'>, value: number): number {
+  return unit === 'in' ? value * MM_PER_INCH : value;
 }

@@ -1,10 +1,11 @@
 import { plusMinusAt } from '../measures/precision.ts';
 import { sizeAsked } from '../schema/exercise.ts';
-import type { Profile } from '../schema/profile.ts';
+import type { LineMeasure, Profile } from '../schema/profile.ts';
 import type { Line } from '../schema/result.ts';
 import type { Station } from '../schema/station.ts';
 import { compare, worse } from './limit.ts';
-import { type LineQuestion, profileLines, stretches } from './rule-line.ts';
+import type { LineQuestion } from './readers.ts';
+import { profileLines, stretches } from './rule-line.ts';
 
 /** A fillet that is not tied in at the root is never within, whatever a school's own profile leaves out. */
 const ROOT_ALWAYS: Profile['rules'][number] = {
@@ -58,7 +59,7 @@ function exerciseLines(q: LineQuestion): Line[] {
 
 function ownLine(
   q: LineQuestion,
-  measure: string,
+  measure: LineMeasure,
   read: (s: Station) => number,
   plusMinus: number,
   limit: number,

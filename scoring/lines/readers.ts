@@ -1,11 +1,14 @@
 import type { JointOptions } from '../../engine/index.ts';
 import type { PlusMinusName } from '../measures/precision.ts';
-import type { SizeAsked } from '../schema/exercise.ts';
-import type { CraterMeasure, RuleMeasure } from '../schema/profile.ts';
+import type { BeadStop } from '../schema/ends.ts';
+import type { Asked, SizeAsked } from '../schema/exercise.ts';
+import type { LineMeasure, RuleMeasure, RunMeasure } from '../schema/profile.ts';
 import type { Station } from '../schema/station.ts';
 
 /** How a rule's measure is read off a station. */
 export interface MeasureReader {
+  /** Name of its line. */
+  line: LineMeasure;
   sided: boolean;
   /** Length in mm, or an angle. */
   unit: 'mm' | 'deg';
@@ -14,14 +17,11 @@ export interface MeasureReader {
   /** Read as the mean over so many neighbouring stations, where the scallop of a single ripple is not what is meant. */
   over?: number;
   /**
-   * Shown as the size itself: how it is called, the size asked it is taken from, and whether the rule limits what is short of it. The rule
-   * is judged on the difference and the line reads "leg 5.6, at least 5".
+   * Shown as the size itself, leg or throat as the line is named, and whether the rule limits what is short of it. The rule is judged on
+   * the difference and the line reads "leg 5.6, at least 5".
    */
-  shown?: { as: 'leg' | 'throat'; short: boolean };
+  shown?: { short: boolean };
 }
-
-/** Measures read along the run; craters are read where it stopped (crater-lines.ts). */
-export type RunMeasure = Exclude<RuleMeasure, CraterMeasure>;
 
 /**
  * ISO 5817 takes the throat as the height of the largest isosceles triangle in the weld (ISO 2553), hence size/√2 and not the throat
@@ -29,55 +29,74 @@ export type RunMeasure = Exclude<RuleMeasure, CraterMeasure>;
  */
 export const readers: Record<RunMeasure, MeasureReader> = {
   undercut: {
+    line: 'undercut',
     sided: true,
     unit: 'mm',
     plusMinus: 'undercut',
     read: (s, side) => (side === 'A' ? s.undercutA_mm : s.undercutB_mm),
   },
-  convexity: { sided: false, unit: 'mm', plusMinus: 'convexity', read: (s) => s.convexity_mm },
+  convexity: { line: 'convexity', sided: false, unit: 'mm', plusMinus: 'convexity', read: (s) => s.convexity_mm },
   'toe angle': {
+    line: 'toe angle',
     sided: true,
     unit: 'deg',
     plusMinus: 'toe angle',
     read: (s, side) => (side === 'A' ? s.toeAngleA_deg : s.toeAngleB_deg),
   },
   overlap: {
+    line: 'overlap',
     sided: true,
     unit: 'mm',
     plusMinus: 'overlap',
     read: (s, side) => (side === 'A' ? s.overlapA_mm : s.overlapB_mm),
     over: 3,
   },
-  'unequal legs': { sided: false, unit: 'mm', plusMinus: 'unequal legs', read: (s) => Math.abs(s.legA_mm - s.legB_mm) },
+  'unequal legs': {
+    line: 'unequal legs',
+    sided: false,
+    unit: 'mm',
+    plusMinus: 'unequal legs',
+    read: (s) => Math.abs(s.legA_mm - s.legB_mm),
+  },
   'leg short': {
+    line: 'leg',
     sided: false,
     unit: 'mm',
     plusMinus: 'leg',
     read: (s, _side, size) => size.leg_mm - s.size_mm,
-    shown: { as: 'leg', short: true },
+    shown: { short: true },
   },
   'throat short': {
+    line: 'throat',
     sided: false,
     unit: 'mm',
     plusMinus: 'throat',
     read: (s, _side, size) => size.throat_mm - s.size_mm / Math.SQRT2,
-    shown: { as: 'throat', short: true },
+    shown: { short: true },
   },
   'throat over': {
+    line: 'throat',
     sided: false,
     unit: 'mm',
     plusMinus: 'throat',
     read: (s, _side, size) => s.size_mm / Math.SQRT2 - size.throat_mm,
-    shown: { as: 'throat', short: false },
+    shown: { short: false },
   },
   'fusion to plate': {
+    line: 'fusion to plate',
     sided: true,
     unit: 'mm',
     plusMinus: 'fusion',
     read: (s, side) => (side === 'A' ? s.leastFusionA_mm : s.leastFusionB_mm),
   },
-  'root fusion': { sided: false, unit: 'mm', plusMinus: 'root fusion', read: (s) => s.rootFusion_mm },
-  gap: { sided: false, unit: 'mm', plusMinus: 'gap', read: (_s, _side, _size, joint) => joint.gap_mm },
+  'root fusion': {
+    line: 'root fusion',
+    sided: false,
+    unit: 'mm',
+    plusMinus: 'root fusion',
+    read: (s) => s.rootFusion_mm,
+  },
+  gap: { line: 'gap', sided: false, unit: 'mm', plusMinus: 'gap', read: (_s, _side, _size, joint) => joint.gap_mm },
 };
 
 /**
@@ -85,3 +104,15 @@ export const readers: Record<RunMeasure, MeasureReader> = {
  * source): a toe that rests 0.7 mm on cold plate is seen, less is a ripple's scallop.
  */
 export const COUNTS_FROM_MM: Partial<Record<RuleMeasure, number>> = { overlap: 0.7 };
+
+/** What lines are drawn from. */
+export interface LineQuestion {
+  stations: readonly Station[];
+  /** Stops whose craters lie in the judged length; left out where none were read, as off a real coupon. */
+  stops?: readonly BeadStop[];
+  joint: JointOptions;
+  cell_mm: number;
+  asked: Asked;
+  /** Distance between stations, mm. */
+  step_mm: number;
+}

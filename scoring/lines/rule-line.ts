@@ -1,26 +1,12 @@
 import type { JointOptions } from '../../engine/index.ts';
 import { milli, plusMinusAt, tenth } from '../measures/precision.ts';
-import type { BeadStop } from '../schema/ends.ts';
-import { type Asked, type SizeAsked, sizeAsked } from '../schema/exercise.ts';
-import type { Profile, Rule } from '../schema/profile.ts';
+import { type SizeAsked, sizeAsked } from '../schema/exercise.ts';
+import { type LineMeasure, lengthOf, type Profile, type Rule, type RunMeasure } from '../schema/profile.ts';
 import type { Line, LineVerdict } from '../schema/result.ts';
 import type { Station } from '../schema/station.ts';
 import { craterLine, isCraterRule } from './crater-line.ts';
-import { compare, limitValue, margin, type Sense, worse } from './limit.ts';
-import { COUNTS_FROM_MM, type MeasureReader, type RunMeasure, readers } from './readers.ts';
-
-const MM_PER_INCH = 25.4;
-
-export interface LineQuestion {
-  stations: readonly Station[];
-  /** Stops whose craters lie in the judged length; left out where none were read, as off a real coupon. */
-  stops?: readonly BeadStop[];
-  joint: JointOptions;
-  cell_mm: number;
-  asked: Asked;
-  /** Distance between stations, mm. */
-  step_mm: number;
-}
+import { compare, limitValue, MM_PER_INCH, margin, perMm, type Sense, worse } from './limit.ts';
+import { COUNTS_FROM_MM, type LineQuestion, type MeasureReader, readers } from './readers.ts';
 
 /** One station's reading against one rule, in the profile's unit. */
 interface Point {
@@ -67,7 +53,7 @@ function ruleLines(
   q: LineQuestion,
 ): Line[] {
   const unit = reader.unit === 'deg' ? 'deg' : profile.unit;
-  const scale = unit === 'in' ? 1 / MM_PER_INCH : 1;
+  const scale = perMm(unit);
   const size = sizeAsked(q.asked);
   const plusMinus = plusMinusAt(reader.plusMinus, q.cell_mm) * scale;
   const sense: Sense = rule.limit.form === 'floor' ? 'at least' : 'at most';
@@ -80,9 +66,11 @@ function ruleLines(
     const limit = stationLimit(rule, s, size, plateOf(q.joint, side), scale, raise);
     return { y_mm: s.y_mm, reading, limit, verdict: verdictAt(rule, reading, plusMinus, limit, sense) };
   });
-  const shown = reader.shown === undefined ? { points, sense } : asSize(points, reader.shown, size, scale);
-  const line = lineOf(rule, side, shown.points, plusMinus, unit, shown.sense, q.step_mm);
-  if (reader.shown !== undefined) line.measure = reader.shown.as;
+  const shown =
+    reader.shown === undefined
+      ? { points, sense }
+      : asSize(points, reader.line === 'leg', reader.shown.short, size, scale);
+  const line = lineOf(rule, reader.line, side, shown.points, plusMinus, unit, shown.sense, q.step_mm);
   const along = lengthLine(rule, side, q, points, plusMinus, size, scale, line, length);
   return along === null ? [line] : [line, along];
 }
@@ -90,15 +78,16 @@ function ruleLines(
 /** Readings of what is short of or over a size, turned into readings of the size. */
 function asSize(
   points: readonly Point[],
-  shown: { as: 'leg' | 'throat'; short: boolean },
+  asLeg: boolean,
+  short: boolean,
   size: SizeAsked,
   scale: number,
 ): { points: Point[]; sense: Sense } {
-  const asked = (shown.as === 'leg' ? size.leg_mm : size.throat_mm) * scale;
-  const sign = shown.short ? -1 : 1;
+  const asked = (asLeg ? size.leg_mm : size.throat_mm) * scale;
+  const sign = short ? -1 : 1;
   return {
     points: points.map((p) => ({ ...p, reading: asked + sign * p.reading, limit: asked + sign * p.limit })),
-    sense: shown.short ? 'at least' : 'at most',
+    sense: short ? 'at least' : 'at most',
   };
 }
 
@@ -153,6 +142,7 @@ function depthAllowance(rule: Rule, length: number): number | 'nothing' | null {
 
 function lineOf(
   rule: Rule,
+  measure: LineMeasure,
   side: 'A' | 'B' | null,
   points: readonly Point[],
   plusMinus: number,
@@ -168,7 +158,7 @@ function lineOf(
   }
   const round = unit === 'deg' ? tenth : unit === 'in' ? inTenThousandths : milli;
   return {
-    measure: rule.measure,
+    measure,
     side,
     reading: round(worst.reading),
     plusMinus: round(plusMinus),
@@ -230,7 +220,7 @@ function lengthLine(
   const verdict: LineVerdict = most <= limitShare ? 'within' : least > limitShare ? 'outside' : 'too close to call';
   return {
     ...depth,
-    measure: `${rule.measure}, length`,
+    measure: lengthOf(rule.measure as RunMeasure),
     reading: tenth(100 * middle),
     plusMinus: tenth(100 * give),
     unit: '%',

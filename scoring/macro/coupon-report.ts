@@ -1,4 +1,4 @@
-import { compare, worse } from '../lines/limit.ts';
+import { compare, MM_PER_INCH, worse } from '../lines/limit.ts';
 import { allLines } from '../lines/lines.ts';
 import { profileNamed } from '../profiles/ready.ts';
 import { describeFound, InputError } from '../schema/problem.ts';
@@ -9,8 +9,6 @@ import { type ByHandName, byHandOn, type PictureScale } from './by-hand.ts';
 import type { Coupon } from './coupon.ts';
 import { placeMarks, scaleOf } from './joint-frame.ts';
 import { type MarkedReadings, readMarks } from './read-marks.ts';
-
-const MM_PER_INCH = 25.4;
 
 /** What the marks on a real cut come to, judged by a profile. */
 export interface CouponReport {

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import pdfmake from 'pdfmake';
 import type { Content, TDocumentDefinitions } from 'pdfmake/interfaces';
+import { MM_PER_INCH } from '../lines/limit.ts';
 
 /** Font of the papers, which comes with pdfmake. */
 export const PDF_FONT = 'Roboto';
@@ -18,7 +19,7 @@ export function fontBytes(): Uint8Array {
 
 const A4 = { width_pt: 595.28, height_pt: 841.89 } as const;
 /** Points in a millimetre. */
-export const MM = 72 / 25.4;
+export const MM = 72 / MM_PER_INCH;
 const EDGE = 9 * MM;
 const INSIDE = 7 * MM;
 /** Height of a row of the title block, its padding of 2 above and below counted. */

@@ -3,6 +3,7 @@ import { aidsInUseSchema, deviceSchema, originSchema } from './bench.ts';
 import { beadStartSchema, beadStopSchema } from './ends.ts';
 import { askedSchema } from './exercise.ts';
 import { motionSchema } from './motion.ts';
+import { lineMeasures } from './profile.ts';
 import { consistencySchema, stationSchema } from './station.ts';
 
 export const lineVerdicts = ['within', 'outside', 'too close to call'] as const;
@@ -13,7 +14,7 @@ const stretch = z.strictObject({ from_mm: z.number(), to_mm: z.number() });
 
 /** One reading against one limit. Reading, plus-minus and limit share `unit`. */
 const lineSchema = z.strictObject({
-  measure: z.string(),
+  measure: z.enum(lineMeasures),
   /** Which toe or plate; null where the measure has no side. */
   side: z.enum(['A', 'B']).nullable(),
   reading: z.number(),
@@ -58,7 +59,6 @@ export const adviceCodes = [
   'one-pass',
   'metal-dropped',
   'too-much-metal',
-  'let-it-cool',
   'arc-back-on-puddle',
   'tip-too-far',
   'cold-root',

@@ -1,20 +1,18 @@
+import { overfull } from '../advice/metal.ts';
 import { exerciseNamed, exercises } from '../exercises/ready.ts';
 import type { Exercise } from '../schema/exercise.ts';
 import type { Motion } from '../schema/motion.ts';
+import { DROPPED } from '../schema/proved.ts';
 import type { Advice, Change, Result } from '../schema/result.ts';
-import { DROPPED, type Fault } from './fault.ts';
+import type { Fault } from './fault.ts';
 import { backToMiddle, outOfBand, sized } from './sized.ts';
 import { inSteps, type Knob } from './steps.ts';
 
-/** Metal laid over metal held beyond which the crown is the settings' doing; as the advice has it. */
-const TOO_MUCH = 1.25;
-
 /** More metal than the joint holds, and the fault is of the kind that makes: crown or size. */
 export function metalFirst(fault: Fault, result: Result): { laid_mm2: number; holds_mm2: number } | null {
-  const { laid_mm2, holds_mm2 } = result.process;
-  if (laid_mm2 === null || holds_mm2 === null || laid_mm2 < TOO_MUCH * holds_mm2) return null;
+  const metal = overfull(result.process);
   const over = fault.sense === 'at most' && ['leg', 'throat', 'size over'].includes(fault.measure);
-  return over || fault.measure === 'convexity' || fault.measure === 'toe angle' ? { laid_mm2, holds_mm2 } : null;
+  return over || fault.measure === 'convexity' || fault.measure === 'toe angle' ? metal : null;
 }
 
 /**
@@ -93,7 +91,6 @@ function tradeOrder(fault: Fault, result: Result): Change[] {
         ? [down('travel_mmps'), up('width_mm'), up(pause(shorter)), up('feed_mpmin')]
         : [up('travel_mmps'), down('feed_mpmin'), down('width_mm')];
     case 'size over':
-    case 'throat over':
       return [up('travel_mmps'), down('feed_mpmin'), down('width_mm')];
     default:
       return [];

@@ -1,8 +1,11 @@
+import type { LineMeasure } from '../schema/profile.ts';
+import { DROPPED } from '../schema/proved.ts';
 import type { Advice, Line, Result } from '../schema/result.ts';
+import { HEAVY_DROP } from '../verdict/reasons.ts';
 
 /** What a piece of advice is about: a line that is not within, or metal that dropped out. */
 export interface Fault {
-  measure: string;
+  measure: LineMeasure | typeof DROPPED;
   side: 'A' | 'B' | null;
   unit: string;
   sense: 'at most' | 'at least';
@@ -15,15 +18,12 @@ export interface Fault {
   rule: string;
 }
 
-export const DROPPED = 'metal dropped out';
-const HEAVY_DROP = 0.1;
-
-const TOE: readonly string[] = ['overlap', 'fusion to plate', 'toe angle'];
-const SIZE: readonly string[] = ['leg', 'throat', 'leg short, length', 'throat short, length'];
-const CROWN: readonly string[] = ['convexity', 'toe angle'];
+const TOE: readonly LineMeasure[] = ['overlap', 'fusion to plate', 'toe angle'];
+const SIZE: readonly LineMeasure[] = ['leg', 'throat', 'leg short, length', 'throat short, length'];
+const CROWN: readonly LineMeasure[] = ['convexity', 'toe angle'];
 
 /** Measures an advice may speak of, most likely first. Empty: it speaks of a habit or of nothing. */
-function measuresOf(advice: Advice): readonly string[] {
+function measuresOf(advice: Advice): readonly LineMeasure[] {
   switch (advice.code) {
     case 'arc-back-on-puddle':
     case 'tip-too-far':
@@ -42,7 +42,7 @@ function measuresOf(advice: Advice): readonly string[] {
     case 'crowned-slow':
       return CROWN;
     case 'too-much-metal':
-      return [...CROWN, 'size over', ...SIZE, 'throat over'];
+      return [...CROWN, 'size over', ...SIZE];
     case 'undersize':
       return SIZE;
     case 'oversize':
@@ -123,7 +123,9 @@ export function sameLine(fault: Fault, result: Result): Fault | null {
   return asFault(result.lines.find((l) => isSame(l, fault)));
 }
 
-function isSame(a: Pick<Line, 'measure' | 'side' | 'rule'>, b: Pick<Line, 'measure' | 'side' | 'rule'>): boolean {
+type Named = Pick<Fault, 'measure' | 'side' | 'rule'>;
+
+function isSame(a: Named, b: Named): boolean {
   return a.measure === b.measure && a.side === b.side && a.rule === b.rule;
 }
 

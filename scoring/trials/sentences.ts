@@ -1,7 +1,8 @@
 import type { JointOptions } from '../../engine/index.ts';
+import { DROPPED } from '../schema/proved.ts';
 import type { Change } from '../schema/result.ts';
 import { measureName, said, toeName } from '../words/names.ts';
-import { DROPPED, type Fault } from './fault.ts';
+import type { Fault } from './fault.ts';
 
 type Kind = JointOptions['kind'];
 

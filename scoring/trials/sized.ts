@@ -1,4 +1,5 @@
 import { minTipToWork_mm, type ProcessOptions } from '../../engine/index.ts';
+import { UNEVEN_LEGS_MM } from '../advice/habits.ts';
 import type { Band, Exercise } from '../schema/exercise.ts';
 import type { Change, Result } from '../schema/result.ts';
 import { inSteps, type Knob, steps } from './steps.ts';
@@ -73,7 +74,7 @@ export function sensible(
 /** Most of them tried for one fault: the ones farthest out. */
 const MOST = 2;
 /** Legs this far apart on the whole are a weave off the middle, mm; on a lap the edge's own thickness keeps that leg short. */
-const UNEVEN_LEGS_MM = { even: 0.6, lap: 2 } as const;
+const ONE_SIDED_MM = { even: UNEVEN_LEGS_MM, lap: 2 } as const;
 
 /** Back to what was asked, wherever the hand was measured outside its band: farthest out first, reckoned in half bands. */
 export function outOfBand(result: Result, exercise: Exercise): Change[] {
@@ -99,7 +100,7 @@ export function backToMiddle(result: Result): Change | null {
   const { mean } = result.bead;
   if (mean === null) return null;
   const apart = mean.legA_mm - mean.legB_mm;
-  const least = mean.edgeMeltedBack_mm === null ? UNEVEN_LEGS_MM.even : UNEVEN_LEGS_MM.lap;
+  const least = mean.edgeMeltedBack_mm === null ? ONE_SIDED_MM.even : ONE_SIDED_MM.lap;
   if (Math.abs(apart) < least) return null;
   // A shift across the view moves both legs by root two of it, one up and one down; a step is half a millimetre.
   return inSteps('centre_mm', (apart > 0 ? -1 : 1) * Math.max(1, Math.round(Math.abs(apart) / Math.SQRT2)));

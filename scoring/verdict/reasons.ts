@@ -8,7 +8,7 @@ import type { Note, Reason, Result } from '../schema/result.ts';
 import { said } from '../words/names.ts';
 
 /** More metal dropped out than this share of the wire fed, and the bead is no bead to judge. */
-const HEAVY_DROP = 0.1;
+export const HEAVY_DROP = 0.1;
 const NOTED_DROP = 0.005;
 /** Heat or metal that the model cannot account for beyond these shares: what it shows is not to be judged. */
 const OPEN_ENERGY = 1e-3;

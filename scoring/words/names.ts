@@ -1,4 +1,6 @@
 import type { JointOptions } from '../../engine/index.ts';
+import type { LineMeasure } from '../schema/profile.ts';
+import type { DROPPED } from '../schema/proved.ts';
 
 type Kind = JointOptions['kind'];
 
@@ -15,12 +17,12 @@ export function toeName(kind: Kind, side: 'A' | 'B'): string {
 }
 
 /** Measures as said on screen and paper. */
-export function measureName(measure: string, side: 'A' | 'B' | null, kind: Kind): string {
+export function measureName(measure: LineMeasure | typeof DROPPED, side: 'A' | 'B' | null, kind: Kind): string {
   const on =
     side === null
       ? ''
       : `, ${measure === 'fusion to plate' ? plateName(kind, side) : side === 'A' ? 'right toe' : 'left toe'}`;
-  const names: Record<string, string> = {
+  const names: Partial<Record<LineMeasure | typeof DROPPED, string>> = {
     'root fusion': 'past the corner at the root',
     'fusion to plate': 'fused into the plate',
     leg: 'leg',
@@ -39,4 +41,9 @@ export function measureName(measure: string, side: 'A' | 'B' | null, kind: Kind)
 export function said(x: number, decimals = 1): string {
   const text = x.toFixed(decimals);
   return text.includes('.') ? text.replace(/0+$/, '').replace(/\.$/, '').replace(/^-0$/, '0') : text;
+}
+
+/** The first letter a capital one. */
+export function upper(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
