@@ -111,7 +111,7 @@ export {
   type StationMeasure,
   stationSchema,
 } from './schema/station.ts';
-export { recordingVersions, type Step, upToCurrent, type Versions } from './schema/version.ts';
+export { exerciseVersions, recordingVersions, type Step, upToCurrent, type Versions } from './schema/version.ts';
 export { judgeAttempt, type ScoreOptions, scoreAttempt } from './score.ts';
 export { applyChange } from './trials/apply.ts';
 export { ENOUGH, type ProveOptions, proveAdvice, RERUNS } from './trials/prove-advice.ts';

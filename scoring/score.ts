@@ -16,6 +16,7 @@ import type { AttemptRecording } from './schema/recording.ts';
 import type { ExerciseInResult, Line, Result } from './schema/result.ts';
 import { notesFor, reasonsFor } from './verdict/reasons.ts';
 import { trendScore, verdictOf } from './verdict/verdict.ts';
+import { SCORING_VERSION } from './version.ts';
 import { adviceSaid } from './words/advice.ts';
 import { CAUTIONS, NOT_MODELLED } from './words/statements.ts';
 
@@ -82,11 +83,12 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
   const advice = exercise === null ? [] : adviceFor({ ...facts, exercise, verdict, reasons, weldedTwice_mm });
   return {
     format: 'toehold-result',
-    version: 1,
+    version: 2,
     verdict,
     reasons,
     score: exercise === null ? null : trendScore(verdict, lines, motion, exercise.target),
     engine: ENGINE_VERSION,
+    scoring: SCORING_VERSION,
     stateHash: attempt.stateHash,
     exercise: exercise === null ? null : exerciseInResult(exercise),
     profile: profile === null ? null : { name: profile.name, title: profile.title, edition: profile.edition },

@@ -1,4 +1,4 @@
-import type { Advice, AdviceCode } from '../schema/result.ts';
+import type { Advice, AdviceCode, Reason } from '../schema/result.ts';
 import { faults } from './faults.ts';
 import { type AttemptName, exerciseMeant, readAttemptName } from './file-name.ts';
 import type { Scored } from './scored.ts';
@@ -32,6 +32,15 @@ export function compare(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }
 
+/** Reasons that speak of the file and not of the hand. */
+const OF_THE_FILE: ReadonlySet<Reason['code']> = new Set([
+  'recording-edited',
+  'header-edited',
+  'state-differs',
+  'exercise-edited',
+  'settings-edited',
+]);
+
 /** Scored files as entries of the sheet, with everything that does not fit named. */
 export function entriesOf(scored: readonly Scored[]): Entry[] {
   const entries = scored.map(entryOf).sort(byTime);
@@ -49,9 +58,7 @@ function entryOf(scored: Scored): Entry {
     notCounted.push(`origin says ${r.origin.kind}, device says ${r.device.kind}`);
   } else if (r.origin.kind === 'robot') notCounted.push('welded by the robot hand');
   for (const x of r.reasons) {
-    if (x.code === 'recording-edited' || x.code === 'exercise-edited' || x.code === 'settings-edited') {
-      notCounted.push(sentenceStart(x.text));
-    }
+    if (OF_THE_FILE.has(x.code)) notCounted.push(sentenceStart(x.text));
   }
   const meant = name.exercise === null ? null : exerciseMeant(name.exercise);
   const judged = r.exercise?.name ?? null;

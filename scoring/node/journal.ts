@@ -3,6 +3,7 @@ import { ENGINE_VERSION } from '../../engine/index.ts';
 import { digest, type Judge, type Scored, scoredSchema } from '../class/scored.ts';
 import { exercises } from '../exercises/ready.ts';
 import { profiles } from '../profiles/ready.ts';
+import { SCORING_VERSION } from '../version.ts';
 import { whyNot, writeText } from './files.ts';
 
 /** Name of the journal kept in a scored folder. */
@@ -12,11 +13,11 @@ export const JOURNAL_NAME = '.toehold-scored.jsonl';
 const MOST_JOURNAL = 200_000_000;
 
 /**
- * What was judged by, as a digest: engine, ready exercises and profiles, and those given on the command line. A score made by another
+ * What was judged by, as a digest: engine, scoring, ready exercises and profiles, and those given on the command line. A score made by another
  * judge is not taken over.
  */
 function judgeDigest(judge: Judge): string {
-  return digest(JSON.stringify([ENGINE_VERSION, exercises, profiles, judge.exercise, judge.profile]));
+  return digest(JSON.stringify([ENGINE_VERSION, SCORING_VERSION, exercises, profiles, judge.exercise, judge.profile]));
 }
 
 /**

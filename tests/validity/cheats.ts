@@ -21,7 +21,7 @@ function judged(recording: AttemptRecording): { result: Result; counted: boolean
 
 function hand(exercise: Exercise, change: (poses: Pose[]) => Pose[] = (p) => p): AttemptRecording {
   const poses = [...weaveHand(exercise.demonstration, noFaults(1))];
-  return weldPoses(exercise, change(poses), 1).recording;
+  return weldPoses(exercise, change(poses)).recording;
 }
 
 const tee = (weave: Partial<Exercise['demonstration']> = {}): Exercise => exerciseOf({ setting: 'tee', weave });
@@ -48,7 +48,7 @@ export const cheats: readonly Cheat[] = [
   {
     name: 'guides left on in a test',
     tried: () => {
-      const exercise = { ...tee(), aids: { ghost: false, beat: false, toeMarks: false, handRig: false } };
+      const exercise = { ...tee(), aids: { pacer: false, beat: false, toeMarks: false, handRig: false } };
       const recording = hand(exercise);
       return judged({ ...recording, aids: { ...recording.aids, beat: true, toeMarks: true } });
     },

@@ -90,7 +90,7 @@ export function exerciseOf(c: Pick<Case, 'setting' | 'weave'>): Exercise {
 export function weldCase(c: Case): { recording: AttemptRecording; result: Result } {
   const exercise = exerciseOf(c);
   const faults: HandFaults = { ...noFaults(c.seed), ...c.faults, seed: c.seed };
-  return weldPoses(exercise, weaveHand(exercise.demonstration, faults), c.seed, {
+  return weldPoses(exercise, weaveHand(exercise.demonstration, faults), {
     kind: 'robot',
     weave: exercise.demonstration,
     faults,
@@ -100,27 +100,31 @@ export function weldCase(c: Case): { recording: AttemptRecording; result: Result
 export function weldPoses(
   exercise: Exercise,
   hand: Iterable<Pose>,
-  seed: number,
   origin: AttemptRecording['origin'] = { kind: 'hand' },
 ): { recording: AttemptRecording; result: Result } {
   const simulation: SimulationOptions = { joint: exercise.joint, process: exercise.process, cell_mm: 0.75 };
-  const recorder = createRecorder({
-    simulation,
+  const sim = createSimulation(simulation);
+  const recorder = createRecorder(sim, {
     origin,
     device: {
       kind: origin.kind === 'robot' ? 'robot' : 'pen',
       measures: { tipToWork: true, workAngle: true, travelAngle: true },
       scale: 1,
     },
-    aids: { ghost: false, beat: false, toeMarks: false, plainView: false, handRig: null },
-    seed,
+    aids: { pacer: false, beat: false, toeMarks: false, plainView: false, handRig: null },
     exercise,
   });
-  const sim = createSimulation(simulation);
   const trace = new Trace();
   for (const pose of hand) trace.add(sim.step(recorder.add(pose)));
-  const recording = recordingSchema.parse(recorder.finish(sim, 'length-reached'));
-  const attempt = { simulation, trace, section: sim.section, accounts: sim.accounts(), stateHash: sim.hash() };
+  const recording = recordingSchema.parse(recorder.finish('hand-finished'));
+  const attempt = {
+    simulation,
+    trace,
+    section: sim.section,
+    accounts: sim.accounts(),
+    stateHash: sim.hash(),
+    states: recorder.states(),
+  };
   return { recording, result: judgeAttempt(recording, attempt) };
 }
 

@@ -1,12 +1,12 @@
 import { noFaults, POSE_RATE_HZ, type Pose, weaveHand } from '../../engine/index.ts';
 import type { Exercise } from '../../scoring/index.ts';
 
-/** Length of weave the ghost shows before it starts over, mm. */
+/** Length of weave the pacer shows before it starts over, mm. */
 const SHOWN_MM = 16;
 const REST_S = 0.8;
 
 /** Shows the exercise's weave with the torch before the arc is struck: a demonstration, not something to chase. */
-export class GhostHand {
+export class Pacer {
   private of: Exercise | null = null;
   private path: Pose[] = [];
   private since_ms = 0;
