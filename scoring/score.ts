@@ -14,11 +14,13 @@ import { describeFound, InputError } from './schema/problem.ts';
 import type { Profile } from './schema/profile.ts';
 import type { AttemptRecording } from './schema/recording.ts';
 import type { ExerciseInResult, Line, Result } from './schema/result.ts';
-import { notesFor, reasonsFor } from './verdict/reasons.ts';
+import { notesFor } from './verdict/notes.ts';
+import { reasonsFor } from './verdict/reasons.ts';
 import { trendScore, verdictOf } from './verdict/verdict.ts';
 import { SCORING_VERSION } from './version.ts';
 import { adviceSaid } from './words/advice.ts';
 import { CAUTIONS, NOT_MODELLED } from './words/statements.ts';
+import { noteSaid, reasonSaid } from './words/verdict.ts';
 
 /** Judge by something else than the recording carries. */
 export interface ScoreOptions {
@@ -85,7 +87,7 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
     format: 'toehold-result',
     version: 2,
     verdict,
-    reasons,
+    reasons: reasons.map(reasonSaid),
     score: exercise === null ? null : trendScore(verdict, lines, motion, exercise.target),
     engine: ENGINE_VERSION,
     scoring: SCORING_VERSION,
@@ -95,7 +97,7 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
     origin: recording.origin,
     device: recording.device,
     aids: recording.aids,
-    notes: notesFor(question, profile?.name ?? null),
+    notes: notesFor(question, profile?.name ?? null).map(noteSaid),
     motion,
     bead,
     process: measures.process,

@@ -5,6 +5,7 @@ import type { Motion } from '../schema/motion.ts';
 import type { LineMeasure } from '../schema/profile.ts';
 import type { Line, Result, Verdict } from '../schema/result.ts';
 import type { Station } from '../schema/station.ts';
+import type { FoundReason } from '../verdict/found.ts';
 
 /** Everything the reasoning looks at. */
 export interface Facts {
@@ -17,7 +18,7 @@ export interface Facts {
   lines: readonly Line[];
   figures: Result['process'];
   verdict: Verdict;
-  reasons: Result['reasons'];
+  reasons: readonly FoundReason[];
   /** Length over which the arc came back to finished bead. */
   weldedTwice_mm: number;
 }

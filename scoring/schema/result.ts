@@ -112,30 +112,27 @@ export const reasonCodes = [
   'state-differs',
   'exercise-edited',
   'aids-in-test',
-  'too-long',
   'books-open',
 ] as const;
 
 const reasonSchema = z.strictObject({ code: z.enum(reasonCodes), text: z.string() });
 
-/** A fact about the attempt that changes no reading but should be known to whoever looks at it. */
-const noteSchema = z.strictObject({
-  code: z.enum([
-    'robot',
-    'aids',
-    'hand-rig',
-    'engine-differs',
-    'no-chain',
-    'origin-device-mismatch',
-    'not-a-ready-exercise',
-    'size-over-6',
-    'profile-changed',
-    'stopped-early',
-    'metal-dropped',
-    'gap-over-rule',
-  ]),
-  text: z.string(),
-});
+/** Every fact about an attempt that changes no reading but should be known to whoever looks at it. */
+export const noteCodes = [
+  'robot',
+  'aids',
+  'hand-rig',
+  'engine-differs',
+  'no-chain',
+  'origin-device-mismatch',
+  'not-a-ready-exercise',
+  'size-over-6',
+  'profile-changed',
+  'stopped-early',
+  'metal-dropped',
+] as const;
+
+const noteSchema = z.strictObject({ code: z.enum(noteCodes), text: z.string() });
 
 /** File format of a result. */
 export const resultSchema = z.strictObject({
@@ -221,5 +218,9 @@ export type Change = z.infer<typeof changeSchema>;
 export type Reason = z.infer<typeof reasonSchema>;
 /** A fact about the attempt that changes no reading. */
 export type Note = z.infer<typeof noteSchema>;
+/** What a reason is about. */
+export type ReasonCode = Reason['code'];
+/** What a note is about. */
+export type NoteCode = Note['code'];
 /** What a result keeps of its exercise. */
 export type ExerciseInResult = NonNullable<Result['exercise']>;

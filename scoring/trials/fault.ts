@@ -1,6 +1,6 @@
 import type { LineMeasure } from '../schema/profile.ts';
 import { DROPPED } from '../schema/proved.ts';
-import type { Advice, Line, Result } from '../schema/result.ts';
+import type { Advice, Line, ReasonCode, Result } from '../schema/result.ts';
 import { HEAVY_DROP } from '../verdict/reasons.ts';
 
 /** What a piece of advice is about: a line that is not within, or metal that dropped out. */
@@ -130,7 +130,7 @@ function isSame(a: Named, b: Named): boolean {
 }
 
 /** Reasons that speak of the file and not of the weld; a re-run with other settings has them by right. */
-const OF_THE_FILE: readonly string[] = [
+const OF_THE_FILE: readonly ReasonCode[] = [
   'settings-edited',
   'recording-edited',
   'header-edited',

@@ -1,10 +1,11 @@
 import { margin, worse } from '../lines/limit.ts';
 import type { Band, HandTarget } from '../schema/exercise.ts';
 import type { Motion } from '../schema/motion.ts';
-import type { Line, Reason, Verdict } from '../schema/result.ts';
+import type { Line, Verdict } from '../schema/result.ts';
+import type { FoundReason } from './found.ts';
 
 /** The worst line decides; a reason against judging goes before all lines. The hand has no say. */
-export function verdictOf(lines: readonly Line[], reasons: readonly Reason[]): Verdict {
+export function verdictOf(lines: readonly Line[], reasons: readonly FoundReason[]): Verdict {
   if (reasons.length > 0 || lines.length === 0) return 'no verdict';
   return lines.map((l) => l.verdict).reduce(worse);
 }
