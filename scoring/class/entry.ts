@@ -19,6 +19,23 @@ export interface Entry {
   mismatches: string[];
 }
 
+/** One trainee at one exercise on one kind of device. Devices are never mixed: what they can measure differs. */
+export interface TraineeRow {
+  trainee: string;
+  exercise: string | null;
+  device: string;
+  /** In the order they were made; only those that count. */
+  attempts: Entry[];
+  first: Entry;
+  latest: Entry;
+  /** Trend numbers of the latest attempts, those without a verdict left out. */
+  median: number | null;
+  spread: { from: number; to: number } | null;
+  within: number;
+  withoutVerdict: number;
+  commonFault: AdviceCode | null;
+}
+
 /** Attempts in the order they were made, as far as their names say: day, number, file name. */
 export function byTime(a: Entry, b: Entry): number {
   return (

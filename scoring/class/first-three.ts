@@ -1,7 +1,6 @@
 import { measureName, said } from '../words/names.ts';
-import { compare, type Entry, LATEST } from './entry.ts';
+import { compare, type Entry, LATEST, type TraineeRow } from './entry.ts';
 import { faultName, kindOrder } from './faults.ts';
-import type { TraineeRow } from './sheet.ts';
 
 /** Somebody to go to first, why, and the cut to put on the table. */
 export interface First {

@@ -1,4 +1,4 @@
-import { stringify } from 'csv-stringify/sync';
+import { csvText } from '../schema/csv.ts';
 import { measureName } from '../words/names.ts';
 import { readAttemptName } from './file-name.ts';
 import type { Scored } from './scored.ts';
@@ -101,21 +101,6 @@ export function rowOf(s: Scored): Row {
 
 function percent(share: number | null): number | null {
   return share === null ? null : Math.round(1000 * share) / 10;
-}
-
-/**
- * Rows as CSV (RFC 4180, UTF-8 with byte order mark, so that a spreadsheet reads accents). A text cell that a spreadsheet would take for a
- * formula is preceded by an apostrophe; numbers stay numbers.
- * @param columns column names, for the header of a table without rows
- */
-export function csvText(rows: readonly object[], columns: readonly string[]): string {
-  return stringify([...rows], {
-    header: true,
-    columns: [...columns],
-    bom: true,
-    escape_formulas: true,
-    record_delimiter: 'windows',
-  });
 }
 
 /** One row an attempt as CSV with a heading; text that a spreadsheet would take for a formula is disarmed. */

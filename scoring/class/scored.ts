@@ -1,6 +1,7 @@
-import { createHash } from 'node:crypto';
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { z } from 'zod';
-import { textOf } from '../node/files.ts';
+import { textOf } from '../schema/bytes.ts';
 import type { Exercise } from '../schema/exercise.ts';
 import type { Profile } from '../schema/profile.ts';
 import { readRecording } from '../schema/read.ts';
@@ -48,8 +49,9 @@ export function scoreBytes(bytes: Uint8Array, file: string, judge: Judge): Score
   };
 }
 
+/** SHA-256 as hexadecimal digits; of a text, of its UTF-8. */
 export function digest(content: Uint8Array | string): string {
-  return createHash('sha256').update(content).digest('hex');
+  return bytesToHex(sha256(typeof content === 'string' ? utf8ToBytes(content) : content));
 }
 
 function handDigest(recording: AttemptRecording): string {
@@ -63,4 +65,10 @@ function withoutLists(r: Result): Result {
     motion: { ...r.motion, crossings: [], toes: [] },
     bead: { ...r.bead, stations: [] },
   };
+}
+
+/** A file that could not be scored, and the sentence why. */
+export interface BadFile {
+  file: string;
+  reason: string;
 }

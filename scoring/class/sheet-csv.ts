@@ -1,6 +1,7 @@
+import { csvText } from '../schema/csv.ts';
+import type { TraineeRow } from './entry.ts';
 import { faultName } from './faults.ts';
-import { csvText } from './rows.ts';
-import type { ClassSheet, TraineeRow } from './sheet.ts';
+import type { ClassSheet } from './sheet.ts';
 
 /** A row of the class table as it goes into a spreadsheet. */
 function flat(row: TraineeRow): Record<(typeof COLUMNS)[number], string | number | null> {

@@ -1,8 +1,8 @@
 import { said } from '../words/names.ts';
-import type { Entry } from './entry.ts';
+import type { Entry, TraineeRow } from './entry.ts';
 import { faultName } from './faults.ts';
 import { FIRST_RULE } from './first-three.ts';
-import type { ClassSheet, TraineeRow } from './sheet.ts';
+import type { ClassSheet } from './sheet.ts';
 
 export const TABLE_HEAD = [
   'trainee',

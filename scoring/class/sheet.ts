@@ -1,28 +1,10 @@
 import { median, spread } from '../measures/statistics.ts';
-import type { BadFile } from '../node/score-folder.ts';
 import type { AdviceCode } from '../schema/result.ts';
-import { byTime, compare, type Entry, entriesOf, LATEST } from './entry.ts';
+import { byTime, compare, type Entry, entriesOf, LATEST, type TraineeRow } from './entry.ts';
 import { kindOrder } from './faults.ts';
 import { personSaid } from './file-name.ts';
 import { type First, firstThree } from './first-three.ts';
-import type { Scored } from './scored.ts';
-
-/** One trainee at one exercise on one kind of device. Devices are never mixed: what they can measure differs. */
-export interface TraineeRow {
-  trainee: string;
-  exercise: string | null;
-  device: string;
-  /** In the order they were made; only those that count. */
-  attempts: Entry[];
-  first: Entry;
-  latest: Entry;
-  /** Trend numbers of the latest attempts, those without a verdict left out. */
-  median: number | null;
-  spread: { from: number; to: number } | null;
-  within: number;
-  withoutVerdict: number;
-  commonFault: AdviceCode | null;
-}
+import type { BadFile, Scored } from './scored.ts';
 
 /** A class on one sheet: who does what now, what they have in common, whom to see first, and every file that does not fit. */
 export interface ClassSheet {

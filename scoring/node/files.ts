@@ -11,20 +11,8 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
+import { MOST_BYTES, textOf } from '../schema/bytes.ts';
 import { InputError } from '../schema/problem.ts';
-
-/** Largest file taken in, bytes. */
-export const MOST_BYTES = 16_000_000;
-
-/** First bytes of packed files. None is read: a few kilobytes can unpack to more than fits in memory. */
-const PACKED: readonly [string, readonly number[]][] = [
-  ['gzip', [0x1f, 0x8b]],
-  ['zip', [0x50, 0x4b, 0x03, 0x04]],
-  ['bzip2', [0x42, 0x5a, 0x68]],
-  ['xz', [0xfd, 0x37, 0x7a, 0x58, 0x5a]],
-  ['Zstandard', [0x28, 0xb5, 0x2f, 0xfd]],
-  ['7z', [0x37, 0x7a, 0xbc, 0xaf]],
-];
 
 /**
  * Reads a file whole. Opened first and looked at through the open handle, so that what was checked is what is read; never waits on a
@@ -67,25 +55,6 @@ function readAll(file: number, size: number, name: string): Uint8Array {
     if (got === 0) return bytes.slice(0, length);
     length += got;
     if (length > MOST_BYTES) throw tooLarge(name, length);
-  }
-}
-
-/**
- * Bytes as text.
- * @throws InputError when they are packed or not UTF-8
- */
-export function textOf(bytes: Uint8Array, name: string): string {
-  for (const [kind, first] of PACKED) {
-    if (first.every((b, i) => bytes[i] === b)) {
-      throw new InputError(name, [
-        { path: '', found: `a packed file (${kind})`, allowed: 'plain JSON text; packed files are not opened' },
-      ]);
-    }
-  }
-  try {
-    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
-  } catch {
-    throw new InputError(name, [{ path: '', found: 'bytes that are not UTF-8 text', allowed: 'JSON text in UTF-8' }]);
   }
 }
 
@@ -133,4 +102,9 @@ export function writeText(path: string, content: string | Uint8Array): void {
     rmSync(temporary, { force: true });
     throw new InputError(path, [{ path: '', found: whyNot(cause), allowed: 'a place that can be written to' }]);
   }
+}
+
+/** Text of a file. @throws InputError when it cannot be read, is packed, too large or no text */
+export function readText(path: string): string {
+  return textOf(readBytes(path), path);
 }

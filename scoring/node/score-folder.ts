@@ -1,6 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
-import { digest, type Judge, type Scored } from '../class/scored.ts';
+import { type BadFile, digest, type Judge, type Scored } from '../class/scored.ts';
 import { InputError } from '../schema/problem.ts';
 import { listFolder, readInFolder } from './folder.ts';
 import { JOURNAL_NAME, Journal } from './journal.ts';
@@ -28,12 +28,6 @@ export interface Progress {
   known: number;
   /** File just finished. */
   file: string;
-}
-
-/** A file that could not be scored, and the sentence why. */
-export interface BadFile {
-  file: string;
-  reason: string;
 }
 
 /** Everything a folder came to. */

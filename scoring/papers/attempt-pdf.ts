@@ -1,6 +1,6 @@
 import type { Content, TableCell } from 'pdfmake/interfaces';
 import type { AttemptPaper, PaperLine } from './attempt-paper.ts';
-import { MM, pdfOf, TEXT_WIDTH } from './pdf.ts';
+import { MM, type PaperFonts, pdfOf, TEXT_WIDTH } from './pdf.ts';
 import { drawing, framed, heading, ruled, titled } from './pdf-parts.ts';
 import { COUPON_CELLS, LINES_HEAD, STRIP_SAYS } from './sentences.ts';
 
@@ -10,54 +10,61 @@ const STANDING = 20 * MM;
 const RIGHT = TEXT_WIDTH - CUT - GAP;
 
 /** The report of one attempt as a PDF, one sheet of A4. Same recording, same bytes. */
-export function attemptPdf(p: AttemptPaper): Promise<Uint8Array> {
-  return pdfOf({
-    title: `${p.file}: ${p.verdict}`,
-    subject: p.title,
-    block: [...p.block, ...COUPON_CELLS],
-    content: [
-      ...heading(p.title, { word: p.verdict, small: p.trend === null ? null : `trend number ${p.trend}` }, p.settings),
-      {
-        columns: [
-          {
-            width: CUT,
-            stack: [framed(p.cut.svg, CUT, `The cut at ${p.cut.y_mm} mm, ${p.cut.why}. Heavy strokes: not fused.`)],
-          },
-          {
-            width: RIGHT,
-            stack: [
-              ...firstFix(p),
-              ...titled('Then', p.after),
-              ...titled('No verdict because', p.reasons),
-              ...titled('To know', p.notes),
-              ...smallCuts(p),
-            ],
-          },
-        ],
-        columnGap: GAP,
-      },
-      {
-        stack: [drawing(p.strip, TEXT_WIDTH), { text: STRIP_SAYS, fontSize: 6.8, margin: [0, -7, 0, 0] }],
-        margin: [0, 2, 0, 3],
-      },
-      ...(p.lines.length === 0 ? [] : [lines(p.lines)]),
-      { text: p.hand.join(' '), margin: [0, 4, 0, 4] },
-      {
-        columns: [
-          {
-            stack: [
-              { text: 'Not measured', bold: true },
-              `${p.notMeasured === '' ? 'nothing: this device measures all of it' : p.notMeasured}.`,
-            ],
-          },
-          { stack: [{ text: 'Not modelled', bold: true }, `${p.notModelled}.`] },
-        ],
-        columnGap: GAP,
-        fontSize: 6.8,
-      },
-      { text: p.cautions.join(' '), fontSize: 6.8, margin: [0, 3, 0, 0] },
-    ],
-  });
+export function attemptPdf(p: AttemptPaper, fonts: PaperFonts): Promise<Uint8Array> {
+  return pdfOf(
+    {
+      title: `${p.file}: ${p.verdict}`,
+      subject: p.title,
+      block: [...p.block, ...COUPON_CELLS],
+      content: [
+        ...heading(
+          p.title,
+          { word: p.verdict, small: p.trend === null ? null : `trend number ${p.trend}` },
+          p.settings,
+        ),
+        {
+          columns: [
+            {
+              width: CUT,
+              stack: [framed(p.cut.svg, CUT, `The cut at ${p.cut.y_mm} mm, ${p.cut.why}. Heavy strokes: not fused.`)],
+            },
+            {
+              width: RIGHT,
+              stack: [
+                ...firstFix(p),
+                ...titled('Then', p.after),
+                ...titled('No verdict because', p.reasons),
+                ...titled('To know', p.notes),
+                ...smallCuts(p),
+              ],
+            },
+          ],
+          columnGap: GAP,
+        },
+        {
+          stack: [drawing(p.strip, TEXT_WIDTH), { text: STRIP_SAYS, fontSize: 6.8, margin: [0, -7, 0, 0] }],
+          margin: [0, 2, 0, 3],
+        },
+        ...(p.lines.length === 0 ? [] : [lines(p.lines)]),
+        { text: p.hand.join(' '), margin: [0, 4, 0, 4] },
+        {
+          columns: [
+            {
+              stack: [
+                { text: 'Not measured', bold: true },
+                `${p.notMeasured === '' ? 'nothing: this device measures all of it' : p.notMeasured}.`,
+              ],
+            },
+            { stack: [{ text: 'Not modelled', bold: true }, `${p.notModelled}.`] },
+          ],
+          columnGap: GAP,
+          fontSize: 6.8,
+        },
+        { text: p.cautions.join(' '), fontSize: 6.8, margin: [0, 3, 0, 0] },
+      ],
+    },
+    fonts,
+  );
 }
 
 function firstFix(p: AttemptPaper): Content[] {

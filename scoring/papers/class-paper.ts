@@ -6,12 +6,14 @@ import type { ClassSheet } from '../class/sheet.ts';
 import { commonSaid, headline } from '../class/sheet-text.ts';
 import { sectionSvg } from '../draw/section-svg.ts';
 import { readSection } from '../measures/section/station.ts';
-import { textOf } from '../node/files.ts';
-import { readInFolder } from '../node/folder.ts';
+import { textOf } from '../schema/bytes.ts';
 import { InputError } from '../schema/problem.ts';
 import { readRecording } from '../schema/read.ts';
 import { said } from '../words/names.ts';
 import { CAUTIONS, NOT_MODELLED } from '../words/statements.ts';
+
+/** Bytes of a file by its name. @throws InputError when it cannot be read */
+export type OpenFile = (file: string) => Uint8Array;
 
 /** One of the three to see first, with its cut drawn. */
 export interface FirstOnPaper {
@@ -41,16 +43,16 @@ export interface ClassPaper {
 
 /**
  * The class report. The three to see first are welded again to draw their cuts.
- * @param folder where the recordings lie
+ * @param open bytes of a recording by its file's name; an InputError is said under the cut that cannot be drawn
  */
-export function classPaper(sheet: ClassSheet, folder: string): ClassPaper {
+export function classPaper(sheet: ClassSheet, open: OpenFile): ClassPaper {
   const exercises = [...new Set(sheet.rows.map((r) => r.exercise ?? 'none'))].sort();
   const file = (e: Entry, what: readonly string[]): string => `${e.file}: ${what.join('; ')}`;
   return {
     title: 'Class sheet',
     headline: headline(sheet),
     common: commonSaid(sheet),
-    first: sheet.firstThree.map((f, i) => firstOnPaper(f, i, folder)),
+    first: sheet.firstThree.map((f, i) => firstOnPaper(f, i, open)),
     firstRule: FIRST_RULE,
     sheet,
     lists: [
@@ -79,8 +81,8 @@ export function classPaper(sheet: ClassSheet, folder: string): ClassPaper {
   };
 }
 
-function firstOnPaper(f: First, i: number, folder: string): FirstOnPaper {
-  const { cut, caption } = cutOf(f, i, folder);
+function firstOnPaper(f: First, i: number, open: OpenFile): FirstOnPaper {
+  const { cut, caption } = cutOf(f, i, open);
   return {
     who: `${i + 1}. ${f.trainee}`,
     fault: f.fault,
@@ -93,11 +95,11 @@ function firstOnPaper(f: First, i: number, folder: string): FirstOnPaper {
 }
 
 /** The cut drawn, or the reason why it is not: the file may have changed since it was scored. */
-function cutOf(f: First, i: number, folder: string): { cut: string | null; caption: string } {
+function cutOf(f: First, i: number, open: OpenFile): { cut: string | null; caption: string } {
   if (f.y_mm === null) return { cut: null, caption: 'No place along the joint to cut at.' };
   const { file, scored } = f.entry;
   try {
-    const bytes = readInFolder(folder, file);
+    const bytes = open(file);
     if (digest(bytes) !== scored.sha256) return { cut: null, caption: `${file} has changed since it was scored.` };
     const section = attemptOf(readRecording(textOf(bytes, file), file)).section(f.y_mm);
     const station = readSection(section)?.station ?? null;

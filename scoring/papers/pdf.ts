@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import pdfmake from 'pdfmake';
 import type { Content, TDocumentDefinitions } from 'pdfmake/interfaces';
 import { MM_PER_INCH } from '../lines/limit.ts';
@@ -7,15 +5,15 @@ import { MM_PER_INCH } from '../lines/limit.ts';
 /** Font of the papers, which comes with pdfmake. */
 export const PDF_FONT = 'Roboto';
 
-const fromHere = createRequire(import.meta.url);
-const STYLES = ['Regular', 'Medium'] as const;
-const fontFile = (style: (typeof STYLES)[number]): string =>
-  fromHere.resolve(`pdfmake/fonts/Roboto/Roboto-${style}.ttf`);
-
-/** The font's file, for drawings set without a page round them. */
-export function fontBytes(): Uint8Array {
-  return readFileSync(fontFile('Regular'));
+/** The font's two files, in TrueType. */
+export interface PaperFonts {
+  regular: Uint8Array;
+  medium: Uint8Array;
 }
+
+/** Names as the fonts give them themselves: by these the text of drawings finds a font the page has already used. */
+const REGULAR = `${PDF_FONT}-Regular`;
+const MEDIUM = `${PDF_FONT}-Medium`;
 
 const A4 = { width_pt: 595.28, height_pt: 841.89 } as const;
 /** Points in a millimetre. */
@@ -35,25 +33,25 @@ export interface PdfPaper {
   block: readonly (readonly [string, string])[];
 }
 
-let ready = false;
+/** Where pdfmake looks for files before anywhere else; its published types leave it out. */
+interface Memory {
+  writeFileSync(name: string, content: Uint8Array): void;
+}
 
-function prepare(): void {
-  if (ready) return;
-  pdfmake.setFonts({
-    [PDF_FONT]: {
-      normal: fontFile('Regular'),
-      bold: fontFile('Medium'),
-    },
-  });
-  // Everything that is set comes from this program; nothing is fetched or read because a text asks for it.
+/** Fonts lie in pdfmake's own memory, and everything that is set comes from this program: nothing is fetched or read because a text asks. */
+function prepare({ regular, medium }: PaperFonts): void {
+  const { virtualfs } = pdfmake as unknown as { virtualfs: Memory };
+  virtualfs.writeFileSync(REGULAR, regular);
+  virtualfs.writeFileSync(MEDIUM, medium);
+  pdfmake.setFonts({ [PDF_FONT]: { normal: REGULAR, bold: MEDIUM } });
   pdfmake.setUrlAccessPolicy(() => false);
-  pdfmake.setLocalAccessPolicy((path) => STYLES.some((style) => path === fontFile(style)));
-  ready = true;
+  // The browser's build has no files to be kept from.
+  if ('setLocalAccessPolicy' in pdfmake) pdfmake.setLocalAccessPolicy(() => false);
 }
 
 /** A4 as an engineering drawing's sheet: thin frame, title block at the foot of each page. The same content gives the same bytes. */
-export async function pdfOf(paper: PdfPaper): Promise<Uint8Array> {
-  prepare();
+export async function pdfOf(paper: PdfPaper, fonts: PaperFonts): Promise<Uint8Array> {
+  prepare(fonts);
   const rows = Math.ceil(paper.block.length / 4);
   const foot = rows * ROW + 1;
   const definition: TDocumentDefinitions = {

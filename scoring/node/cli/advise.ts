@@ -7,7 +7,7 @@ import type { ProvedResult } from '../../schema/proved.ts';
 import { readRecording } from '../../schema/read.ts';
 import { judgeAttempt } from '../../score.ts';
 import { proveAdvice, RERUNS } from '../../trials/prove-advice.ts';
-import { readText, writeText } from './files.ts';
+import { readText, writeText } from '../files.ts';
 import { number } from './options.ts';
 
 interface AdviseFlags {

@@ -5,7 +5,7 @@ import type { Exercise } from '../../schema/exercise.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';
 import type { Profile } from '../../schema/profile.ts';
 import { readExercise, readProfile } from '../../schema/read.ts';
-import { readText } from './files.ts';
+import { readText } from '../files.ts';
 
 /** The exercise an option names: a ready one, or a file. @throws InputError */
 export function exerciseFor(name: string, command = 'score'): Exercise {

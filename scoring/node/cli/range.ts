@@ -9,8 +9,8 @@ import { rangeCsv, rangeRows } from '../../range/table.ts';
 import type { RangeResult } from '../../range/weld-point.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';
 import { said } from '../../words/names.ts';
+import { writeText } from '../files.ts';
 import { beside, runPool } from '../pool.ts';
-import { writeText } from './files.ts';
 import { number } from './options.ts';
 
 interface RangeFlags {

@@ -2,12 +2,10 @@ import { basename } from 'node:path';
 import { Command } from 'commander';
 import { attemptHtml } from '../../papers/attempt-html.ts';
 import { type AttemptPaper, attemptPaper, type PaperOptions } from '../../papers/attempt-paper.ts';
-import { attemptPdf } from '../../papers/attempt-pdf.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';
 import { readRecording } from '../../schema/read.ts';
-import { writeText } from '../files.ts';
-import { pngOf } from '../png.ts';
-import { readText } from './files.ts';
+import { readText, writeText } from '../files.ts';
+import { attemptPdf, pngOf } from '../papers.ts';
 import { exerciseFor, number, profileFor } from './options.ts';
 import type { Terminal } from './terminal.ts';
 

@@ -6,7 +6,7 @@ import { InputError } from '../../schema/problem.ts';
 import { readRecording } from '../../schema/read.ts';
 import { said } from '../../words/names.ts';
 import { sectionText } from '../../words/section.ts';
-import { readText, writeText } from './files.ts';
+import { readText, writeText } from '../files.ts';
 import { number } from './options.ts';
 
 interface SectionFlags {

@@ -19,7 +19,7 @@ import { profileNamed, profiles } from '../../profiles/ready.ts';
 import { type Exercise, sizeAsked } from '../../schema/exercise.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';
 import { said } from '../../words/names.ts';
-import { writeText } from './files.ts';
+import { writeText } from '../files.ts';
 import { type Hand, hand, number } from './options.ts';
 
 interface WeaveFlags {
