@@ -115,8 +115,8 @@ export { exerciseVersions, recordingVersions, type Step, upToCurrent, type Versi
 export { judgeAttempt, type ScoreOptions, scoreAttempt } from './score.ts';
 export { applyChange } from './trials/apply.ts';
 export { ENOUGH, type ProveOptions, proveAdvice, RERUNS } from './trials/prove-advice.ts';
-export { changeSaid } from './trials/sentences.ts';
 export { steps } from './trials/steps.ts';
 export { endSentences } from './words/ends.ts';
 export { measureName, plateName, said, toeName } from './words/names.ts';
 export { CAUTIONS, NOT_MODELLED } from './words/statements.ts';
+export { changeSaid } from './words/trials.ts';

@@ -1,19 +1,16 @@
-import type { Section } from '../../engine/index.ts';
+import type { JointOptions, Section } from '../../engine/index.ts';
 import { type Attempt, attemptOf } from '../attempt/attempt.ts';
+import { milli } from '../measures/precision.ts';
+import { readSection } from '../measures/section/station.ts';
 import type { Exercise } from '../schema/exercise.ts';
 import type { Profile } from '../schema/profile.ts';
-import type { ProvedAdvice, ProvedResult, Trial } from '../schema/proved.ts';
+import type { Cut, ProvedAdvice, ProvedResult } from '../schema/proved.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
-import type { Advice, Change, Result } from '../schema/result.ts';
-import { judgeAttempt, type ScoreOptions } from '../score.ts';
-import { measureName } from '../words/names.ts';
-import { anotherTime, applyChange } from './apply.ts';
+import type { Advice, Result } from '../schema/result.ts';
+import { proofSentences } from '../words/trials.ts';
 import { candidates, drillFor, metalFirst } from './candidates.ts';
-import { cutOf } from './cut.ts';
-import { type Fault, faultOf, missing, sameLine, spoiled } from './fault.ts';
-import { proofSentences } from './sentences.ts';
-import { sensible } from './sized.ts';
-import { inSteps, steps, stepsOf } from './steps.ts';
+import { type Fault, faultOf } from './fault.ts';
+import { mend, nearest, type Rerun, Reruns, readingOf } from './reruns.ts';
 
 /** How advice is proved: by which exercise and profile, and how many re-runs it may cost. */
 export interface ProveOptions {
@@ -38,14 +35,6 @@ export const RERUNS = 8;
 export const ENOUGH = 2;
 /** Re-runs kept for what comes after the first fault. */
 const KEPT_FOR_LATER = 2;
-/** A single step that covers less of the way than this is not the thing to change. */
-const LEAST_PROGRESS = 0.12;
-/** Steps are reckoned to pass the limit by a little more than the plus-minus. */
-const WITH_ROOM = 1.2;
-/** Readings bend: steps grow at most so many times at once, and a way reckoned longer than this many times the most is not gone. */
-const MOST_GROWTH = 3;
-const FARTHEST = 1.6;
-
 /** Nothing a change of one thing could mend: the attempt itself has to be another one. */
 const OTHER_ATTEMPT: readonly Advice['code'][] = [
   'weld-the-judged-length',
@@ -58,19 +47,6 @@ const OTHER_ATTEMPT: readonly Advice['code'][] = [
   'restart-overfilled',
 ];
 
-interface Welded {
-  attempt: Attempt;
-  line: Fault | null;
-  spoils: string[];
-}
-
-interface Rerun {
-  change: Change;
-  attempt: Attempt;
-  trial: Trial;
-  line: Fault | null;
-}
-
 /**
  * Tries what the advice says, and what the trade would try instead, on the trainee's own recorded hand: one thing at a time, welded again.
  * A change is proved when the line of that very fault comes within and no other line goes outside, for this hand and for the same hand
@@ -81,168 +57,128 @@ interface Rerun {
  */
 export function proveAdvice(recording: AttemptRecording, result: Result, options: ProveOptions = {}): ProvedResult {
   const exercise = options.exercise ?? recording.exercise;
+  if (exercise === null) {
+    const advice = result.advice.map((a) => ({ ...untouched(a), untried: 'not a matter of one change' as const }));
+    return { ...result, advice, reruns: 0 };
+  }
   const most = options.reruns ?? RERUNS;
-  const enough = options.enough ?? ENOUGH;
-  let spent = 0;
+  const reruns = new Reruns({
+    recording,
+    result,
+    exercise,
+    profile: options.profile,
+    most,
+    onRerun: options.onRerun ?? (() => undefined),
+  });
   let proved = 0;
   let original = options.attempt ?? null;
   const looked = new Set<string>();
-  const { kind } = recording.simulation.joint;
-  const weld = (changed: AttemptRecording, fault: Fault): Welded => {
-    spent++;
-    const attempt = attemptOf(changed);
-    const again = judgeAttempt(changed, attempt, judgedBy(exercise!, changed, options));
-    const spoils = spoiled(result, again, fault).map((s) =>
-      s.line === null ? s.text : `${measureName(s.line.measure, s.line.side, kind)} ${s.text}`,
-    );
-    options.onRerun?.(spent, most);
-    return { attempt, line: sameLine(fault, again), spoils };
-  };
-  const rerun = (change: Change, fault: Fault): Rerun | null => {
-    if (exercise === null || spent >= most) return null;
-    if (!sensible(change, result, exercise, recording.simulation.process)) return null;
-    const changed = applyChange(recording, change);
-    if (changed === null) return null;
-    const first = weld(changed, fault);
-    const good = (r: Welded): boolean => r.line?.verdict === 'within' && r.spoils.length === 0;
-    // What mends by a hair mends by chance: it has to hold for the same hand going a little differently, too.
-    const again = good(first) ? spent < most && good(weld(anotherTime(changed), fault)) : null;
-    const { attempt, line, spoils } = first;
-    const trial: Trial = { change, after: readingOf(line), mends: again === true, again, spoils };
-    return { change, attempt, trial, line };
-  };
   const advice = result.advice.map((a, index): ProvedAdvice => {
     const fault = faultOf(a, result);
-    const untouched = {
-      ...a,
-      proved: false,
-      fault: null,
-      before: null,
-      after: null,
-      cuts: null,
-      tried: [],
-      drill: null,
-      unproved: a.text,
-    };
-    if (exercise === null || OTHER_ATTEMPT.includes(a.code))
-      return { ...untouched, untried: 'not a matter of one change' };
-    if (fault === null) return { ...untouched, untried: 'no line is outside' };
+    if (OTHER_ATTEMPT.includes(a.code)) return { ...untouched(a), untried: 'not a matter of one change' };
+    if (fault === null) return { ...untouched(a), untried: 'no line is outside' };
+    const told = new Told(a, fault, result, exercise, recording.simulation.joint.kind);
     const key = `${fault.measure} ${fault.side} ${fault.rule}`;
-    const about = { ...untouched, fault: shown(fault), before: readingOf(fault) };
-    if (looked.has(key) || proved >= enough || spent >= most)
-      return { ...about, untried: 'after the first things first', text: proofSentences.fault(fault, kind) };
+    if (looked.has(key) || proved >= (options.enough ?? ENOUGH) || reruns.over) return told.leftFor();
     looked.add(key);
-    const room = index === 0 ? Math.max(1, most - KEPT_FOR_LATER) : most - spent;
-    const runs = mend(fault, candidates(fault, a, result, exercise), room, rerun);
+    const room = index === 0 ? Math.max(1, most - KEPT_FOR_LATER) : most - reruns.spent;
+    const runs = mend(fault, candidates(fault, a, result, exercise), room, reruns.tryOut);
     const good = runs.find((r) => r.trial.mends);
-    const tried = runs.map((r) => r.trial);
-    const first = metalFirst(fault, result);
-    const opening = first === null ? [] : [proofSentences.metalFirst(first)];
-    if (good === undefined || good.line === null) {
-      const drill = drillFor(fault, exercise, result.motion);
-      const near = nearest(runs);
-      const text = [
-        ...opening,
-        proofSentences.fault(fault, kind),
-        proofSentences.notMended(tried.length, near, drill.title, kind),
-      ];
-      return { ...about, untried: null, change: null, text: text.join(' '), tried, drill };
-    }
+    if (good === undefined || good.line === null) return told.notMended(runs);
     proved++;
     original ??= attemptOf(recording);
     const before = original.section(fault.y_mm);
     const after = good.attempt.section(fault.y_mm);
+    const entry = told.proved(runs, good, good.line, { before: cutOf(before), after: cutOf(after) });
+    options.onCuts?.(entry, before, after);
+    return entry;
+  });
+  return { ...result, advice, reruns: reruns.spent };
+}
+
+/** A piece of advice before anything is tried. */
+function untouched(a: Advice): ProvedAdvice {
+  return {
+    ...a,
+    proved: false,
+    fault: null,
+    before: null,
+    after: null,
+    cuts: null,
+    tried: [],
+    drill: null,
+    unproved: a.text,
+    untried: null,
+  };
+}
+
+/** What can be said of one piece of advice about one fault, whatever came of it. */
+class Told {
+  private readonly about: ProvedAdvice;
+  private readonly opening: string[];
+
+  constructor(
+    private readonly a: Advice,
+    private readonly fault: Fault,
+    private readonly result: Result,
+    private readonly exercise: Exercise,
+    private readonly kind: JointOptions['kind'],
+  ) {
+    this.about = { ...untouched(a), fault: shown(fault), before: readingOf(fault) };
+    const first = metalFirst(fault, result);
+    this.opening = first === null ? [] : [proofSentences.metalFirst(first)];
+  }
+
+  /** Not tried: the budget went on what comes first. */
+  leftFor(): ProvedAdvice {
+    const text = proofSentences.fault(this.fault, this.kind);
+    return { ...this.about, untried: 'after the first things first', text };
+  }
+
+  /** No single change mends it. */
+  notMended(runs: readonly Rerun[]): ProvedAdvice {
+    const { fault, kind } = this;
+    const drill = drillFor(fault, this.exercise, this.result.motion);
+    const text = [
+      ...this.opening,
+      proofSentences.fault(fault, kind),
+      proofSentences.notMended(runs.length, nearest(runs), drill.title, kind),
+    ];
+    return { ...this.about, change: null, text: text.join(' '), tried: runs.map((r) => r.trial), drill };
+  }
+
+  /** A change mends it. */
+  proved(runs: readonly Rerun[], good: Rerun, line: Fault, cuts: { before: Cut; after: Cut }): ProvedAdvice {
+    const { a, fault, kind, opening } = this;
     const ownAdvice = a.change !== null && a.change.what === good.change.what && a.change.by * good.change.by > 0;
     // Advice on too much metal says so itself.
     const own = a.code === 'too-much-metal' ? [a.text] : [...opening, a.text];
     const lead = ownAdvice ? own : [...opening, proofSentences.fault(fault, kind)];
-    const entry: ProvedAdvice = {
-      ...about,
+    return {
+      ...this.about,
       proved: true,
-      untried: null,
       change: good.change,
-      text: [...lead, proofSentences.proved(good.change, fault, good.line, kind)].join(' '),
-      after: readingOf(good.line),
-      cuts: { before: cutOf(before), after: cutOf(after) },
-      tried,
+      text: [...lead, proofSentences.proved(good.change, fault, line, kind)].join(' '),
+      after: readingOf(line),
+      cuts,
+      tried: runs.map((r) => r.trial),
     };
-    options.onCuts?.(entry, before, after);
-    return entry;
-  });
-  return { ...result, advice, reruns: spent };
+  }
 }
 
-/** Judged as before; the exercise's settings go along with a change of settings, which is no editing of the file. */
-function judgedBy(exercise: Exercise, changed: AttemptRecording, options: ProveOptions): ScoreOptions {
+/** The outline of a cut and its main readings, light enough for a file. */
+function cutOf(section: Section): Cut {
+  const station = readSection(section)?.station ?? null;
   return {
-    exercise: { ...exercise, process: changed.simulation.process },
-    ...(options.profile === undefined ? {} : { profile: options.profile }),
+    y_mm: milli(section.y_mm),
+    u_mm: Array.from(section.u_mm, milli),
+    w_mm: Array.from(section.w_mm, milli),
+    plate_mm: Array.from(section.plate_mm, milli),
+    rootFusion_mm: station?.rootFusion_mm ?? null,
+    convexity_mm: station?.convexity_mm ?? null,
+    legA_mm: station?.legA_mm ?? null,
+    legB_mm: station?.legB_mm ?? null,
   };
-}
-
-/** Tries the changes in turn until one mends the fault: first as far as the hand was off, then as far as the progress made calls for. */
-function mend(
-  fault: Fault,
-  changes: readonly Change[],
-  room: number,
-  rerun: (change: Change, fault: Fault) => Rerun | null,
-): Rerun[] {
-  const runs: Rerun[] = [];
-  for (const change of changes) {
-    if (runs.length >= room) break;
-    const first = rerun(change, fault);
-    if (first === null) continue;
-    runs.push(first);
-    let last = first;
-    for (let next = nextSteps(fault, last); next !== null && runs.length < room; next = nextSteps(fault, last)) {
-      const run = runs.some((r) => sameChange(r.change, next!)) ? null : rerun(next, fault);
-      if (run === null) break;
-      runs.push(run);
-      last = run;
-    }
-    if (last.trial.mends) break;
-  }
-  return runs;
-}
-
-/**
- * The same change with as many steps as the way still to go asks for, or fewer where it went far enough and spoiled another line. Null
- * where it mends, or where it does not lead there.
- */
-function nextSteps(fault: Fault, run: Rerun): Change | null {
-  if (run.line === null || run.trial.mends) return null;
-  if (run.line.verdict !== 'within' && run.trial.spoils.length > 0) return null;
-  if (run.trial.again === false) {
-    const further = inSteps(run.change.what, stepsOf(run.change) + Math.sign(run.change.by));
-    return sameChange(further, run.change) ? null : further;
-  }
-  const way = missing(fault);
-  const made = way - missing(run.line);
-  if (made < LEAST_PROGRESS * way) return null;
-  const now = Math.abs(stepsOf(run.change));
-  const needed = (now * way * WITH_ROOM) / made;
-  const count = Math.min(MOST_GROWTH * now, Math.ceil(needed - 1e-9));
-  const { step, most } = steps[run.change.what];
-  if (run.line.verdict === 'within' ? count >= now : needed * step > FARTHEST * most) return null;
-  const change = inSteps(run.change.what, run.change.by < 0 ? -count : count);
-  return sameChange(change, run.change) ? null : change;
-}
-
-function sameChange(a: Change, b: Change): boolean {
-  return a.what === b.what && a.by === b.by;
-}
-
-function nearest(runs: readonly Rerun[]): { change: Change; after: Fault } | null {
-  let best: { change: Change; after: Fault } | null = null;
-  for (const r of runs) {
-    if (r.line === null || r.trial.spoils.length > 0) continue;
-    if (best === null || missing(r.line) < missing(best.after)) best = { change: r.change, after: r.line };
-  }
-  return best;
-}
-
-function readingOf(f: Fault | null): Trial['after'] {
-  return f === null ? null : { reading: f.reading, verdict: f.verdict, y_mm: f.y_mm };
 }
 
 function shown({ measure, side, unit, sense, limit, plusMinus }: Fault): NonNullable<ProvedAdvice['fault']> {

@@ -1,10 +1,16 @@
 import type { JointOptions } from '../../engine/index.ts';
+import type { LineMeasure } from '../schema/profile.ts';
 import { DROPPED } from '../schema/proved.ts';
-import type { Change } from '../schema/result.ts';
-import { measureName, said, toeName } from '../words/names.ts';
-import type { Fault } from './fault.ts';
+import type { Change, Line } from '../schema/result.ts';
+import { measureName, said, toeName, upper } from './names.ts';
 
 type Kind = JointOptions['kind'];
+
+/** A reading that is not within, as it is said. */
+interface Fault extends Pick<Line, 'side' | 'sense' | 'limit' | 'plusMinus' | 'reading' | 'y_mm'> {
+  measure: LineMeasure | typeof DROPPED;
+  unit: string;
+}
 
 /** Every sentence about what was tried. Numbers come from the re-run. */
 export const proofSentences = {
@@ -63,8 +69,4 @@ export function changeSaid({ what, by }: Change, kind: Kind): string {
 function number(x: number, f: Fault): string {
   const digits = f.unit === 'in' ? 3 : f.unit === 'mm' || f.unit === 'g' ? 2 : 0;
   return `${said(x, digits)}${f.unit === 'deg' ? '°' : ` ${f.unit}`}`;
-}
-
-function upper(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
