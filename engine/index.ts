@@ -14,6 +14,8 @@ export {
   defaultProcess,
   EngineError,
   type OptionProblem,
+  RANGES as OPTION_RANGES,
+  type Rule as OptionRule,
 } from './options.ts';
 export {
   GASES,

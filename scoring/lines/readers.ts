@@ -1,5 +1,6 @@
 import type { JointOptions } from '../../engine/index.ts';
 import type { PlusMinusName } from '../measures/precision.ts';
+import { OVERLAP_SEEN_MM } from '../measures/section/toe.ts';
 import type { BeadStop } from '../schema/ends.ts';
 import type { Asked, SizeAsked } from '../schema/exercise.ts';
 import type { LineMeasure, RuleMeasure, RunMeasure } from '../schema/profile.ts';
@@ -99,11 +100,8 @@ export const readers: Record<RunMeasure, MeasureReader> = {
   gap: { line: 'gap', sided: false, unit: 'mm', plusMinus: 'gap', read: (_s, _side, _size, joint) => joint.gap_mm },
 };
 
-/**
- * Where a rule permits nothing, an imperfection counts from the least that is told from none by eye at the bench (common practice, no
- * source): a toe that rests 0.7 mm on cold plate is seen, less is a ripple's scallop.
- */
-export const COUNTS_FROM_MM: Partial<Record<RuleMeasure, number>> = { overlap: 0.7 };
+/** Where a rule permits nothing, an imperfection counts from the least that can be told from none. */
+export const COUNTS_FROM_MM: Partial<Record<RuleMeasure, number>> = { overlap: OVERLAP_SEEN_MM };
 
 /** What lines are drawn from. */
 export interface LineQuestion {

@@ -1,12 +1,11 @@
 import type { Flaw } from '../../schema/ends.ts';
 import { milli } from '../precision.ts';
+import { OVERLAP_SEEN_MM } from '../section/toe.ts';
 import type { Settled } from './settled.ts';
 import { SLICE_MM, type Slice } from './survey.ts';
 
 /** A restart shows within this distance of its stop, mm. */
 const NEAR_MM = 10;
-/** Overlap counts from here as elsewhere (score/measure.ts): less is a ripple's scallop. mm */
-const OVERLAP_MM = 0.7;
 /** A face this far off the settled one is an uneven join, mm; common practice, no source. */
 const FACE_OFF_MM = 1.5;
 
@@ -34,7 +33,7 @@ export function restartFlaw(
   for (const s of near) {
     const { rootFusion_mm, overlapA_mm, overlapB_mm } = s.station;
     const rootShort = rootFusion_mm < -give.root;
-    const lapped = Math.max(overlapA_mm, overlapB_mm) > OVERLAP_MM + give.overlap;
+    const lapped = Math.max(overlapA_mm, overlapB_mm) > OVERLAP_SEEN_MM + give.overlap;
     const faceOff = s.face_mm - settled.face_mm;
     const isLow = faceOff < -(FACE_OFF_MM + give.face);
     const isHigh = faceOff > FACE_OFF_MM + give.face;

@@ -1,3 +1,4 @@
+import { POSE_RATE_HZ } from '../../../engine/index.ts';
 import type { Span, Trace } from '../../attempt/trace.ts';
 
 /** Frequencies within this share of the beat belong to it. */
@@ -11,7 +12,7 @@ const WIDTH = 0.15;
 export function beatShare(trace: Trace, span: Span, period_s: number): number | null {
   const n = span.to - span.from;
   const u = trace.column('aimU_mm');
-  const seconds = n / 100;
+  const seconds = n / POSE_RATE_HZ;
   if (n < 8 || !(period_s > 0) || seconds < 3 * period_s) return null;
   const flat = withoutTrend(u, span);
   let total = 0;

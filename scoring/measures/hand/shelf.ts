@@ -1,3 +1,4 @@
+import { POSE_RATE_HZ } from '../../../engine/index.ts';
 import type { Trace } from '../../attempt/trace.ts';
 import type { StartMotion } from '../../schema/motion.ts';
 import { milli } from '../precision.ts';
@@ -21,7 +22,7 @@ export function readStart(trace: Trace, burn: Burn, legs_mm: number | null): Sta
   const y = trace.column('footY_mm');
   const wetA = trace.column('wetA_mm');
   const wetB = trace.column('wetB_mm');
-  const end = burn.from + Math.min(burn.to - burn.from, 100 * WITHIN_S);
+  const end = burn.from + Math.min(burn.to - burn.from, POSE_RATE_HZ * WITHIN_S);
   let left = burn.from;
   for (let i = burn.from; i < end; i++) if (y[i]! <= burn.struck_mm + LEFT_MM) left = i + 1;
   let a = 0;

@@ -1,3 +1,4 @@
+import { POSE_RATE_HZ } from '../../../engine/index.ts';
 import type { Span, Trace } from '../../attempt/trace.ts';
 import type { Restart, Stop } from '../../schema/motion.ts';
 import { milli } from '../precision.ts';
@@ -37,7 +38,7 @@ export function burnsOf(trace: Trace): Burn[] {
 function asBurn(trace: Trace, span: Span): Burn {
   const y = trace.column('footY_mm');
   const t = trace.column('t_s');
-  const samples = Math.min(Math.round(100 * PLACE_S), span.to - span.from);
+  const samples = Math.min(Math.round(POSE_RATE_HZ * PLACE_S), span.to - span.from);
   const meanOf = (from: number): number => {
     let sum = 0;
     for (let i = from; i < from + samples; i++) sum += y[i]!;
@@ -90,7 +91,7 @@ export function restartOf(trace: Trace, out_mm: number, burn: Burn): Restart {
     y_mm: milli(burn.struck_mm),
     above_mm: milli(above),
     back_mm: milli(back),
-    inCrater_s: milli(inCrater / 100),
+    inCrater_s: milli(inCrater / POSE_RATE_HZ),
     way: back > BACK_MM ? 'not back' : above < LEAST_ABOVE_MM ? 'on the crater' : 'above and back',
   };
 }
@@ -155,7 +156,7 @@ export function readStops(trace: Trace): StopsReading {
       craterFrom_mm: from,
       craterTo_mm: to,
       reStrikes: fills.length,
-      reStrikeTime_s: milli(fills.reduce((sum, f) => sum + f.to_s - f.from_s + 0.01, 0)),
+      reStrikeTime_s: milli(fills.reduce((sum, f) => sum + f.to_s - f.from_s + 1 / POSE_RATE_HZ, 0)),
       out_s: next === undefined ? null : milli(next.from_s - run.to_s),
       restart: next === undefined ? null : restartOf(trace, run.out_mm, next),
     });

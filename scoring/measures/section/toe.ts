@@ -13,6 +13,12 @@ export function overlap_mm(toe_mm: number, fusedEdge_mm: number): number {
 }
 
 /**
+ * Overlap counts from the least that is told from none by eye at the bench (common practice, no source): a toe that rests this far on cold
+ * plate is seen, less is a ripple's scallop. mm
+ */
+export const OVERLAP_SEEN_MM = 0.7;
+
+/**
  * **Toe risk**: melted plate outside the metal. The groove was molten and froze full of its own metal; on steel it may have drained
  * and left undercut, which this model carries only where a weld drops metal. mm, 0 where there is none.
  */

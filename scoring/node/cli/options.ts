@@ -1,4 +1,5 @@
 import { InvalidArgumentError } from 'commander';
+import { OPTION_RANGES } from '../../../engine/index.ts';
 import { exerciseNamed, exercises } from '../../exercises/ready.ts';
 import { profileNamed, profiles } from '../../profiles/ready.ts';
 import type { Exercise } from '../../schema/exercise.ts';
@@ -74,4 +75,26 @@ export function hand(text: string): Hand {
     );
   }
   return { seed: Number(parts[1]), amount };
+}
+
+type Settings = 'joint' | 'process';
+
+/** Least, most and unit of a setting of joint or machine: what the engine can weld. */
+export function rangeOf(group: Settings, name: string): [low: number, high: number, unit: string] {
+  const rule = OPTION_RANGES[group]?.[name];
+  if (rule === undefined || !('low' in rule)) throw new Error(`${group}.${name} has no range`);
+  return [rule.low, rule.high, rule.unit];
+}
+
+/** A number option of joint or machine, within its range. */
+export function setting(group: Settings, name: string): (text: string) => number {
+  return number(...rangeOf(group, name));
+}
+
+/** The values a setting may be chosen from, as a terminal's choices. */
+export function choicesOf(group: Settings, name: string): string[] {
+  const rule = OPTION_RANGES[group]?.[name];
+  if (rule === undefined || !('oneOf' in rule)) throw new Error(`${group}.${name} is no choice`);
+  // A wire is sold as 1.0, never as 1.
+  return rule.oneOf.map((value) => (typeof value === 'number' ? value.toFixed(1) : value));
 }

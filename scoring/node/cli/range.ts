@@ -7,22 +7,23 @@ import { pointsOf, type RangePlan } from '../../range/plan.ts';
 import { rangeSvg } from '../../range/range-svg.ts';
 import { rangeCsv, rangeRows } from '../../range/table.ts';
 import type { RangeResult } from '../../range/weld-point.ts';
+import type { Exercise } from '../../schema/exercise.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';
 import { said } from '../../words/names.ts';
 import { writeText } from '../files.ts';
 import { beside, runPool } from '../pool.ts';
-import { number } from './options.ts';
+import { choicesOf, number, rangeOf, setting } from './options.ts';
 
 interface RangeFlags {
-  joint: 'tee' | 'lap' | 'corner';
+  joint: Exercise['joint']['kind'];
   size: number;
   plate: number;
   plateWidth: number;
   length: number;
   gap: number;
   startTemp: number;
-  wire: '0.8' | '0.9' | '1.0' | '1.2';
-  gas: 'M21-ArC-18' | 'M21-ArC-25' | 'C1';
+  wire: string;
+  gas: Exercise['process']['gas'];
   feed: number[];
   volts: number[];
   travel: number[];
@@ -60,19 +61,17 @@ export function rangeCommand(print: (text: string) => void, note: (text: string)
   const add = <T>(flags: string, text: string, parse: (text: string) => T, preset: T): void => {
     command.addOption(new Option(flags, text).argParser(parse).default(preset));
   };
-  command.addOption(new Option('--joint <kind>', 'joint').choices(['tee', 'lap', 'corner']).default('tee'));
+  command.addOption(new Option('--joint <kind>', 'joint').choices(choicesOf('joint', 'kind')).default('tee'));
   add('--size <mm>', 'leg asked for', number(2, 15, 'mm'), 5);
-  add('--plate <mm>', 'thickness of both plates', number(2, 20, 'mm'), 5);
-  add('--plate-width <mm>', 'width of each plate', number(30, 300, 'mm'), 75);
-  add('--length <mm>', 'length of each weld', number(30, 300, 'mm'), 50);
-  add('--gap <mm>', 'fit-up gap', number(0, 3, 'mm'), 0);
-  add('--start-temp <C>', 'temperature of the plates before welding', number(-20, 350, '°C'), 20);
-  command.addOption(new Option('--wire <mm>', 'wire diameter').choices(['0.8', '0.9', '1.0', '1.2']).default('0.9'));
-  command.addOption(
-    new Option('--gas <name>', 'gas').choices(['M21-ArC-18', 'M21-ArC-25', 'C1']).default('M21-ArC-18'),
-  );
-  add('--feed <range>', 'wire feed, m/min', values(1, 12, 'm/min'), [4.6]);
-  add('--volts <range>', 'volts at the arc', values(12, 30, 'V'), [18]);
+  add('--plate <mm>', 'thickness of both plates', setting('joint', 'plateA_mm'), 5);
+  add('--plate-width <mm>', 'width of each plate', setting('joint', 'plateWidth_mm'), 75);
+  add('--length <mm>', 'length of each weld', setting('joint', 'length_mm'), 50);
+  add('--gap <mm>', 'fit-up gap', setting('joint', 'gap_mm'), 0);
+  add('--start-temp <C>', 'temperature of the plates before welding', setting('joint', 'startTemp_C'), 20);
+  command.addOption(new Option('--wire <mm>', 'wire diameter').choices(choicesOf('process', 'wire_mm')).default('0.9'));
+  command.addOption(new Option('--gas <name>', 'gas').choices(choicesOf('process', 'gas')).default('M21-ArC-18'));
+  add('--feed <range>', 'wire feed, m/min', values(...rangeOf('process', 'feed_mpmin')), [4.6]);
+  add('--volts <range>', 'volts at the arc', values(...rangeOf('process', 'volts_V')), [18]);
   add('--travel <range>', 'climb, mm/s', values(0.4, 12, 'mm/s'), [2]);
   add('--tip-to-work <range>', 'contact tip to work, mm', values(5, 40, 'mm'), [12]);
   add('--pattern <list>', `weaves: ${PATTERNS.join(', ')}`, patterns, ['inverted-v'] as PatternName[]);
@@ -142,7 +141,7 @@ function planOf(f: RangeFlags): RangePlan {
         gap_mm: f.gap,
         startTemp_C: f.startTemp,
       },
-      process: { wire_mm: Number(f.wire) as 0.8 | 0.9 | 1.0 | 1.2, gas: f.gas },
+      process: { wire_mm: Number(f.wire) as Exercise['process']['wire_mm'], gas: f.gas },
       weave: {
         width_mm: f.width,
         pauseA_s: f.pause,

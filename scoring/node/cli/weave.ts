@@ -20,7 +20,7 @@ import { type Exercise, sizeAsked } from '../../schema/exercise.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';
 import { said } from '../../words/names.ts';
 import { writeText } from '../files.ts';
-import { type Hand, hand, number } from './options.ts';
+import { choicesOf, type Hand, hand, number, setting } from './options.ts';
 
 interface WeaveFlags {
   exercise?: string;
@@ -33,7 +33,7 @@ interface WeaveFlags {
   sink?: number;
   tabs?: true;
   length?: number;
-  wire?: '0.8' | '0.9' | '1.0' | '1' | '1.2';
+  wire?: string;
   feed?: number;
   volts?: number;
   gas?: Exercise['process']['gas'];
@@ -85,30 +85,32 @@ export function weaveCommand(print: (text: string) => void): Command {
   };
   command.optionsGroup('Joint');
   add('--exercise <name>', 'start from a ready exercise: its joint, settings, size and weave');
-  command.addOption(new Option('--joint <kind>', 'joint (default: tee)').choices(['tee', 'lap', 'corner']));
+  command.addOption(new Option('--joint <kind>', 'joint (default: tee)').choices(choicesOf('joint', 'kind')));
   add('--size <mm>', 'leg asked for (default: 5)', number(2, 15, 'mm'));
-  add('--plate <mm>', 'thickness of both plates (default: 5)', number(2, 20, 'mm'));
-  add('--plate-width <mm>', 'width of each plate (default: 75)', number(30, 300, 'mm'));
-  add('--length <mm>', 'length of the joint (default: 60)', number(30, 300, 'mm'));
-  add('--gap <mm>', 'fit-up gap (default: 0)', number(0, 3, 'mm'));
-  add('--start-temp <C>', 'temperature of the plates before welding (default: 20)', number(-20, 350, '°C'));
+  add('--plate <mm>', 'thickness of both plates (default: 5)', setting('joint', 'plateA_mm'));
+  add('--plate-width <mm>', 'width of each plate (default: 75)', setting('joint', 'plateWidth_mm'));
+  add('--length <mm>', 'length of the joint (default: 60)', setting('joint', 'length_mm'));
+  add('--gap <mm>', 'fit-up gap (default: 0)', setting('joint', 'gap_mm'));
+  add('--start-temp <C>', 'temperature of the plates before welding (default: 20)', setting('joint', 'startTemp_C'));
   add(
     '--sink <W/mmK>',
     'heat taken by clamps and bench, per mm and edge (default: 0.0005)',
-    number(0, 0.05, 'W/(mm K)'),
+    setting('joint', 'sink_WpmmK'),
   );
   command.option('--tabs', 'run-on and run-off tabs, 12 mm at each end');
   command.optionsGroup('Machine');
   command.addOption(
-    new Option('--wire <mm>', 'wire diameter (default: 0.9)').choices(['0.8', '0.9', '1.0', '1', '1.2']),
+    new Option('--wire <mm>', 'wire diameter (default: 0.9)').choices(
+      choicesOf('process', 'wire_mm').flatMap((wire) => (wire === '1.0' ? [wire, '1'] : [wire])),
+    ),
   );
-  add('--feed <m/min>', 'wire feed (default: 4.6)', number(1, 12, 'm/min'));
-  add('--volts <V>', 'volts at the arc (default: 18)', number(12, 30, 'V'));
+  add('--feed <m/min>', 'wire feed (default: 4.6)', setting('process', 'feed_mpmin'));
+  add('--volts <V>', 'volts at the arc (default: 18)', setting('process', 'volts_V'));
   command.addOption(
-    new Option('--gas <name>', 'shielding gas (default: M21-ArC-18)').choices(['M21-ArC-18', 'M21-ArC-25', 'C1']),
+    new Option('--gas <name>', 'shielding gas (default: M21-ArC-18)').choices(choicesOf('process', 'gas')),
   );
-  add('--tip <mm>', 'contact tip against the nozzle: 0 flush, + out, - in (default: 0)', number(-6, 6, 'mm'));
-  add('--nozzle <mm>', 'outside diameter of the nozzle (default: 16)', number(10, 26, 'mm'));
+  add('--tip <mm>', 'contact tip against the nozzle: 0 flush, + out, - in (default: 0)', setting('process', 'tip_mm'));
+  add('--nozzle <mm>', 'outside diameter of the nozzle (default: 16)', setting('process', 'nozzle_mm'));
   command.optionsGroup('Hand');
   add('--tip-to-work <mm>', 'contact tip to work (default: 12)', number(5, 40, 'mm'));
   add('--work-angle <deg>', "wire from the right (back) plate's face (default: 45)", number(10, 80, '°'));
