@@ -1,4 +1,4 @@
-import { poses } from '../../engine/index.ts';
+import { POSE_RATE_HZ, poses } from '../../engine/index.ts';
 import { type Span, Trace } from '../attempt/trace.ts';
 import { type Turn, turnsOf } from '../measures/hand/swings.ts';
 import { toeVisits } from '../measures/hand/toes.ts';
@@ -50,7 +50,11 @@ export function readRecordedHand(recording: AttemptRecording): RecordedHand {
   return {
     span,
     turns,
-    stays: visits.map((v) => ({ toe: v.toe, from: Math.round(v.from_s * 100), to: Math.round(v.to_s * 100) })),
+    stays: visits.map((v) => ({
+      toe: v.toe,
+      from: Math.round(v.from_s * POSE_RATE_HZ),
+      to: Math.round(v.to_s * POSE_RATE_HZ),
+    })),
     centre_mm: (a + b) / 2,
     half_mm: (a - b) / 2,
     period: Math.round((2 * (turns[whole]!.at - turns[0]!.at)) / whole),
@@ -63,7 +67,7 @@ function traceOf(recording: AttemptRecording): Trace {
   let n = 0;
   for (const pose of poses(recording)) {
     trace.add({
-      t_s: n++ / 100,
+      t_s: n++ / POSE_RATE_HZ,
       trigger: pose.trigger,
       arcOn: pose.trigger,
       regime: 'off',

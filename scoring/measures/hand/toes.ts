@@ -1,7 +1,6 @@
 import type { Trace } from '../../attempt/trace.ts';
 import type { ToeVisit } from '../../schema/motion.ts';
 import { milli } from '../precision.ts';
-import { SQRT2 } from '../section/outline.ts';
 import { quantile } from '../statistics.ts';
 import type { Turn } from './swings.ts';
 
@@ -82,6 +81,6 @@ function filledWhenLeft(trace: Trace, toe: 'A' | 'B', at: number, reach_mm: numb
   const wet = trace.column(toe === 'A' ? 'wetA_mm' : 'wetB_mm')[at]!;
   const fill = trace.column(toe === 'A' ? 'fillA_mm' : 'fillB_mm')[at]!;
   if (Number.isNaN(wet) || Number.isNaN(fill)) return false;
-  const beyond = wet - SQRT2 * Math.max(0, reach_mm);
+  const beyond = wet - Math.SQRT2 * Math.max(0, reach_mm);
   return beyond >= WELL_BEYOND_MM || (beyond >= WETTED_BEYOND_MM && fill * (beyond - 1) >= STANDING_MM);
 }

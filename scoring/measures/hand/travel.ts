@@ -1,3 +1,4 @@
+import { POSE_RATE_HZ } from '../../../engine/index.ts';
 import type { Span, Trace } from '../../attempt/trace.ts';
 import { slope } from '../statistics.ts';
 
@@ -13,7 +14,7 @@ export function travel(
 ): { travel_mmps: number | null; drift_mmps: number | null } {
   const third = (span.to - span.from) / 3;
   const whole = slopeOf(trace, span, breaks);
-  if (third < 100) return { travel_mmps: whole, drift_mmps: null };
+  if (third < POSE_RATE_HZ) return { travel_mmps: whole, drift_mmps: null };
   const low = slopeOf(trace, { from: span.from, to: Math.round(span.from + third) }, breaks);
   const high = slopeOf(trace, { from: Math.round(span.to - third), to: span.to }, breaks);
   return { travel_mmps: whole, drift_mmps: low === null || high === null ? null : high - low };
@@ -33,7 +34,7 @@ function slopeOf(trace: Trace, span: Span, breaks: readonly Span[]): number | nu
       continue;
     }
     if (trace.arcOn[i] === 0) continue;
-    t.push(trace.column('t_s')[i]! - out / 100);
+    t.push(trace.column('t_s')[i]! - out / POSE_RATE_HZ);
     y.push(trace.column('aimY_mm')[i]!);
   }
   return t.length < 20 ? null : slope(t, y);
