@@ -29,8 +29,16 @@ const map = {
 
 describe('the table of a working range', () => {
   it('keeps its columns when a reason holds a comma', () => {
-    const [row] = parse(rangeCsv(map), { columns: true, comment: '#', comment_no_infix: true }) as Record<string, string>[];
-    expect(row).toMatchObject({ because: 'leg short, length', handHolds: '', middle: 'false', regime: 'short-circuit' });
+    const [row] = parse(rangeCsv(map), { columns: true, comment: '#', comment_no_infix: true }) as Record<
+      string,
+      string
+    >[];
+    expect(row).toMatchObject({
+      because: 'leg short, length',
+      handHolds: '',
+      middle: 'false',
+      regime: 'short-circuit',
+    });
   });
 });
 
