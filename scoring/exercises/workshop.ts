@@ -1,4 +1,4 @@
-import type { Band, Exercise, HandTarget } from '../schema/index.ts';
+import type { Band, Exercise, HandTarget } from '../schema/exercise.ts';
 
 /**
  * What every exercise of the Tern Dock workshop starts from. Tern Dock, a community boatyard school whose trainees weld brackets for

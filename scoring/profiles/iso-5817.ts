@@ -1,4 +1,4 @@
-import type { Extent, Limit, Profile, Rule } from '../schema/index.ts';
+import type { Extent, Limit, Profile, Rule } from '../schema/profile.ts';
 
 /**
  * ISO 5817 quality levels for fusion-welded joints in steel: the rows a fillet can break. Values of the 2014 edition as an open

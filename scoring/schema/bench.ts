@@ -88,3 +88,6 @@ export const originSchema = z.strictObject({
   weave: weaveSchema.exactOptional(),
   faults: faultsSchema.exactOptional(),
 });
+
+/** Weight and drag of the hand rig. */
+export type HandRig = z.infer<typeof handRigSchema>;
