@@ -11,6 +11,14 @@ export interface SurfaceFrame {
    * k runs across from -u to +u, j up the joint.
    */
   texels: Float32Array;
+  /** What the close view reads of each column, two texels a column (lens/skin.ts). */
+  skin: Float32Array;
 }
 
 export const TEXEL = 4;
+
+/** The two parts of a posted buffer, without copying. */
+export function unpacked(buffer: ArrayBuffer, columns: number): { texels: Float32Array; skin: Float32Array } {
+  const texels = new Float32Array(buffer, 0, columns * TEXEL);
+  return { texels, skin: new Float32Array(buffer, texels.byteLength) };
+}

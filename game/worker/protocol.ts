@@ -56,7 +56,7 @@ export interface SurfaceMessage {
   du_mm: number;
   y0_mm: number;
   dy_mm: number;
-  /** See SurfaceFrame.texels; goes back with `surfaceBack` to be filled again. */
+  /** SurfaceFrame.texels and behind them SurfaceFrame.skin; goes back with `surfaceBack` to be filled again. */
   texels: ArrayBuffer;
   /** Trace rows since the last message (TraceLog columns). */
   trace: ArrayBuffer;

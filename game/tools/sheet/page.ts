@@ -1,0 +1,96 @@
+import { Application } from 'pixi.js';
+import type { JointOptions } from '../../../engine/index.ts';
+import { LensPicture, type Manner } from '../../view/lens/picture.ts';
+import { lookAt } from '../../view/lens/pinhole.ts';
+import { LensLayer } from '../../view/lens/layer.ts';
+
+/** A kept surface, as fields.ts writes it. */
+interface Still {
+  joint: JointOptions;
+  wire_mm: number;
+  nu: number;
+  ny: number;
+  u0_mm: number;
+  du_mm: number;
+  y0_mm: number;
+  dy_mm: number;
+  t_s: number;
+  torch: { tipToWork_mm: number; workAngle_deg: number; travelAngle_deg: number; footU_mm: number; footY_mm: number } | null;
+  skin: string;
+}
+
+interface Wish {
+  width_px: number;
+  height_px: number;
+  scale: number;
+  manner: Manner;
+  below_deg?: number;
+  y_mm?: number;
+  /** Drawn pixels per CSS pixel. */
+  share?: number;
+  mirrored?: boolean;
+}
+
+async function start(): Promise<void> {
+  const app = new Application();
+  await app.init({ preference: 'webgl', autoStart: false, width: 700, height: 700, antialias: false, backgroundColor: 0x0f1011, preserveDrawingBuffer: true });
+  document.body.append(app.canvas);
+  const picture = new LensPicture();
+  const layer = new LensLayer();
+  app.stage.addChild(layer.mesh);
+
+  const draw = (still: Still, wish: Wish): void => {
+    const bytes = Uint8Array.from(atob(still.skin), (c) => c.charCodeAt(0));
+    let skin = new Float32Array(bytes.buffer);
+    if (wish.mirrored) skin = mirror(skin, still.nu, still.ny);
+    const sign = wish.mirrored ? -1 : 1;
+    const { joint, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, torch } = still;
+    app.renderer.resize(wish.width_px, wish.height_px, 1);
+    picture.setJoint(joint, 0, joint.length_mm);
+    picture.setSkin({ nu, ny, u0_mm, du_mm, y0_mm, dy_mm, texels: new Float32Array(0), skin });
+    const y = wish.y_mm ?? (torch ? torch.footY_mm : joint.length_mm / 2);
+    const look = lookAt(y, wish.width_px, wish.height_px, wish.scale, wish.below_deg);
+    const lit = wish.manner !== 'bench' && torch !== null;
+    const shown = {
+      foot: torch && { u_mm: sign * torch.footU_mm, y_mm: torch.footY_mm },
+      torch: lit && torch ? { ...torch, workAngle_deg: 45 + sign * (torch.workAngle_deg - 45), wire_mm: still.wire_mm } : null,
+      light: lit ? 1 : 0,
+      dark: wish.manner === 'bench' ? 0 : 1,
+      skin_s: still.t_s,
+      clock_s: 3.7,
+    };
+    const share = wish.share ?? 1;
+    picture.aim(look, shown, wish.manner, share);
+    layer.resize(wish.width_px, wish.height_px, share);
+    layer.draw(app.renderer, picture.scene, shown.dark);
+    app.render();
+  };
+  Object.assign(window, { sheet: { draw, time: (still: Still, wish: Wish) => time(app, () => draw(still, wish)) } });
+}
+
+/** Milliseconds a drawing takes to its last pixel. */
+function time(app: Application, draw: () => void): number {
+  const gl = app.canvas.getContext('webgl2');
+  const pixel = new Uint8Array(4);
+  const wait = (): void => gl?.readPixels(0, 0, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, pixel);
+  draw();
+  wait();
+  const start = performance.now();
+  for (let n = 0; n < 4; n++) {
+    draw();
+    wait();
+  }
+  return (performance.now() - start) / 4;
+}
+
+function mirror(skin: Float32Array, nu: number, ny: number): Float32Array<ArrayBuffer> {
+  const out = new Float32Array(skin.length);
+  for (let texel = 0; texel < 2; texel++)
+    for (let k = 0; k < nu; k++) {
+      const from = (texel * nu + (nu - 1 - k)) * ny * 4;
+      out.set(skin.subarray(from, from + ny * 4), (texel * nu + k) * ny * 4);
+    }
+  return out;
+}
+
+void start();
