@@ -7,6 +7,7 @@ import { Cautions } from './panels/cautions.tsx';
 import { CutPanel } from './panels/cut.tsx';
 import { Findings } from './panels/findings.tsx';
 import { JointPane } from './panels/jointPane.tsx';
+import { LensPane } from './panels/lensPane.tsx';
 import { ProblemNote } from './panels/problem.tsx';
 import { CouponDialog, MeasureDialog } from './panels/realLater.ts';
 import { Sentence } from './panels/sentence.tsx';
@@ -77,6 +78,7 @@ export function App({ session }: { session: Session }) {
         <Sentence session={session} />
       </header>
       <main class="zones">
+        <LensPane />
         <JointPane session={session} />
         <div class="reading quiet">
           <CutPanel session={session} openDialog={setDialog} />

@@ -1,6 +1,7 @@
 import { effect } from '@preact/signals';
 import { wireState } from '../engine/index.ts';
 import { Sound } from './audio/sound.ts';
+import { benchStage } from './benchStage.ts';
 import { GamepadTrigger } from './input/gamepad.ts';
 import { HandRig } from './input/handRig.ts';
 import { KeyboardTorch } from './input/keyboard.ts';
@@ -9,6 +10,7 @@ import type { TorchSample } from './input/sample.ts';
 import type { Session } from './session/session.ts';
 import * as state from './state.ts';
 import { GhostHand } from './view/ghost.ts';
+import { lensAtHand } from './view/lens/atHand.ts';
 import type { Scene, Stage } from './view/stage.ts';
 import type { TorchPose } from './view/torchView.ts';
 import { now_ms } from './worker/realTime.ts';
@@ -58,6 +60,7 @@ export class BenchLoop {
     );
     session.onSurface = (surface) => {
       this.stage.setSurface(surface);
+      lensAtHand.peek()?.setSurface(surface);
       this.changed = true;
     };
     this.frame = requestAnimationFrame(this.tick);
@@ -199,10 +202,12 @@ export class BenchLoop {
     const scene = this.scene();
     this.sound.arcOn(scene.arcOn && this.struck_ms > 0);
     const active = (scene.arcOn && !scene.paused) || this.stage.restless || this.ghost.running;
-    if (!active && !this.changed) return;
-    this.changed = false;
-    this.throwSpatter();
-    this.stage.render(scene, dt_s);
+    if (active || this.changed) {
+      this.changed = false;
+      this.throwSpatter();
+      this.stage.render(scene, dt_s);
+    }
+    this.renderLens(scene, dt_s);
     if (state.dark.value !== this.stage.wantsDark) state.dark.value = this.stage.wantsDark;
   };
 
@@ -251,6 +256,22 @@ export class BenchLoop {
           ? { weave: state.exercise.value.demonstration, since_s: (now_ms() - this.struck_ms) / 1000 }
           : null,
     };
+  }
+
+  /** The close view knows by itself whether it has anything new to draw. */
+  private renderLens(scene: Scene, dt_s: number): void {
+    const { process, demonstration } = state.exercise.peek();
+    const stage = benchStage.peek();
+    lensAtHand.peek()?.render(
+      {
+        ...scene,
+        ...this.stage.light,
+        following: stage === 'weld' || stage === 'replay',
+        wire_mm: process.wire_mm,
+        weave: stage === 'rest' ? demonstration : null,
+      },
+      dt_s,
+    );
   }
 
   /** Row of the trace now on show: the newest while welding, the replay's otherwise. */

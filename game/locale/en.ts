@@ -1,5 +1,6 @@
 import type { GasName, Recording, WeaveOptions } from '../../engine/index.ts';
 import type { InputError, Line, Result, Verdict } from '../../scoring/index.ts';
+import { lensWords } from './lensWords.ts';
 import { oneDecimal, seconds, twoDecimals, whole } from './numbers.ts';
 import { sheets } from './sheets.ts';
 
@@ -24,6 +25,7 @@ export const en = {
   product: 'Toehold',
 
   ...sheets,
+  lens: lensWords,
 
   top: {
     exercise: 'Exercise',

@@ -1,5 +1,6 @@
 import { useSignalEffect } from '@preact/signals';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { steeredScale } from '../benchStage.ts';
 import { words } from '../locale/index.ts';
 import { BenchLoop } from '../loop.ts';
 import type { Session } from '../session/session.ts';
@@ -28,7 +29,9 @@ export function JointPane({ session }: { session: Session }) {
   const layOut = (): void => {
     const element = pane.current;
     if (!element || !stage.current) return;
-    setCamera(stage.current.layOut(element.clientWidth, element.clientHeight, exercise.value.joint, fixedScale()));
+    const made = stage.current.layOut(element.clientWidth, element.clientHeight, exercise.value.joint, fixedScale());
+    steeredScale.value = made.scale;
+    setCamera(made);
     loop.current?.touch();
   };
 

@@ -1,4 +1,5 @@
 import type { DeviceInfo, Origin } from '../../engine/index.ts';
+import { steeredScale } from '../benchStage.ts';
 import * as state from '../state.ts';
 import type { AttemptMeta } from '../worker/protocol.ts';
 
@@ -21,14 +22,24 @@ function robotDevice(): DeviceInfo {
   return { kind: 'robot', measures: { tipToWork: true, workAngle: true, travelAngle: true }, scale: null };
 }
 
+/**
+ * Joint millimetres per millimetre moved on the screen by pointer, finger or pen; null where the screen's size is not known, or keys
+ * move the torch.
+ */
+export function handScale(): number | null {
+  const { devicePxPerMm } = state.preferences.value;
+  const kind = state.deviceKind.value;
+  if (devicePxPerMm === null || kind === 'keyboard' || kind === 'gamepad') return null;
+  return Math.round((devicePxPerMm / window.devicePixelRatio / steeredScale.value) * 1000) / 1000;
+}
+
 function handDevice(): DeviceInfo {
-  const { devicePxPerMm, oneToOne, penTilts } = state.preferences.value;
+  const { penTilts } = state.preferences.value;
   const kind = state.deviceKind.value ?? 'mouse';
   const tilts = kind === 'pen' && penTilts;
   return {
     kind,
     measures: { tipToWork: false, workAngle: tilts, travelAngle: tilts },
-    // Joint millimetres per millimetre of hand: known to be 1 when welding at 1:1, unknown otherwise.
-    scale: devicePxPerMm !== null && oneToOne ? 1 : null,
+    scale: handScale(),
   };
 }

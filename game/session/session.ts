@@ -260,7 +260,7 @@ export class Session {
     const { job, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, texels } = message;
     if (job === this.job) {
       this.trace.append(new Float32Array(message.trace));
-      this.onSurface({ nu, ny, u0_mm, du_mm, y0_mm, dy_mm, ...unpacked(texels, nu * ny) });
+      this.onSurface({ t_s: message.t_s, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, ...unpacked(texels, nu * ny) });
       if (state.finished.value) this.seeks.answered();
     }
     this.bench.ask({ type: 'surfaceBack', buffer: texels }, [texels]);

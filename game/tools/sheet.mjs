@@ -28,9 +28,14 @@ const browser = await chromium.launch({
   args: ['--no-sandbox', '--use-angle=swiftshader', '--enable-unsafe-swiftshader'],
 });
 const page = await browser.newPage({ viewport: { width: 900, height: 900 } });
-page.on('console', (message) => ['error', 'warning'].includes(message.type()) && process.stderr.write(`${message.text()}\n`));
+page.on(
+  'console',
+  (message) => ['error', 'warning'].includes(message.type()) && process.stderr.write(`${message.text()}\n`),
+);
 page.on('pageerror', (error) => process.stderr.write(`${error.message}\n`));
-await page.goto(`http://localhost:${server.config.server.port || server.httpServer.address().port}/tools/sheet/index.html`);
+await page.goto(
+  `http://localhost:${server.config.server.port || server.httpServer.address().port}/tools/sheet/index.html`,
+);
 await page.waitForFunction(() => 'sheet' in window);
 
 async function take(scene, name, wish) {
@@ -45,11 +50,19 @@ for (const file of readdirSync(fields)) {
   const scene = file.replace('.json', '');
   if (wanted && !wanted.some((name) => scene.startsWith(name))) continue;
   if (scene.endsWith('finished')) {
-    await take(scene, `${scene}-bench`, { width_px: 520, height_px: 660, scale: 15, manner: 'bench', below_deg: 20, y_mm: 18 });
+    await take(scene, `${scene}-bench`, {
+      width_px: 520,
+      height_px: 660,
+      scale: 15,
+      manner: 'bench',
+      below_deg: 20,
+      y_mm: 18,
+    });
     continue;
   }
   await take(scene, scene, { width_px: 700, height_px: 700, scale: 20, manner: 'lens' });
 }
-if (!wanted || wanted.includes('plain')) await take('warm-left', 'warm-left-plain', { width_px: 700, height_px: 700, scale: 20, manner: 'plain' });
+if (!wanted || wanted.includes('plain'))
+  await take('warm-left', 'warm-left-plain', { width_px: 700, height_px: 700, scale: 20, manner: 'plain' });
 await browser.close();
 await server.close();

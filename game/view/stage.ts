@@ -1,6 +1,6 @@
 import { Application } from 'pixi.js';
 import type { JointOptions, WeaveOptions } from '../../engine/index.ts';
-import { ArcLightFilter } from './arcLight.ts';
+import { type ArcLight, ArcLightFilter } from './arcLight.ts';
 import { BeatView } from './beatView.ts';
 import { type Camera, fitCamera } from './camera.ts';
 import { JointView } from './jointView.ts';
@@ -58,6 +58,8 @@ export class Stage {
   private readonly beat = new BeatView();
   private readonly filter = new ArcLightFilter();
   private arcAt = { u_mm: 0, y_mm: 0 };
+  /** The arc's light and the room's darkness as last drawn; the close view shows the same. */
+  light: Readonly<ArcLight> = { light: 0, dark: 0 };
   /** Share of full resolution the moving picture is drawn at; a still one is always drawn in full. */
   private sharpness = 1;
   private drawnAt = 1;
@@ -114,7 +116,8 @@ export class Stage {
   }
 
   render(scene: Scene, dt_s: number): void {
-    const { light, dark } = this.filter.step(scene.arcOn, dt_s, scene.still);
+    this.light = this.filter.step(scene.arcOn, dt_s, scene.still);
+    const { light, dark } = this.light;
     if (scene.torch && scene.arcOn) this.arcAt = { u_mm: scene.torch.u_mm, y_mm: scene.torch.y_mm };
     const height = this.joint.heightAt(this.arcAt.u_mm, this.arcAt.y_mm);
     this.joint.setLight(this.arcAt.u_mm, this.arcAt.y_mm, height, light, dark, scene.plain);

@@ -1,5 +1,7 @@
 /** One picture of the surface, as the Worker posts it: what the shader needs and nothing else. */
 export interface SurfaceFrame {
+  /** Time in the attempt it shows, s. */
+  t_s: number;
   nu: number;
   ny: number;
   u0_mm: number;

@@ -38,7 +38,13 @@ export class SurfacePost {
    * @param trace the attempt so far; null before the strike
    * @param posted rows of it the page already has
    */
-  pack(job: number, t_s: number, simulation: Simulation, trace: TraceLog | null, posted: number): SurfaceMessage | null {
+  pack(
+    job: number,
+    t_s: number,
+    simulation: Simulation,
+    trace: TraceLog | null,
+    posted: number,
+  ): SurfaceMessage | null {
     const view = simulation.surface();
     const { nu, ny, u0_mm, du_mm, y0_mm, dy_mm } = view;
     const columns = nu * ny;

@@ -1,6 +1,13 @@
 // Welds the scenes of the sheet in the engine and keeps their surfaces as the page would get them.
 import { mkdirSync, writeFileSync } from 'node:fs';
-import { createSimulation, type HandFaults, noFaults, type SimulationOptions, type WeaveOptions, weaveHand } from '../../../engine/index.ts';
+import {
+  createSimulation,
+  type HandFaults,
+  noFaults,
+  type SimulationOptions,
+  type WeaveOptions,
+  weaveHand,
+} from '../../../engine/index.ts';
 import { exerciseNamed } from '../../../scoring/index.ts';
 import { CELL_MM } from '../../setup.ts';
 import { RippleClock } from '../../view/lens/ripples.ts';
@@ -21,9 +28,32 @@ interface Scene {
 
 const SCENES: Scene[] = [
   { name: 'warm', exercise: 'tee-inverted-v', length_mm: 42, moments: ['root', 'left', 'right', null], from_s: 12 },
-  { name: 'cold', exercise: 'tee-inverted-v', length_mm: 34, feed: 3.1, volts: 15.5, moments: ['root', 'left', null], from_s: 10 },
-  { name: 'hot', exercise: 'tee-inverted-v', length_mm: 34, feed: 6.6, volts: 20.5, moments: ['root', 'left'], from_s: 10 },
-  { name: 'far-back', exercise: 'tee-inverted-v', length_mm: 34, faults: { lead_mm: -5 }, moments: ['root', 'left'], from_s: 10 },
+  {
+    name: 'cold',
+    exercise: 'tee-inverted-v',
+    length_mm: 34,
+    feed: 3.1,
+    volts: 15.5,
+    moments: ['root', 'left', null],
+    from_s: 10,
+  },
+  {
+    name: 'hot',
+    exercise: 'tee-inverted-v',
+    length_mm: 34,
+    feed: 6.6,
+    volts: 20.5,
+    moments: ['root', 'left'],
+    from_s: 10,
+  },
+  {
+    name: 'far-back',
+    exercise: 'tee-inverted-v',
+    length_mm: 34,
+    faults: { lead_mm: -5 },
+    moments: ['root', 'left'],
+    from_s: 10,
+  },
   { name: 'straight', exercise: 'straight-run', length_mm: 36, moments: ['root', null], from_s: 8 },
   { name: 'lap', exercise: 'lap-5', length_mm: 36, moments: ['root', 'right', null], from_s: 10 },
 ];
@@ -79,8 +109,23 @@ function weld(scene: Scene): void {
   function keep(of: Scene, moment: string, t_s: number, torch: object | null): void {
     skin.read(simulation.surface(), t_s, ripples);
     const { u0_mm, du_mm, y0_mm, dy_mm } = simulation.surface();
-    const meta = { joint: options.joint, wire_mm: process_.wire_mm, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, t_s, torch, crossings: ripples.phaseAt(t_s) };
-    writeFileSync(`${out}/${of.name}-${moment}.json`, JSON.stringify({ ...meta, skin: Buffer.from(skin.texels.buffer).toString('base64') }));
+    const meta = {
+      joint: options.joint,
+      wire_mm: process_.wire_mm,
+      nu,
+      ny,
+      u0_mm,
+      du_mm,
+      y0_mm,
+      dy_mm,
+      t_s,
+      torch,
+      crossings: ripples.phaseAt(t_s),
+    };
+    writeFileSync(
+      `${out}/${of.name}-${moment}.json`,
+      JSON.stringify({ ...meta, skin: Buffer.from(skin.texels.buffer).toString('base64') }),
+    );
     process.stdout.write(`${of.name}-${moment} `);
   }
 }

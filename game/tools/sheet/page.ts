@@ -1,8 +1,8 @@
 import { Application } from 'pixi.js';
 import type { JointOptions } from '../../../engine/index.ts';
+import { LensLayer } from '../../view/lens/layer.ts';
 import { LensPicture, type Manner } from '../../view/lens/picture.ts';
 import { lookAt } from '../../view/lens/pinhole.ts';
-import { LensLayer } from '../../view/lens/layer.ts';
 
 /** A kept surface, as fields.ts writes it. */
 interface Still {
@@ -15,7 +15,13 @@ interface Still {
   y0_mm: number;
   dy_mm: number;
   t_s: number;
-  torch: { tipToWork_mm: number; workAngle_deg: number; travelAngle_deg: number; footU_mm: number; footY_mm: number } | null;
+  torch: {
+    tipToWork_mm: number;
+    workAngle_deg: number;
+    travelAngle_deg: number;
+    footU_mm: number;
+    footY_mm: number;
+  } | null;
   skin: string;
 }
 
@@ -33,7 +39,15 @@ interface Wish {
 
 async function start(): Promise<void> {
   const app = new Application();
-  await app.init({ preference: 'webgl', autoStart: false, width: 700, height: 700, antialias: false, backgroundColor: 0x0f1011, preserveDrawingBuffer: true });
+  await app.init({
+    preference: 'webgl',
+    autoStart: false,
+    width: 700,
+    height: 700,
+    antialias: false,
+    backgroundColor: 0x0f1011,
+    preserveDrawingBuffer: true,
+  });
   document.body.append(app.canvas);
   const picture = new LensPicture();
   const layer = new LensLayer();
@@ -47,13 +61,16 @@ async function start(): Promise<void> {
     const { joint, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, torch } = still;
     app.renderer.resize(wish.width_px, wish.height_px, 1);
     picture.setJoint(joint, 0, joint.length_mm);
-    picture.setSkin({ nu, ny, u0_mm, du_mm, y0_mm, dy_mm, texels: new Float32Array(0), skin });
+    picture.setSkin({ t_s: still.t_s, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, texels: new Float32Array(0), skin });
     const y = wish.y_mm ?? (torch ? torch.footY_mm : joint.length_mm / 2);
     const look = lookAt(y, wish.width_px, wish.height_px, wish.scale, wish.below_deg);
     const lit = wish.manner !== 'bench' && torch !== null;
     const shown = {
       foot: torch && { u_mm: sign * torch.footU_mm, y_mm: torch.footY_mm },
-      torch: lit && torch ? { ...torch, workAngle_deg: 45 + sign * (torch.workAngle_deg - 45), wire_mm: still.wire_mm } : null,
+      torch:
+        lit && torch
+          ? { ...torch, workAngle_deg: 45 + sign * (torch.workAngle_deg - 45), wire_mm: still.wire_mm }
+          : null,
       light: lit ? 1 : 0,
       dark: wish.manner === 'bench' ? 0 : 1,
       skin_s: still.t_s,

@@ -47,7 +47,8 @@ export class Follow {
     }
     if (still) {
       this.speed_mmps = 0;
-      if (Math.abs(off) > STILL_HALF_MM) this.at_mm += STEP_MM * Math.sign(off) * Math.ceil((Math.abs(off) - STILL_HALF_MM) / STEP_MM);
+      if (Math.abs(off) > STILL_HALF_MM)
+        this.at_mm += STEP_MM * Math.sign(off) * Math.ceil((Math.abs(off) - STILL_HALF_MM) / STEP_MM);
       return;
     }
     const away = arcY_mm - this.at_mm;

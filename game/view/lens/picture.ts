@@ -56,7 +56,6 @@ export class LensPicture {
     uWire: { value: new Float32Array(4), type: 'vec4<f32>' },
     uSpot: { value: new Float32Array(4), type: 'vec4<f32>' },
     uSize: { value: new Float32Array([1, 1, 0, 0]), type: 'vec4<f32>' },
-    uPaper: { value: new Float32Array(4), type: 'vec4<f32>' },
   });
   private readonly noise: BufferImageSource;
   private a = skinSource(1, 1);

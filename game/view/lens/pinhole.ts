@@ -53,7 +53,13 @@ export function see(look: Look, place: Place): Seen {
 }
 
 /** The look that has the root in the middle and a height up the joint where the arc belongs. */
-export function lookAt(y_mm: number, width_px: number, height_px: number, scale: number, below_deg = LENS_BELOW_DEG): Look {
+export function lookAt(
+  y_mm: number,
+  width_px: number,
+  height_px: number,
+  scale: number,
+  below_deg = LENS_BELOW_DEG,
+): Look {
   const angle = (below_deg * Math.PI) / 180;
   const above_mm = ((0.5 - ARC_DOWN) * height_px) / scale;
   const target_y = y_mm + (FOOT_W_MM - TARGET_W_MM) * Math.tan(angle) - above_mm / Math.cos(angle);

@@ -15,8 +15,7 @@ uniform vec4 uFoot;         // place of the arc's foot, mm; time of the attempt,
 uniform vec4 uPaint;        // time of the picture, s; drawn pixels per millimetre; dark 0 to 1; exposure
 uniform vec4 uWire;         // wire end and where it leaves the picture, pixels from the top left
 uniform vec4 uSpot;         // arc in pixels, pixels per millimetre there, half the wire in pixels
-uniform vec4 uSize;         // picture in pixels; paper's brightness; wire shown 0 or 1
-uniform vec4 uPaper;        // ground behind the metal, linear light
+uniform vec4 uSize;         // picture in pixels; unused; wire shown 0 or 1
 `;
 
 export const HEAD = `#version 300 es

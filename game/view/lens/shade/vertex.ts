@@ -38,7 +38,8 @@ void bells(float f, out vec4 value, out vec4 slope) {
 
 void main() {
   float u = aPosition.x;
-  float y = clamp(uNet.x - aPosition.y * uNet.y, uMetal.z, uMetal.w);
+  float row = uNet.x - aPosition.y * uNet.y;
+  float y = clamp(row, uMetal.z, uMetal.w);
   float inside = clamp(u, uGrid.x, uGrid.x + (uCount.x - 1.0) * uGrid.y);
   float past = abs(u - inside);
   vec2 g = vec2((y - uGrid.z) / uGrid.w, (inside - uGrid.x) / uGrid.y);
@@ -49,16 +50,16 @@ void main() {
   bells(g.y - base.y, wu, su);
   vec4 a = vec4(0.0), across = vec4(0.0), up = vec4(0.0), second = vec4(0.0);
   for (int k = 0; k < 4; k++) {
-    vec4 row = vec4(0.0), rise = vec4(0.0), other = vec4(0.0);
+    vec4 line = vec4(0.0), rise = vec4(0.0), other = vec4(0.0);
     for (int j = 0; j < 4; j++) {
       ivec2 p = kept(b + ivec2(j - 1, k - 1));
       vec4 texel = texelFetch(uSkinA, p, 0);
-      row += texel * wy[j];
+      line += texel * wy[j];
       rise += texel * sy[j];
       other += texelFetch(uSkinB, p, 0) * wy[j];
     }
-    a += row * wu[k];
-    across += row * su[k];
+    a += line * wu[k];
+    across += line * su[k];
     up += rise * wu[k];
     second += other * wu[k];
   }
@@ -75,6 +76,11 @@ void main() {
   float laid = smoothstep(0.03, 0.22, a.y) * step(past, 0.001);
   float w = mix(plate.x, a.x, laid);
   vec2 slope = mix(vec2(plate.y, 0.0), vec2(across.x, up.x), laid);
+  if (row < uMetal.z - 0.5 * uNet.y) {
+    // Past the near end the net falls straight to the plates: the bead's own end, as sawn.
+    w = plate.x;
+    slope = vec2(0.0, 6.0);
+  }
   if (past > 0.0) {
     // Beyond the engine's fine cells the plate cools away smoothly and is never molten.
     float fall = exp(-past / 9.0);
