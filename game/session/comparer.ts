@@ -42,7 +42,7 @@ export class Comparer {
   private hear(answer: BenchAnswer): void {
     switch (answer.type) {
       case 'surface':
-        this.client?.ask({ type: 'surfaceBack', buffer: answer.texels }, [answer.texels]);
+        this.client?.ask({ type: 'surfaceBack', buffer: answer.skin }, [answer.skin]);
         return;
       case 'progress':
         otherBusy.value = { what: 'welding again', share: answer.share };

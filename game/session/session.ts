@@ -8,7 +8,7 @@ import { editExercise, type SetupEdit, simulationOf } from '../setup.ts';
 import * as state from '../state.ts';
 import { FILE_ID, loadAttempt } from '../storage/attempts.ts';
 import { downloadJson, fileName, readText } from '../storage/files.ts';
-import { type SurfaceFrame, unpacked } from '../view/surfaceFrame.ts';
+import type { SurfaceFrame } from '../view/surfaceFrame.ts';
 import { BenchClient } from '../worker/client.ts';
 import { Latest } from '../worker/latest.ts';
 import type { BenchAnswer, SurfaceMessage } from '../worker/protocol.ts';
@@ -257,13 +257,13 @@ export class Session {
   }
 
   private hearSurface(message: SurfaceMessage): void {
-    const { job, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, texels } = message;
+    const { job, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, skin } = message;
     if (job === this.job) {
       this.trace.append(new Float32Array(message.trace));
-      this.onSurface({ t_s: message.t_s, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, ...unpacked(texels, nu * ny) });
+      this.onSurface({ t_s: message.t_s, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, skin: new Float32Array(skin) });
       if (state.finished.value) this.seeks.answered();
     }
-    this.bench.ask({ type: 'surfaceBack', buffer: texels }, [texels]);
+    this.bench.ask({ type: 'surfaceBack', buffer: skin }, [skin]);
   }
 
   private hearEnded(answer: Extract<BenchAnswer, { type: 'ended' }>): void {

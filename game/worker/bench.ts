@@ -214,6 +214,6 @@ export class Bench {
     this.owed = message || !must ? null : { piece, t_s };
     if (!message) return;
     this.posted = trace?.length ?? 0;
-    this.post(message, [message.texels, message.trace]);
+    this.post(message, [message.skin, message.trace]);
   }
 }

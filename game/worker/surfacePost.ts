@@ -1,14 +1,14 @@
 import type { Simulation } from '../../engine/index.ts';
 import { RippleClock } from '../view/lens/ripples.ts';
 import { SKIN_FLOATS, Skin, type Slices } from '../view/lens/skin.ts';
-import { TEXEL } from '../view/surfaceFrame.ts';
 import type { SurfaceMessage } from './protocol.ts';
 import type { TraceLog } from './traceLog.ts';
 
 /** Buffers on the road between Worker and page; more only make the picture later. */
 const IN_FLIGHT = 2;
-/** While welding the close view sees this much either side of the arc; the rest of its skin waits, mm. */
-const SEEN_MM = 34;
+/** While welding this much either side of the arc is read for every picture, the whole joint for every so many. */
+const NEAR_MM = 30;
+const WHOLE_EVERY = 12;
 
 /**
  * Packs surfaces for the page. Buffers are transferred, not copied, and come back to be filled again; while all are on the road there
@@ -21,6 +21,7 @@ export class SurfacePost {
   private skin: Skin | null = null;
   private readonly ripples = new RippleClock();
   private counted = 0;
+  private packed = 0;
 
   takeBack(buffer: ArrayBuffer): void {
     if (buffer.byteLength === this.size) this.free.push(buffer);
@@ -48,7 +49,7 @@ export class SurfacePost {
     const view = simulation.surface();
     const { nu, ny, u0_mm, du_mm, y0_mm, dy_mm } = view;
     const columns = nu * ny;
-    const size = columns * (TEXEL + SKIN_FLOATS) * Float32Array.BYTES_PER_ELEMENT;
+    const size = columns * SKIN_FLOATS * Float32Array.BYTES_PER_ELEMENT;
     if (size !== this.size) {
       this.size = size;
       this.free = [];
@@ -60,21 +61,14 @@ export class SurfacePost {
       buffer = new ArrayBuffer(size);
       this.made += 1;
     }
-    const texels = new Float32Array(buffer, 0, columns * TEXEL);
-    const { height_mm, temp_C, liquid, peak_C } = view;
-    for (let i = 0, o = 0; i < columns; i++, o += TEXEL) {
-      texels[o] = height_mm[i];
-      texels[o + 1] = temp_C[i];
-      texels[o + 2] = liquid[i];
-      texels[o + 3] = peak_C[i];
-    }
     this.count(trace);
-    const whole = this.skin?.nu !== nu || this.skin.ny !== ny;
-    if (!this.skin || whole) this.skin = new Skin(nu, ny);
+    this.packed += 1;
+    const whole = this.skin?.nu !== nu || this.skin.ny !== ny || this.packed % WHOLE_EVERY === 0;
+    if (this.skin?.nu !== nu || this.skin.ny !== ny) this.skin = new Skin(nu, ny);
     this.skin.read(view, t_s, this.ripples, whole ? undefined : this.slices(trace, y0_mm, dy_mm));
-    new Float32Array(buffer, columns * TEXEL * Float32Array.BYTES_PER_ELEMENT).set(this.skin.texels);
+    new Float32Array(buffer).set(this.skin.texels);
     const rows = trace?.slice(posted) ?? new Float32Array(0);
-    return { type: 'surface', job, t_s, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, texels: buffer, trace: rows.buffer };
+    return { type: 'surface', job, t_s, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, skin: buffer, trace: rows.buffer };
   }
 
   private count(trace: TraceLog | null): void {
@@ -90,7 +84,7 @@ export class SurfacePost {
     const last = trace.length - 1;
     if (trace.value(last, 'arcOn') !== 1) return undefined;
     const at = (trace.value(last, 'footY_mm') - y0_mm) / dy_mm;
-    const reach = SEEN_MM / dy_mm;
+    const reach = NEAR_MM / dy_mm;
     return { from: Math.floor(at - reach), to: Math.ceil(at + reach) };
   }
 }

@@ -61,7 +61,7 @@ async function start(): Promise<void> {
     const { joint, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, torch } = still;
     app.renderer.resize(wish.width_px, wish.height_px, 1);
     picture.setJoint(joint, 0, joint.length_mm);
-    picture.setSkin({ t_s: still.t_s, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, texels: new Float32Array(0), skin });
+    picture.setSkin({ t_s: still.t_s, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, skin });
     const y = wish.y_mm ?? (torch ? torch.footY_mm : joint.length_mm / 2);
     const look = lookAt(y, wish.width_px, wish.height_px, wish.scale, wish.below_deg);
     const lit = wish.manner !== 'bench' && torch !== null;

@@ -63,12 +63,14 @@ export class LensPicture {
   private fresh = false;
   private readonly shaders = new Map<Manner, Shader>();
   private readonly endsShader: Shader;
+  private readonly arcShader: Shader;
   private readonly arcMesh: Mesh<MeshGeometry, Shader>;
   private skinMesh: Mesh<MeshGeometry, Shader> | null = null;
   private endsMesh: Mesh<MeshGeometry, Shader> | null = null;
   private net: Net | null = null;
   private netKey = '';
   private joint: JointOptions | null = null;
+  private half_mm = 0;
 
   constructor() {
     this.noise = new BufferImageSource({
@@ -82,15 +84,21 @@ export class LensPicture {
       autoGenerateMipmaps: true,
     });
     this.endsShader = this.shader(ENDS_VERTEX, ENDS, 'ends');
+    this.arcShader = this.shader(ARC_VERTEX, ARC, 'arc');
     const corners = new Float32Array([-1, -1, 1, -1, 1, 1, -1, 1]);
     this.arcMesh = new Mesh({
       geometry: new MeshGeometry({ positions: corners, uvs: corners, indices: new Uint32Array([0, 1, 2, 0, 2, 3]) }),
-      shader: this.shader(ARC_VERTEX, ARC, 'arc'),
+      shader: this.arcShader,
     });
   }
 
-  /** Puts another joint before the camera. @param low_mm,high_mm ends of the metal */
-  setJoint(joint: JointOptions, low_mm: number, high_mm: number): void {
+  /**
+   * Puts another joint before the camera.
+   * @param low_mm,high_mm ends of the metal
+   * @param half_mm plates are broken off this far either side, as in a drawing; 0 draws them on to the picture's edge
+   */
+  setJoint(joint: JointOptions, low_mm: number, high_mm: number, half_mm = 0): void {
+    this.half_mm = half_mm;
     this.joint = joint;
     this.netKey = '';
     const values = this.uniforms.uniforms;
@@ -113,7 +121,7 @@ export class LensPicture {
       const old = [this.a, this.b];
       this.a = skinSource(ny, nu);
       this.b = skinSource(ny, nu);
-      for (const shader of this.shaders.values()) this.bind(shader);
+      for (const shader of [...this.shaders.values(), this.endsShader, this.arcShader]) this.bind(shader);
       for (const source of old) source.destroy();
     }
     const half = nu * ny * 4;
@@ -131,7 +139,7 @@ export class LensPicture {
     const values = this.uniforms.uniforms;
     const { sin, cos } = rise(look);
     const { target, scale, width_px, height_px } = look;
-    values.uTarget.set([target.u_mm, target.y_mm, target.w_mm, EYE_MM]);
+    values.uTarget.set([target.u_mm, target.y_mm, target.w_mm, look.eye_mm ?? EYE_MM]);
     values.uLook.set([sin, cos, (2 * scale) / width_px, (2 * scale) / height_px]);
     values.uPaint.set([shown.clock_s, scale * share, shown.dark, 1]);
     values.uSize.set([width_px, height_px, 0, shown.torch ? 1 : 0]);
@@ -203,12 +211,13 @@ export class LensPicture {
     if (!this.net) return;
     const step = this.net.rowStep_mm;
     const top = look.target.y_mm + (up / cos) * 0.62 + SPARE_ROWS_MM / 2;
-    this.uniforms.uniforms.uNet.set([Math.ceil(top / step) * step, step, 0, 0]);
+    this.uniforms.uniforms.uNet.set([Math.ceil(top / step) * step, step, this.half_mm, 0]);
   }
 
   private assemble(): void {
     this.scene.removeChildren();
-    for (const mesh of [this.skinMesh, this.endsMesh, this.arcMesh]) if (mesh) this.scene.addChild(mesh);
+    for (const mesh of [this.skinMesh, this.half_mm > 0 ? null : this.endsMesh, this.arcMesh])
+      if (mesh) this.scene.addChild(mesh);
   }
 
   private skinShader(manner: Manner): Shader {

@@ -14,6 +14,8 @@ export interface Look {
   /** Below the joint's normal, degrees. */
   below_deg: number;
   target: Place;
+  /** Eye to the place looked at, mm; EYE_MM where left out. */
+  eye_mm?: number;
 }
 
 /** A place in the picture, CSS pixels from its top left, and the scale there. */
@@ -44,7 +46,8 @@ export function see(look: Look, place: Place): Seen {
   const w = place.w_mm - look.target.w_mm;
   const up = y * cos + w * sin;
   const near = -y * sin + w * cos;
-  const grown = EYE_MM / (EYE_MM - near);
+  const eye = look.eye_mm ?? EYE_MM;
+  const grown = eye / (eye - near);
   return {
     x_px: look.width_px / 2 + u * grown * look.scale,
     y_px: look.height_px / 2 - up * grown * look.scale,

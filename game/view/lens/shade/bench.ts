@@ -67,6 +67,7 @@ void main() {
   sheen = mix(sheen, 0.64, weld) * (1.0 - 0.6 * ripples.valley);
   colour += seen * metal * sheen * fresnel * open * (1.0 + 0.45 * brush * (1.0 - weld));
   colour += glow(vShape.z) * 0.5 * smoothstep(520.0, 700.0, vShape.z);
-  outColor = shown(film(colour * 0.74 * uPaint.w));
+  // On its way into the dark it meets the lens's picture half way.
+  outColor = finished(film(colour * 0.74 * uPaint.w * mix(1.0, 0.1, uPaint.z)));
 }
 `;

@@ -7,7 +7,7 @@ uniform vec4 uGrid;         // u and y of the first column, steps, mm
 uniform vec2 uCount;        // columns across, slices up
 uniform vec4 uMetal;        // 0 tee, 1 lap, 2 corner; plate B with the gap under it; low and high end, mm
 uniform vec4 uPlates;       // plate A, plate B, gap, plate width, mm
-uniform vec4 uNet;          // y of the farthest row, row step, mm
+uniform vec4 uNet;          // y of the farthest row, row step; half width of the broken-off plates or 0, mm
 uniform vec4 uTarget;       // place looked at; eye to it, mm
 uniform vec4 uLook;         // sine and cosine of the look; millimetres to clip space across and up
 uniform vec4 uArc;          // place of the arc, mm; its light 0 to 1

@@ -31,6 +31,6 @@ void main() {
   colour = mix(colour, pool, liquid);
   float rim = level / (0.11 + soft);
   colour *= 1.0 - 0.75 * exp(-rim * rim);
-  outColor = shown(film(colour * uPaint.w));
+  outColor = finished(film(colour * uPaint.w));
 }
 `;

@@ -11,7 +11,20 @@ out vec4 outColor;
 `;
 
 /** Start of every shader of the skin. */
-export const SKIN_HEAD = `${HEAD}${INPUTS}${LIGHT}`;
+export const SKIN_HEAD = `${HEAD}${INPUTS}${LIGHT}
+// The picture's light on screen. Where the plates are broken off, as in a drawing, they end in a wavy ink line.
+vec4 finished(vec3 colour) {
+  vec4 screen = shown(colour);
+  if (uNet.z <= 0.0) return screen;
+  vec2 turn = vPlace.x > 0.0 ? vec2(0.0, 1.3) : vec2(2.0, 4.1);
+  float px = 1.0 / uPaint.y;
+  float side = uNet.z + 0.8 * sin(vPlace.y * 0.21 + turn.x) + 0.45 * sin(vPlace.y * 0.57 + turn.y) - abs(vPlace.x);
+  float inside = min(side, min(vPlace.y - uMetal.z, uMetal.w - vPlace.y));
+  vec3 ink = mix(vec3(0.122, 0.137, 0.149), vec3(0.25), uPaint.z);
+  screen.rgb = mix(screen.rgb, ink, (1.0 - smoothstep(0.5 * px, 1.5 * px, inside)) * 0.7);
+  return screen * smoothstep(-px, 0.0, side);
+}
+`;
 
 const LIQUID = `
 // What the liquid mirrors: both plates lit by the arc, the arc itself, and the dark booth.
@@ -147,6 +160,6 @@ void main() {
   colour = film(colour * 0.85 * uPaint.w);
   // A trace of green glass in the darks.
   colour = mix(colour * vec3(0.97, 1.0, 0.96), colour, smoothstep(0.0, 0.5, dot(colour, vec3(0.33))));
-  outColor = shown(colour);
+  outColor = finished(colour);
 }
 `;
