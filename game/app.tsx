@@ -10,12 +10,14 @@ import { JointPane } from './panels/jointPane.tsx';
 import { LensPane } from './panels/lensPane.tsx';
 import { ProblemNote } from './panels/problem.tsx';
 import { CouponDialog, MeasureDialog } from './panels/realLater.ts';
+import { Ruling } from './panels/ruling.tsx';
 import { Sentence } from './panels/sentence.tsx';
 import { ShelfDialog } from './panels/shelf.tsx';
 import { TopBar } from './panels/topBar.tsx';
+import { darkPage } from './roomLight.ts';
 import { besideCoupon, couponFile } from './session/coupons.ts';
 import type { Session } from './session/session.ts';
-import { announcement, dark, finished } from './state.ts';
+import { announcement, finished } from './state.ts';
 
 export type DialogName = 'attempts' | 'aids' | 'about' | 'measure' | 'coupon' | null;
 
@@ -36,8 +38,7 @@ export function App({ session }: { session: Session }) {
   });
 
   useSignalEffect(() => {
-    // In a replay only the joint goes dark: the rest is being read.
-    document.documentElement.dataset.room = dark.value && finished.value === null ? 'dark' : 'light';
+    document.documentElement.dataset.room = darkPage.value ? 'dark' : 'light';
   });
 
   // On a phone the joint takes what the head leaves of the first screen, however many lines the sentence needs.
@@ -79,6 +80,7 @@ export function App({ session }: { session: Session }) {
       </header>
       <main class="zones">
         <LensPane />
+        <Ruling session={session} />
         <JointPane session={session} />
         <div class="reading quiet">
           <CutPanel session={session} openDialog={setDialog} />

@@ -186,7 +186,6 @@ export const en = {
     notMeasured: 'Not measured',
     notModelled: 'Not modelled',
     cautions: 'Cautions',
-    score: (score: number) => `Trend number ${whole(score)} of 100: for your own line at this exercise, nothing else.`,
     sameHash: 'Welded again here to the same check number.',
     otherHash:
       'Welded again here to another check number than the file carries: another engine version made it, or it was changed.',
@@ -236,6 +235,8 @@ export const en = {
     fileName: 'attempt',
     open: 'Open',
     remove: 'Remove',
+    trend: (score: number) => `trend ${whole(score)}`,
+    trendTitle: 'Of 100. For your own line over attempts at one exercise, nothing else.',
     drop: 'Or drop a recording file anywhere on the page.',
   },
 

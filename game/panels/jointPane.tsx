@@ -3,8 +3,9 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { steeredScale } from '../benchStage.ts';
 import { words } from '../locale/index.ts';
 import { BenchLoop } from '../loop.ts';
+import { darkPane, prefersDark } from '../roomLight.ts';
 import type { Session } from '../session/session.ts';
-import { dark, exercise, preferences, problem, torchState } from '../state.ts';
+import { exercise, preferences, problem, torchState } from '../state.ts';
 import { type Camera, fitCamera } from '../view/camera.ts';
 import { Stage } from '../view/stage.ts';
 import { JointMarks } from './jointMarks.tsx';
@@ -66,6 +67,7 @@ export function JointPane({ session }: { session: Session }) {
   useSignalEffect(() => {
     exercise.value;
     preferences.value;
+    prefersDark.value;
     layOut();
   });
 
@@ -79,7 +81,7 @@ export function JointPane({ session }: { session: Session }) {
         class="pane"
         role="application"
         aria-label={words.joint.label}
-        data-room={dark.value ? 'dark' : 'light'}
+        data-room={darkPane.value ? 'dark' : 'light'}
         data-state={torchState.value}
         data-scale={camera.scale.toFixed(4)}
         data-origin={`${camera.originX_px.toFixed(2)} ${camera.originY_px.toFixed(2)}`}

@@ -2,6 +2,7 @@ import { useSignalEffect } from '@preact/signals';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { benchStage, steeredScale } from '../benchStage.ts';
 import { words } from '../locale/index.ts';
+import { prefersDark } from '../roomLight.ts';
 import { handScale } from '../session/meta.ts';
 import { exercise, preferences } from '../state.ts';
 import { lensAtHand } from '../view/lens/atHand.ts';
@@ -21,7 +22,7 @@ export function LensPane() {
     let made: LensStage | null = null;
     const layOut = (): void => {
       if (!made || element.clientWidth === 0) return;
-      made.layOut(element.clientWidth, element.clientHeight);
+      made.layOut(element.clientWidth, element.clientHeight, Math.max(0, -element.offsetTop));
       setScale(made.scale);
     };
     const sizes = new ResizeObserver(layOut);
@@ -50,6 +51,7 @@ export function LensPane() {
   useSignalEffect(() => {
     document.documentElement.dataset.stage = benchStage.value;
     preferences.value;
+    prefersDark.value;
     lensAtHand.value?.touch();
   });
 

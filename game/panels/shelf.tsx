@@ -19,6 +19,9 @@ export function ShelfDialog({ session, close }: { session: Session; close: () =>
               </span>
               <span class="title">{entry.title}</span>
               <span class="unit helped">{words.level.helped[entry.helped]}</span>
+              <span class="unit trend" title={words.shelf.trendTitle}>
+                {entry.score !== null && words.shelf.trend(entry.score)}
+              </span>
               {entry.verdict ? <VerdictMark verdict={entry.verdict} /> : <span class="verdict" />}
               <button
                 type="button"

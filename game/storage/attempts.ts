@@ -20,6 +20,8 @@ export interface StoredAttempt {
 export interface AttemptEntry extends PastAttempt {
   id: string;
   title: string;
+  /** For the user's own line over attempts, of 100; null where there is no verdict to go by. */
+  score: number | null;
   helped: 'robot' | 'test' | 'with guides' | 'without guides';
 }
 
@@ -100,6 +102,7 @@ function entryOf({ id, made_ms, title, recording, result }: StoredAttempt): Atte
     title,
     exercise: exercise?.name ?? null,
     verdict: result?.verdict ?? null,
+    score: result?.score ?? null,
     own: hand && !id.startsWith(FILE_ID),
     helped: helpOf(recording, exercise),
   };

@@ -20,7 +20,6 @@ export class JointView {
   private share = 1;
   private skin_s = 0;
   private manner: Manner = 'bench';
-  private dark = 0;
 
   setSurface(frame: SurfaceFrame): void {
     this.skin_s = frame.t_s;
@@ -50,14 +49,13 @@ export class JointView {
   }
 
   setLight(u_mm: number, y_mm: number, light: number, dark: number, plain: boolean): void {
-    this.dark = dark;
     this.manner = plain ? 'plain' : dark < LENS_DOWN ? 'bench' : 'lens';
     const shown = { foot: { u_mm, y_mm }, torch: null, light, dark, skin_s: this.skin_s, clock_s: 0 };
     this.picture.aim(this.look, shown, this.manner, this.share);
   }
 
-  draw(renderer: Renderer): void {
-    this.layer.draw(renderer, this.picture.scene, this.dark);
+  draw(renderer: Renderer, ground: number): void {
+    this.layer.draw(renderer, this.picture.scene, ground);
   }
 
   destroy(): void {

@@ -1,5 +1,6 @@
 import { Application } from 'pixi.js';
 import type { JointOptions, WeaveOptions } from '../../engine/index.ts';
+import { prefersDark } from '../roomLight.ts';
 import { type ArcLight, ArcLightFilter } from './arcLight.ts';
 import { BeatView } from './beatView.ts';
 import { type Camera, fitCamera } from './camera.ts';
@@ -142,7 +143,7 @@ export class Stage {
   }
 
   private draw(): void {
-    this.joint.draw(this.app.renderer);
+    this.joint.draw(this.app.renderer, Math.max(this.light.dark, Number(prefersDark.peek())));
     this.app.render();
   }
 

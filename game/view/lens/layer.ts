@@ -45,7 +45,9 @@ export class LensLayer {
 
   /** @param dark darkness of what lies behind the metal, 0 paper to 1 night */
   draw(renderer: Renderer, scene: Container, dark: number): void {
-    const clearColor = PAPER.map((light, i) => light + (NIGHT[i] - light) * dark) as Colour;
+    // What is all but gone is gone: paper beside the canvas would show the difference.
+    const ground = dark < 0.01 ? 0 : dark;
+    const clearColor = PAPER.map((light, i) => light + (NIGHT[i] - light) * ground) as Colour;
     renderer.render({ container: scene, target: this.texture, clear: true, clearColor });
   }
 }

@@ -1,5 +1,6 @@
 import { Application } from 'pixi.js';
 import type { JointOptions, WeaveOptions } from '../../../engine/index.ts';
+import { prefersDark } from '../../roomLight.ts';
 import { metalEnds } from '../metal.ts';
 import type { SurfaceFrame } from '../surfaceFrame.ts';
 import type { TorchPose } from '../torchView.ts';
@@ -41,6 +42,8 @@ const REST_WIDTH_MM = 58;
 const REST_BELOW_DEG = 24;
 /** Share of the picture's height at which the near end lies, from the top. */
 const REST_END_DOWN = 0.6;
+/** The same where only the picture's lower part is seen. */
+const UNCOVERED_END_DOWN = 0.72;
 const REST_MOST_SCALE = 13;
 /** The view that is timed before the first arc, drawn at this share. */
 const TIMED_SHARE = 0.5;
@@ -57,6 +60,7 @@ export class LensStage {
   private readonly pace = new Pace();
   private width_px = 1;
   private height_px = 1;
+  private covered_px = 0;
   private joint: JointOptions | null = null;
   private low_mm = 0;
   private skin_s = 0;
@@ -104,7 +108,10 @@ export class LensStage {
     return this.pace.plain;
   }
 
-  layOut(width_px: number, height_px: number): void {
+  /** @param covered_px top of the picture that something else lies over at rest */
+  layOut(width_px: number, height_px: number, covered_px: number): void {
+    if (covered_px !== this.covered_px) this.touch();
+    this.covered_px = covered_px;
     if (width_px === this.width_px && height_px === this.height_px) return;
     this.width_px = Math.max(1, width_px);
     this.height_px = Math.max(1, height_px);
@@ -183,7 +190,11 @@ export class LensStage {
     const { width_px, height_px } = this;
     if (scene.following) return lookAt(this.follow.y_mm, width_px, height_px, this.scale);
     const scale = Math.min(width_px / REST_WIDTH_MM, REST_MOST_SCALE);
-    const up = ((REST_END_DOWN - 0.45) * height_px) / scale / Math.cos((REST_BELOW_DEG * Math.PI) / 180);
+    const end =
+      this.covered_px > 0
+        ? this.covered_px + UNCOVERED_END_DOWN * (height_px - this.covered_px)
+        : REST_END_DOWN * height_px;
+    const up = (end - 0.45 * height_px) / scale / Math.cos((REST_BELOW_DEG * Math.PI) / 180);
     return lookAt(this.low_mm + up, width_px, height_px, scale, REST_BELOW_DEG);
   }
 
@@ -204,7 +215,7 @@ export class LensStage {
       this.layer.resize(this.width_px, this.height_px, drawn);
     }
     this.picture.aim(look, shown, manner, drawn);
-    this.layer.draw(this.app.renderer, this.picture.scene, shown.dark);
+    this.layer.draw(this.app.renderer, this.picture.scene, Math.max(shown.dark, Number(prefersDark.peek())));
   }
 
   /** Draws the lens once to its last pixel before the first arc, so that the strike finds it compiled and its cost known. */

@@ -53,7 +53,8 @@ void main() {
   float lit = max(dot(normal, WINDOW), 0.0);
   float open = 1.0 - 0.45 * exp(-along / 3.0) * (1.0 - weld) - 0.30 * creaseAt(weld) - 0.30 * toeLineAt(weldShare, liquid);
   vec3 sky = mix(vec3(0.30, 0.29, 0.28), vec3(0.62, 0.64, 0.66), normal.y * 0.5 + 0.5);
-  vec3 colour = albedo * (sky * 0.62 + 1.30 * lit * lit + 0.25 * lit) * open;
+  float fill = max(dot(normal, vec3(0.62, 0.16, 0.77)), 0.0);
+  vec3 colour = albedo * (sky * 0.62 + 1.30 * lit * lit + 0.25 * lit + 0.62 * fill * fill) * open;
 
   float rough = mix(mix(0.5, 0.34, ground), 0.15, weld);
   rough = mix(rough, 0.10, silica * weld);
