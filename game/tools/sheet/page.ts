@@ -1,31 +1,11 @@
 import { Application } from 'pixi.js';
-import type { JointOptions } from '../../../engine/index.ts';
 import { LensLayer } from '../../view/lens/layer.ts';
 import { LensPicture, type Manner } from '../../view/lens/picture.ts';
 import { lookAt } from '../../view/lens/pinhole.ts';
+import type { Still } from './still.ts';
 
-/** A kept surface, as fields.ts writes it. */
-interface Still {
-  joint: JointOptions;
-  wire_mm: number;
-  nu: number;
-  ny: number;
-  u0_mm: number;
-  du_mm: number;
-  y0_mm: number;
-  dy_mm: number;
-  t_s: number;
-  torch: {
-    tipToWork_mm: number;
-    workAngle_deg: number;
-    travelAngle_deg: number;
-    footU_mm: number;
-    footY_mm: number;
-  } | null;
-  skin: string;
-}
-
-interface Wish {
+/** How a still is to be drawn. */
+export interface Wish {
   width_px: number;
   height_px: number;
   scale: number;
@@ -35,6 +15,8 @@ interface Wish {
   /** Drawn pixels per CSS pixel. */
   share?: number;
   mirrored?: boolean;
+  /** Time of the picture, s: what drifts on the liquid. */
+  clock_s?: number;
 }
 
 async function start(): Promise<void> {
@@ -74,7 +56,7 @@ async function start(): Promise<void> {
       light: lit ? 1 : 0,
       dark: wish.manner === 'bench' ? 0 : 1,
       skin_s: still.t_s,
-      clock_s: 3.7,
+      clock_s: wish.clock_s ?? 3.7,
     };
     const share = wish.share ?? 1;
     picture.aim(look, shown, wish.manner, share);
@@ -82,7 +64,28 @@ async function start(): Promise<void> {
     layer.draw(app.renderer, picture.scene, shown.dark);
     app.render();
   };
-  Object.assign(window, { sheet: { draw, time: (still: Still, wish: Wish) => time(app, () => draw(still, wish)) } });
+  const light = (still: Still, wish: Wish): string => {
+    draw(still, wish);
+    return lightOf(app);
+  };
+  Object.assign(window, {
+    sheet: { draw, light, time: (still: Still, wish: Wish) => time(app, () => draw(still, wish)) },
+  });
+}
+
+/** The picture's pixels as they are on screen, red, green, blue from the top left, base64. */
+function lightOf(app: Application): string {
+  const { width, height } = app.canvas;
+  const gl = app.canvas.getContext('webgl2');
+  const rgba = new Uint8Array(width * height * 4);
+  gl?.readPixels(0, 0, width, height, gl.RGBA, gl.UNSIGNED_BYTE, rgba);
+  let text = '';
+  for (let row = height - 1; row >= 0; row--)
+    for (let x = 0; x < width; x++) {
+      const i = (row * width + x) * 4;
+      text += String.fromCharCode(rgba[i], rgba[i + 1], rgba[i + 2]);
+    }
+  return btoa(text);
 }
 
 /** Milliseconds a drawing takes to its last pixel. */
