@@ -1,6 +1,7 @@
 import { useRef } from 'preact/hooks';
 import type { WeaveOptions } from '../../engine/index.ts';
 import type { Line, Result } from '../../scoring/index.ts';
+import { benchStage } from '../benchStage.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal, trimmed, whole } from '../locale/numbers.ts';
 import { besideCoupon } from '../session/coupons.ts';
@@ -14,6 +15,8 @@ import { VerdictMark } from './verdictMark.tsx';
 import { useWholeRows } from './wholeRows.ts';
 
 const w = words.findings;
+/** Where there is room, a replay's close view stands in the findings' place (style/lens.css). */
+const COVERED = '(min-width: 821px)';
 
 /** What the attempt came to: verdict, the one thing to change first, then the lines it rests on. */
 export function Findings({ session }: { session: Session }) {
@@ -41,7 +44,12 @@ export function Findings({ session }: { session: Session }) {
     );
   const flags = flagsOf(found);
   return (
-    <section ref={list} class="findings" data-testid="findings">
+    <section
+      ref={list}
+      class="findings"
+      data-testid="findings"
+      inert={benchStage.value === 'replay' && matchMedia(COVERED).matches}
+    >
       <More session={session} found={found} />
       <Lines session={session} lines={found.lines} flags={flags} />
       {besideCoupon.value && <CouponFindings kept={besideCoupon.value} />}

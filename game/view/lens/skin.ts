@@ -75,6 +75,8 @@ export class Skin {
     const second = this.nu * this.ny * 4;
     this.put(view.height_mm, 0, from, to);
     this.put(this.stand, 1, from, to);
+    // Glow goes with the steeply with temperature: what is left of the columns after one bell would show as teeth.
+    this.keep(this.soften(this.temp, from, to), this.temp, from, to);
     this.put(this.soften(this.temp, from, to), 2, from, to);
     this.put(this.soften(this.phase, from, to), 3, from, to);
     this.put(this.soften(this.level, from, to), second, from, to);
@@ -151,6 +153,10 @@ export class Skin {
       }
     }
     return soft;
+  }
+
+  private keep(of: Float32Array, into: Float32Array, from: number, to: number): void {
+    for (let k = 0; k < this.nu; k++) into.set(of.subarray(k * this.ny + from, k * this.ny + to), k * this.ny + from);
   }
 
   private put(of: Float32Array, offset: number, from: number, to: number): void {

@@ -65,7 +65,8 @@ vec3 islandAt(vec4 grain, float level) {
   float h1 = hashOf(id + 5.0), h2 = hashOf(id + 29.0), h3 = hashOf(id + 53.0);
   float radius = 0.12 + 0.26 * h3;
   float d = length((fract(cell) - 0.36 - 0.28 * vec2(h1, h2)) * 1.45 * vec2(1.0, 1.25));
-  float rear = smoothstep(2.2, 4.2, uFoot.y - vPlace.y) * smoothstep(0.12, 0.3, level) * step(h1, 0.24);
+  // None on the bead's own end, which has no depth up the joint for them to lie in.
+  float rear = step(uMetal.z + 0.01, vPlace.y) * smoothstep(2.2, 4.2, uFoot.y - vPlace.y) * smoothstep(0.12, 0.3, level) * step(h1, 0.24);
   return vec3((1.0 - smoothstep(radius - 0.12, radius + 0.04, d)) * rear, (1.0 - smoothstep(radius, radius + 0.22, d)) * rear, d / radius);
 }
 `;
