@@ -8,7 +8,8 @@ import { useEffect } from 'preact/hooks';
 export function useWholeRows(list: RefObject<HTMLElement | null>, rows: string, changed: unknown): void {
   useEffect(() => {
     const element = list.current;
-    const outer = element?.parentElement;
+    // The parent may have no box of its own (layout.css), so the one that shares out the room is watched.
+    const outer = element?.closest('main');
     if (!element || !outer) return;
     const fit = (): void => {
       element.style.maxHeight = '';

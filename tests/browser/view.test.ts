@@ -41,7 +41,7 @@ function shortWeld(): string {
       device: MOUSE,
       aids: { ghost: false, beat: true, toeMarks: true, plainView: false, handRig: null },
       seed: 1,
-      exercise: { ...exercise, joint, cuts_mm: [12, 20, 28] },
+      exercise: { ...exercise, joint, judged: { from_mm: 10, to_mm: 30 }, cuts_mm: [12, 20, 28] },
     },
     [...weaveHand(weave, noFaults())],
   );
@@ -111,7 +111,7 @@ describe('what stands on the screen', () => {
         const box = await button.boundingBox();
         expect(
           box && box.x >= 0 && box.x + box.width <= size.width,
-          `${await button.innerText()} at ${size.width}`,
+          `${await button.textContent()} at ${size.width}`,
         ).toBe(true);
       }
     }
@@ -120,22 +120,41 @@ describe('what stands on the screen', () => {
   it('while the arc burns: the close view, as large as half the window, and the joint where it was', async () => {
     for (const size of [SIZES[0]!, SIZES[3]!]) {
       await page.setViewportSize(size);
+      // The head's height is measured by the page and handed to the layout; a busy machine takes its time over that.
+      await page.waitForFunction(() => {
+        const head = document.querySelector('.head')!.getBoundingClientRect().height;
+        return document.documentElement.style.getPropertyValue('--head') === `${Math.ceil(head)}px`;
+      });
       await page.waitForTimeout(400);
       await page.evaluate(() => window.scrollTo(0, 0));
       const before = await page.locator('.pane').boundingBox();
-      await page.getByRole('button', { name: 'Watch the robot hand' }).click();
-      await page.locator(':root[data-stage="weld"]').waitFor();
-      await page.waitForTimeout(600);
-      expect(await page.locator('.pane').boundingBox()).toEqual(before);
-      const lens = await page.getByTestId('lens').boundingBox();
-      expect((lens!.width * lens!.height) / (size.width * size.height)).toBeGreaterThan(0.4);
-      expect(await page.getByTestId('lens').getAttribute('data-scale')).toBe(size.width < 480 ? '14' : '20');
-      await page.getByText(/times as large as the joint you steer on/).waitFor();
-      for (const idle of ['.cut', '.beat', '.findings']) expect(await page.locator(idle).isVisible()).toBe(false);
-      const stop = page.getByRole('button', { name: 'Stop the robot hand' });
-      if (await stop.isVisible()) await stop.dispatchEvent('click');
-      await page.locator('.pane[data-state="stopped"], .pane[data-state="idle"]').first().waitFor();
+      const foot = (await bench.aim())({ u_mm: 0, y_mm: 5 });
+      await page.mouse.move(foot.x, foot.y);
+      await page.mouse.down();
+      // Read in one go: on a slow machine the attempt may be stopped a moment later.
+      const seen = await page.waitForFunction(() => {
+        const note = document.querySelector('.lensnote')?.textContent ?? '';
+        if (document.documentElement.dataset.stage !== 'weld' || !note.includes('times as large')) return null;
+        const box = (of: string): { x: number; y: number; width: number; height: number } => {
+          const { x, y, width, height } = document.querySelector(of)!.getBoundingClientRect();
+          return { x, y, width, height };
+        };
+        const shown = ['.cut', '.beat', '.findings'].filter(
+          (of) => getComputedStyle(document.querySelector(of)!).visibility !== 'hidden',
+        );
+        const scale = document.querySelector<HTMLElement>('.lensbox')!.dataset.scale;
+        return { pane: box('.pane'), lens: box('.lensbox'), shown, scale };
+      });
+      const { pane, lens, shown, scale } = (await seen.jsonValue())!;
+      expect(pane).toEqual(before);
+      expect((lens.width * lens.height) / (size.width * size.height)).toBeGreaterThan(0.4);
+      expect(scale).toBe(size.width < 480 ? '14' : '20');
+      expect(shown).toEqual([]);
+      await page.mouse.up();
+      await bench.finish();
       await bench.verdict();
+      await page.getByRole('button', { name: 'Weld another' }).click();
+      await page.locator(':root[data-stage="rest"]').waitFor();
     }
   }, 120_000);
 
