@@ -58,6 +58,6 @@ export function accounts(s: State): Accounts {
     energyError: into > 0 ? Math.abs(into - out - stored) / into : 0,
     arcTime_s: l.arcTime_s,
     meanCurrent_A: l.arcTime_s > 0 ? l.ampSeconds / l.arcTime_s : 0,
-    meanVolts_V: l.arcTime_s > 0 ? s.options.process.volts_V : 0,
+    meanVolts_V: l.meanVolts_V,
   };
 }

@@ -1,18 +1,16 @@
 import { useRef } from 'preact/hooks';
 import type { WeaveOptions } from '../../engine/index.ts';
 import type { Line, Result } from '../../scoring/index.ts';
-import { benchStage } from '../benchStage.ts';
+import type { Session } from '../core/session/session.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal, trimmed, whole } from '../locale/numbers.ts';
-import { besideCoupon } from '../session/coupons.ts';
-import type { Session } from '../session/session.ts';
-import { busy, exercise, finished, result } from '../state.ts';
+import { besideCoupon, busy, exercise, finished, result, stage } from '../page.ts';
 import { type Flag, flagNumber, flagsOf } from './flags.ts';
-import { HandTable } from './handTable.tsx';
-import { CouponFindings } from './realLater.ts';
+import { HandTable } from './hand-table.tsx';
+import { CouponFindings } from './real-later.ts';
 import { ShowMe } from './ruling.tsx';
-import { VerdictMark } from './verdictMark.tsx';
-import { useWholeRows } from './wholeRows.ts';
+import { VerdictMark } from './verdict-mark.tsx';
+import { useWholeRows } from './whole-rows.ts';
 
 const w = words.findings;
 /** Where there is room, a replay's close view stands in the findings' place (style/lens.css). */
@@ -48,7 +46,7 @@ export function Findings({ session }: { session: Session }) {
       ref={list}
       class="findings"
       data-testid="findings"
-      inert={benchStage.value === 'replay' && matchMedia(COVERED).matches}
+      inert={stage.value === 'replay' && matchMedia(COVERED).matches}
     >
       <More session={session} found={found} />
       <Lines session={session} lines={found.lines} flags={flags} />

@@ -1,9 +1,10 @@
 import type { Advice, Line } from '../../scoring/index.ts';
+import type { Session } from '../core/session/session.ts';
+import { helpOf } from '../core/session/shelf.ts';
+import { exerciseOf } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
-import type { Session } from '../session/session.ts';
-import { busy, exerciseOf, finished, result } from '../state.ts';
-import { helpOf } from '../storage/attempts.ts';
-import { VerdictMark } from './verdictMark.tsx';
+import { busy, finished, result } from '../page.ts';
+import { VerdictMark } from './verdict-mark.tsx';
 
 const w = words.findings;
 

@@ -1,11 +1,11 @@
 import type { Renderer } from 'pixi.js';
 import type { JointOptions } from '../../engine/index.ts';
-import type { Camera } from './camera.ts';
+import { metalEnds } from '../core/bench/metal-ends.ts';
+import type { SurfaceFrame } from '../core/bench/surface-frame.ts';
+import type { Camera } from '../core/hand/camera.ts';
 import { LensLayer } from './lens/layer.ts';
 import { LensPicture, type Manner } from './lens/picture.ts';
 import type { Look } from './lens/pinhole.ts';
-import { metalEnds } from './metal.ts';
-import type { SurfaceFrame } from './surfaceFrame.ts';
 
 /** Seen square and from so far off that nothing is foreshortened: a millimetre is as many pixels everywhere, and the hand can aim. */
 const FAR_MM = 1e6;

@@ -5,7 +5,6 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { noFaults, recordPoses, weaveHand } from '../../engine/index.ts';
 import { exerciseNamed } from '../../scoring/index.ts';
-import { MOUSE } from '../scoring/welds.ts';
 import { BenchDriver } from './support/bench.ts';
 import { launchChromium } from './support/chromium.ts';
 import { type Site, serveGame } from './support/site.ts';
@@ -38,9 +37,8 @@ function shortWeld(): string {
     {
       simulation: { joint, process: exercise.process, cell_mm: 0.75 },
       origin: { kind: 'hand' },
-      device: MOUSE,
-      aids: { ghost: false, beat: true, toeMarks: true, plainView: false, handRig: null },
-      seed: 1,
+      device: { kind: 'mouse', measures: { tipToWork: false, workAngle: false, travelAngle: false }, scale: null },
+      aids: { pacer: false, beat: true, toeMarks: true, plainView: false, handRig: null },
       exercise: { ...exercise, joint, judged: { from_mm: 10, to_mm: 30 }, cuts_mm: [12, 20, 28] },
     },
     [...weaveHand(weave, noFaults())],
@@ -87,7 +85,7 @@ describe('what stands on the screen', () => {
     expect(await page.locator('.weaveseen .pause').count()).toBeGreaterThan(6);
     const dot = page.locator('.weaveseen .dot');
     const places = new Set<string>();
-    for (let n = 0; n < 8; n++) {
+    for (let n = 0; n < 24; n++) {
       places.add((await dot.getAttribute('style')) ?? '');
       await page.waitForTimeout(150);
     }

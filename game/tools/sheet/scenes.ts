@@ -9,9 +9,9 @@ import {
   weaveHand,
 } from '../../../engine/index.ts';
 import { exerciseNamed } from '../../../scoring/index.ts';
-import { CELL_MM } from '../../setup.ts';
-import { RippleClock } from '../../view/lens/ripples.ts';
-import { Skin } from '../../view/lens/skin.ts';
+import { RippleClock } from '../../core/bench/ripple-clock.ts';
+import { Skin } from '../../core/bench/skin.ts';
+import { CELL_MM } from '../../core/session/setup.ts';
 import type { Still } from './still.ts';
 
 export type Moment = 'root' | 'left' | 'right' | 'finished';

@@ -1,8 +1,10 @@
+// The page's policy forbids code made from text, which pixi would otherwise write for its uniforms.
+import 'pixi.js/unsafe-eval';
 import { Application } from 'pixi.js';
 import type { JointOptions, WeaveOptions } from '../../../engine/index.ts';
-import { prefersDark } from '../../roomLight.ts';
-import { metalEnds } from '../metal.ts';
-import type { SurfaceFrame } from '../surfaceFrame.ts';
+import { metalEnds } from '../../core/bench/metal-ends.ts';
+import type { SurfaceFrame } from '../../core/bench/surface-frame.ts';
+import { prefersDark } from '../room.ts';
 import type { TorchPose } from '../torchView.ts';
 import { Follow } from './follow.ts';
 import { footOf } from './foot.ts';

@@ -1,6 +1,6 @@
 import { BufferImageSource, Container, GlProgram, Mesh, MeshGeometry, Shader, UniformGroup } from 'pixi.js';
 import type { JointOptions } from '../../../engine/index.ts';
-import type { SurfaceFrame } from '../surfaceFrame.ts';
+import type { SurfaceFrame } from '../../core/bench/surface-frame.ts';
 import { endTriangles } from './ends.ts';
 import { makeNet, type Net } from './net.ts';
 import { NOISE_SIZE, noiseTile } from './noise.ts';
