@@ -40,7 +40,7 @@ interface Opening {
 export class Session {
   readonly tool: TorchTool;
   readonly trace = new TraceLog();
-  /** Told of each new picture of the surface; its texels go back to the bench when this returns. */
+  /** Told of each new picture of the surface; its skin goes back to the bench when this returns. */
   onSurface: (frame: SurfaceFrame) => void = () => undefined;
   private job = 0;
   private opening: Opening | null = null;
@@ -344,14 +344,14 @@ export class Session {
   }
 
   private hearSurface(message: SurfaceMessage): void {
-    const { job, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, texels } = message;
+    const { job, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, skin, t_s } = message;
     if (job === this.job) {
       this.trace.append(new Float32Array(message.trace));
       this.readOut();
-      this.onSurface({ nu, ny, u0_mm, du_mm, y0_mm, dy_mm, texels: new Float32Array(texels) });
+      this.onSurface({ t_s, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, skin: new Float32Array(skin) });
       if (this.state.finished.value) this.seeks.answered();
     }
-    this.bench.ask({ type: 'surfaceBack', buffer: texels }, [texels]);
+    this.bench.ask({ type: 'surfaceBack', buffer: skin }, [skin]);
   }
 
   /** What the newest row of the trace says, a few times a second. */
