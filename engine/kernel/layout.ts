@@ -48,6 +48,14 @@ export interface KernelLayout {
   bytes: number;
 }
 
+/** Index of a rod's first cell in every heat field; slice j is j further. */
+export function firstCell(layout: Pick<KernelLayout, 'stride'>, rod: number): number {
+  return rod * layout.stride + PAD;
+}
+
+/** Which kernel runs; 'auto' takes the SIMD twin where the machine has it. Results do not depend on it. */
+export type KernelChoice = 'auto' | 'reference' | 'simd';
+
 const align = (n: number): number => (n + 63) & ~63;
 
 export function planLayout(count: number, ny: number, listLength: number, gapCount: number): KernelLayout {

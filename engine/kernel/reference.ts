@@ -3,7 +3,7 @@
  * bit. f32 was chosen because four cells fit a 128-bit register and twice as many stay in cache; the small increments f32 would
  * lose are carried in `residual` (Kahan), so accounts still close.
  */
-import { INV_STEP_F32, TABLE_STEPS } from '../material.ts';
+import { INV_STEP_F32, TABLE_STEPS } from '../physics/steel.ts';
 import {
   COEFFICIENT_WORDS,
   GAP_WORDS,

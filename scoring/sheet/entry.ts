@@ -32,6 +32,12 @@ export function compare(a: string, b: string): number {
 }
 
 /** Scored files as entries of the sheet, with everything that does not fit named. */
+export function entriesOf(scored: readonly Scored[]): Entry[] {
+  const entries = scored.map(entryOf).sort(byTime);
+  nameTwins(entries);
+  return entries;
+}
+
 /** Reasons that speak of the file and not of the hand. */
 const OF_THE_FILE: ReadonlySet<Reason['code']> = new Set([
   'recording-edited',
@@ -40,12 +46,6 @@ const OF_THE_FILE: ReadonlySet<Reason['code']> = new Set([
   'exercise-edited',
   'settings-edited',
 ]);
-
-export function entriesOf(scored: readonly Scored[]): Entry[] {
-  const entries = scored.map(entryOf).sort(byTime);
-  nameTwins(entries);
-  return entries;
-}
 
 function entryOf(scored: Scored): Entry {
   const name = readAttemptName(scored.file);

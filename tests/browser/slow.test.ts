@@ -50,6 +50,19 @@ async function starve(pids: readonly number[], share: number): Promise<() => voi
 }
 
 describe('a slow machine', () => {
+  it('whose page is throttled six times still welds in real time: the bench has a thread of its own', async () => {
+    const bench = await BenchDriver.open(browser, site.address, { plain: true });
+    await bench.cdp.send('Emulation.setCPUThrottlingRate', { rate: 6 });
+    const held_s = await bench.weld(polyline(PATH, SPEED_MMPS, 0.2), 16);
+    await bench.cdp.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+    await bench.verdict();
+    const { recording } = await bench.save();
+    const on_s = recording.poses.trigger.filter((t) => t === 1).length / 100;
+    expect(recording.ended).not.toBe('too-slow');
+    expect(Math.abs(on_s - held_s)).toBeLessThan(0.03);
+    await bench.close();
+  }, 120_000);
+
   it('that cannot keep up is told so: the attempt stops, is not judged, and is never slowed', async () => {
     const bench = await BenchDriver.open(browser, site.address, { plain: true });
     await bench.cdp.send('Emulation.setCPUThrottlingRate', { rate: 1 });

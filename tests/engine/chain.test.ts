@@ -1,6 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { canonical } from '../../engine/canonical.ts';
-import { chainOf } from '../../engine/chain.ts';
 import {
   type ChainFinding,
   checkChain,
@@ -15,6 +13,8 @@ import {
   verifyRecording,
   weaveHand,
 } from '../../engine/index.ts';
+import { canonical } from '../../engine/numerics/canonical.ts';
+import { chainOf } from '../../engine/replay/chain.ts';
 import { optionsOf } from '../support/weld.ts';
 
 const weave = { ...defaultWeave(), length_mm: 8, shelf_s: 0.2 };

@@ -206,7 +206,10 @@ export class Bench {
         return;
       }
       this.halt = null;
-      if (unfinished) return this.end('interrupted', 0);
+      if (unfinished) {
+        this.end('interrupted', 0);
+        return;
+      }
       const hash = attempt.endOpened(recording);
       this.show(attempt.simulation, attempt.duration_s, true);
       this.post({ type: 'ended', job, recording, hash, lag_s: 0 });

@@ -9,7 +9,7 @@ import type { HeatKernel, KernelLayout } from '../../../engine/kernel/layout.ts'
 import { LEAST_FILL, PROGRAM_WORDS, ROD } from '../../../engine/kernel/layout.ts';
 import { createReferenceKernel } from '../../../engine/kernel/reference.ts';
 import { createSimdKernel } from '../../../engine/kernel/simd.ts';
-import { INV_STEP_F32 } from '../../../engine/material.ts';
+import { INV_STEP_F32 } from '../../../engine/physics/steel.ts';
 import { createSimulationState } from './state.ts';
 import { median } from './statistics.ts';
 

@@ -3,7 +3,7 @@
  * Targets are published or common-practice behaviour only. `--search` redoes the search over the four parameters without a
  * published value (arc radius and its volts slope, the two advancing angles) by coordinate steps inside their ranges.
  */
-import { PARAMETERS, type ParameterName } from '../../../engine/calibration.ts';
+import { PARAMETERS, type ParameterName } from '../../../engine/physics/calibration.ts';
 import { type Summary, summarise, type TendencyCase } from '../../tendencies/summary.ts';
 
 interface Target {
@@ -88,13 +88,21 @@ type Overrides = Partial<Record<ParameterName, number>>;
 
 function measure(overrides: Overrides): number[] {
   const weld = (c: TendencyCase): Summary => summarise({ ...c, calibration: overrides }, 0.75);
-  return TARGETS.map((t) => t.of(weld));
+  return TARGETS.map((t) => {
+    try {
+      return t.of(weld);
+    } catch {
+      // Parameters that leave no bead to read are no answer to any target.
+      return Number.NaN;
+    }
+  });
 }
 
 /** Zero when every target is inside its band, else the distance outside in band widths, squared and summed. */
 function misfit(values: number[]): number {
   return values.reduce((sum, v, i) => {
     const { low, high } = TARGETS[i]!;
+    if (Number.isNaN(v)) return Number.POSITIVE_INFINITY;
     const out = v < low ? low - v : v > high ? v - high : 0;
     return sum + (out / (high - low)) ** 2;
   }, 0);
