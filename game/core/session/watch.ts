@@ -3,9 +3,9 @@ import type { Clock } from '../ports.ts';
 /** How often a look is taken. */
 const LOOK_MS = 100;
 /** A bench at work says something ten times a second; silent for this long it has stopped. */
-export const SILENT_MS = 800;
+const SILENT_MS = 800;
 /** Before its first word a bench may be compiling. */
-export const STARTING_MS = 20_000;
+const STARTING_MS = 20_000;
 
 /**
  * Notices that a bench at work has fallen silent. Time in which this page itself stood still (a starved machine, a debugger) is not held
