@@ -6,7 +6,7 @@ const DOORS = {
   engine: '^engine/(index|alone/index|solvers/index)\\.ts$',
   scoring: '^scoring/(index|node|node/index|browser)\\.ts$',
 };
-const BROWSER_PACKAGES = '^node_modules/(pixi\\.js|preact|@preact|idb|matter-js)/';
+const BROWSER_PACKAGES = '^node_modules/(pixi\\.js|preact|@preact/signals|idb)/';
 
 /** @type {import('dependency-cruiser').IConfiguration} */
 export default {
