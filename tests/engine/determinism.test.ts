@@ -12,7 +12,7 @@ import {
   weaveHand,
 } from '../../engine/index.ts';
 // @ts-expect-error: a build script without types
-import { moduleText } from '../../engine/kernel/simd/build.mjs';
+import { constantsText, moduleText } from '../../engine/kernel/simd/build.mjs';
 import { optionsOf, weld } from '../support/weld.ts';
 
 const short = { joint: { length_mm: 30 }, weave: { length_mm: 20 } };
@@ -40,6 +40,11 @@ describe('kernels', () => {
   ])('the SIMD twin gives the reference kernel’s bits: %s', (_name, joint) => {
     const c = { joint: { length_mm: 22, ...joint }, weave: { length_mm: 8 }, cell_mm: 1 };
     expect(weld({ ...c, kernel: 'simd' }).hash()).toBe(weld({ ...c, kernel: 'reference' }).hash());
+  });
+
+  it('the twins’ constants are made from one source, and are current', () => {
+    const committed = readFileSync(new URL('../../engine/kernel/simd/constants.ts', import.meta.url), 'utf8');
+    expect(committed).toBe(constantsText());
   });
 
   it('the committed WebAssembly is what its source compiles to', () => {
