@@ -17,13 +17,13 @@ import { rootShort } from './root.ts';
 import { toeFault } from './toes.ts';
 
 /** A reason for advice: looks at the facts and says one thing, or nothing. */
-export type Reasoner = (f: Facts) => Found | null;
+type Reasoner = (f: Facts) => Found | null;
 
 /**
  * The order in which an instructor thinks: what only a restart made is the restart's; then, is there too much metal for the joint, then the
  * root, then the toes, the face, the size, and only then the habits of the hand.
  */
-export const faultOrder: readonly Reasoner[] = [
+const faultOrder: readonly Reasoner[] = [
   restartMissed,
   restartOverfilled,
   tooMuchMetal,
@@ -34,7 +34,7 @@ export const faultOrder: readonly Reasoner[] = [
   edgeMelted,
   wrongSize,
 ];
-export const habitOrder: readonly Reasoner[] = [oneSided, hotTop, earlyEitherSide, unevenRhythm];
+const habitOrder: readonly Reasoner[] = [oneSided, hotTop, earlyEitherSide, unevenRhythm];
 
 /** Most pieces of advice kept; the first is the one to act on. */
 const MOST = 4;

@@ -1,7 +1,7 @@
 import type { AdviceCode } from '../schema/result.ts';
 
 /** What kind of trouble a fault is, the ones the eye misses first: the order in which a class is looked at. */
-export const FAULT_KINDS = ['root', 'bead not there', 'toes', 'metal', 'shape', 'hand', 'none'] as const;
+const FAULT_KINDS = ['root', 'bead not there', 'toes', 'metal', 'shape', 'hand', 'none'] as const;
 export type FaultKind = (typeof FAULT_KINDS)[number];
 
 /** Every first fix as the name of the fault it mends, and its kind. */

@@ -23,7 +23,7 @@ export interface First {
 export const FIRST_RULE =
   'Chosen from each trainee’s latest attempt: root faults first, then beads that are not there, toes, metal, shape, hand; within a kind the fault that has come back most often, then the reading farthest outside its limit. Nobody is ranked.';
 
-export const HOW_MANY = 3;
+const HOW_MANY = 3;
 
 /** The three to see first, one row a trainee. */
 export function firstThree(rows: readonly TraineeRow[]): First[] {

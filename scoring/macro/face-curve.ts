@@ -14,7 +14,7 @@ interface Knot {
   off: number;
 }
 
-export function pointOf({ a, b }: Place): Point {
+function pointOf({ a, b }: Place): Point {
   return { u: (a - b) / SQRT2, w: (a + b) / SQRT2 };
 }
 

@@ -4,7 +4,7 @@ import type { PictureScale } from './by-hand.ts';
 import type { PictureMarks, PictureSpot, PlacedMarks } from './marks.ts';
 
 /** Two points closer than this set neither a scale nor a direction, px. */
-export const LEAST_APART_PX = 40;
+const LEAST_APART_PX = 40;
 /** Plates of a fillet stand at 90°; a picture taken askew shows another angle. Farther off than this it is not measured. */
 const MOST_ASKEW_DEG = 8;
 

@@ -28,7 +28,7 @@ export function angleBetween_deg(ax: number, ay: number, bx: number, by: number)
  * and 0.5 mm) and from what a hand macro can be read to (±0.25 legs, ±0.2 convexity, ±0.3 fusion; common practice). A coarser or finer
  * cell scales them in proportion.
  */
-export const WORKING_CELL_MM = 0.75;
+const WORKING_CELL_MM = 0.75;
 
 export interface PlusMinus {
   value: number;

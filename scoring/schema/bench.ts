@@ -50,7 +50,7 @@ export const weaveSchema = z.strictObject({
   length_mm: z.number(),
 });
 
-export const faultsSchema = z.strictObject({
+const faultsSchema = z.strictObject({
   seed: z.number(),
   tremor_mm: z.number(),
   driftU_mm: z.number(),

@@ -7,7 +7,7 @@ import { mean } from '../measures/statistics.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
 
 /** A stay at a toe, as samples of the recording. */
-export interface Stay {
+interface Stay {
   toe: 'A' | 'B';
   from: number;
   to: number;

@@ -5,7 +5,7 @@ import type { Change, Result } from '../schema/result.ts';
 import { inSteps, type Knob, steps } from './steps.ts';
 
 /** Knobs of the hand that an exercise gives a band. */
-export const handKnobs = [
+const handKnobs = [
   'tipToWork_mm',
   'width_mm',
   'pauseA_s',
@@ -32,7 +32,7 @@ export function sized(change: Change, result: Result, exercise: Exercise): Chang
 }
 
 /** What the hand says of a knob and the band the exercise gives it; null where either is missing. */
-export function asked(what: Knob, { motion }: Result, { target }: Exercise): { reading: number; band: Band } | null {
+function asked(what: Knob, { motion }: Result, { target }: Exercise): { reading: number; band: Band } | null {
   const knob = handKnobs.find((k) => k === what);
   if (knob === undefined) return null;
   const reading = motion[knob];

@@ -9,7 +9,7 @@ const LEFT_MM = 1;
 /** Looked for this long after the strike, s. */
 const WITHIN_S = 8;
 /** A shelf is full width from this share of the settled width on; ripples take it off again and again. */
-export const FULL_SHARE = 0.9;
+const FULL_SHARE = 0.9;
 
 /**
  * **Shelf**: a vertical-up run stands on a shelf that must come to full width before one climbs (practice, no source). Read from the puddle's

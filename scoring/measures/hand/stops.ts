@@ -23,7 +23,7 @@ export interface Burn extends Span {
 }
 
 /** The arcs of an attempt in order of time, parted where the arc was out for a quarter of a second or more. */
-export function burnsOf(trace: Trace): Burn[] {
+function burnsOf(trace: Trace): Burn[] {
   const spans: Span[] = [];
   const t = trace.column('t_s');
   for (let i = 0; i < trace.length; i++) {
@@ -74,7 +74,7 @@ const WITHIN_S = 6;
  * quanta of the recording; the foot itself is ±0.5 mm, half the arc's own radius (common practice, no source).
  * @param burn the run that went on
  */
-export function restartOf(trace: Trace, out_mm: number, burn: Burn): Restart {
+function restartOf(trace: Trace, out_mm: number, burn: Burn): Restart {
   const y = trace.column('footY_mm');
   const t = trace.column('t_s');
   const above = burn.struck_mm - out_mm;
@@ -97,7 +97,7 @@ export function restartOf(trace: Trace, out_mm: number, burn: Burn): Restart {
 }
 
 /** First sample after which a restarted run has climbed past the place where the arc had gone out. */
-export function pastStop(trace: Trace, out_mm: number, burn: Burn): number {
+function pastStop(trace: Trace, out_mm: number, burn: Burn): number {
   const y = trace.column('footY_mm');
   const t = trace.column('t_s');
   let past = burn.from;

@@ -2,7 +2,7 @@ import type { Span, Trace } from '../../attempt/trace.ts';
 import { quantile } from '../statistics.ts';
 
 /** Sideways movement below this is a straight run, mm. */
-export const LEAST_WEAVE_MM = 1.2;
+const LEAST_WEAVE_MM = 1.2;
 /** A reversal counts once the aim has come back this share of the weave's spread. */
 const REVERSAL_SHARE = 0.3;
 const LEAST_REVERSAL_MM = 0.8;

@@ -11,9 +11,9 @@ const NEAR_MM = 0.4;
  * A toe is filled when the puddle has wetted this far beyond the wire, along the plate: 1.35 mm across the view, within the 1 to 1.5 mm
  * a wire stops inside the finished toe (practice, no source). Without a pause the model's puddle gets to 1.7, with one to 2.1 to 2.9.
  */
-export const WETTED_BEYOND_MM = 1.9;
+const WETTED_BEYOND_MM = 1.9;
 /** ... and metal, not a film, stands 1 mm beyond the wire: at least this much, mm, straight from the wetted edge inward. */
-export const STANDING_MM = 0.1;
+const STANDING_MM = 0.1;
 /** Wetted this far beyond the wire, the edge may be a film: inside it the toe is full. */
 const WELL_BEYOND_MM = 2.4;
 

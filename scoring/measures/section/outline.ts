@@ -135,7 +135,7 @@ function outward(d0: number, p: number, q: number): number {
 }
 
 /** Surface as cut at any u, straight between columns. */
-export function plateAt(s: Section, u: number): number {
+function plateAt(s: Section, u: number): number {
   const n = s.u_mm.length;
   const u0 = s.u_mm[0]!;
   const du = (s.u_mm[n - 1]! - u0) / (n - 1);
