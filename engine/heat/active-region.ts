@@ -1,5 +1,6 @@
 /** Where the joint is computed in fine cells: round the arc and the liquid, and wherever the section has not levelled out yet. */
 
+import { yOf } from '../grid/columns.ts';
 import { BLOCK, blockEnd, blockStart } from '../grid/tiles.ts';
 import type { Pose } from '../input/pose.ts';
 import { clamp } from '../numerics/math.ts';
@@ -90,8 +91,8 @@ function mayGoCoarse(s: State, block: number, pose: Pose): boolean {
 function isNearArc({ plan }: State, block: number, pose: Pose): boolean {
   if (!pose.trigger) return false;
   const near = MARGIN_MM + BLOCK * plan.dy;
-  const low = plan.y0 + blockStart(block) * plan.dy;
-  const high = plan.y0 + blockEnd(block, plan.ny) * plan.dy;
+  const low = yOf(plan, blockStart(block));
+  const high = yOf(plan, blockEnd(block, plan.ny));
   return pose.y_mm > low - near && pose.y_mm < high + near;
 }
 

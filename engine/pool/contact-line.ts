@@ -15,7 +15,7 @@ const LEAST_DEPTH_MM = 0.02;
 const COLD_SPAN_K = 700;
 
 /** Slope of the dry solid beyond face `face` of column i, outward positive; 0 where unknown. */
-export function solidSlope(s: State, q: number, face: number): number {
+function solidSlope(s: State, q: number, face: number): number {
   const beyond = s.near[4 * q + face]!;
   if (beyond < 0 || s.liquid[beyond]) return 0;
   const d = face < 2 ? s.plan.du : s.plan.dy;
@@ -28,7 +28,7 @@ export function toeHeight(s: State, i: number, q: number, face: number): number 
   return s.w[q]! + (s.edge[4 * i + face]! - 1) * d * solidSlope(s, q, face);
 }
 
-export function topTemperature(s: State, i: number): number {
+function topTemperature(s: State, i: number): number {
   return lookup(s.heat.table.temperature, s.heat.H[s.surfaceCell[i]!]!);
 }
 

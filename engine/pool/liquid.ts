@@ -10,7 +10,7 @@ const OFF = 0.4;
 const TOP_SHARE = 0.6;
 /** A film thinner than this share of a cell, wetted over solid, lives this long to gather metal. */
 const FILM_SHARE = 0.04;
-export const FILM_LIFE_S = 0.06;
+const FILM_LIFE_S = 0.06;
 /** Fresh liquid holds its contact line at the column's face beside never-wet plate, at the next column's centre beside frozen bead. */
 const EDGE_FRESH = 0.5;
 const EDGE_FROZEN = 1;

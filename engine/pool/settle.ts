@@ -1,5 +1,6 @@
 /** One settling of the liquid: set, equilibrium of every puddle, metal moved part of the way, contact lines, drops. */
 
+import { uOf, yOf } from '../grid/columns.ts';
 import type { KernelChoice } from '../kernel/layout.ts';
 import type { Nodes, SurfaceConstants, SurfaceKernel } from '../kernel/surface-layout.ts';
 import { clamp, exp, PI } from '../numerics/math.ts';
@@ -109,8 +110,8 @@ function collect(s: State, work: PuddleWork, label: number): void {
     const i = column[n]!;
     const c = s.columnOf[i]!;
     const j = i - c * ny;
-    const y = plan.y0 + j * plan.dy;
-    const u = (c - plan.kMax) * plan.du;
+    const y = yOf(plan, j);
+    const u = uOf(plan, c);
     const d2 = (u - s.footU) * (u - s.footU) + (y - s.footY) * (y - s.footY);
     nodes.pair[2 * n] = s.wEq[i]!;
     nodes.pair[2 * n + 1] = s.response[i]!;

@@ -34,7 +34,7 @@ export interface CoarseState extends Arrays<'coarse'> {
 }
 
 /** Slices [from, to); empty when from === to. */
-export interface SliceSpan {
+interface SliceSpan {
   from: number;
   to: number;
 }
