@@ -56,7 +56,7 @@ export function makeProgram(memory: ArrayBuffer, layout: KernelLayout): Int32Arr
 /** The array of a name, as it hangs in the state. */
 export function arrayOf(s: State, name: FieldName): FieldArray {
   const { part, key } = FIELDS[name];
-  const owner: unknown = part === 'heat' ? s.heat : part === 'coarse' ? s.calm : s;
+  const owner: unknown = part === 'heat' ? s.heat : part === 'coarse' ? s.coarse : s;
   return (owner as Record<string, FieldArray>)[key]!;
 }
 

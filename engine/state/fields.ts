@@ -141,8 +141,8 @@ export const FIELDS = {
   /** What crosses an end in one tick for each W/mm. */
   crossingGain: coarse('crossingGain', 'f64', 'J mm/W', rods, 'follows'),
   /** 1 where a block is coarse: fine blocks form one run. 0 where a coarse block is as cold as room and plate were: nothing to step. */
-  coarse: coarse('coarse', 'u8', '0 or 1', blocks, 'decides', 1),
-  active: coarse('awake', 'u8', '0 or 1', blocks),
+  coarse: coarse('isCoarse', 'u8', '0 or 1', blocks, 'decides', 1),
+  active: coarse('isActive', 'u8', '0 or 1', blocks),
 
   footprintColumn: scratch('footprint', 'column', 'i32', footprint),
   footprintWeight: scratch('footprint', 'weight', 'f64', footprint),

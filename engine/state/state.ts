@@ -86,7 +86,7 @@ export interface State extends Heated, Arrays<'surface'> {
   options: SimulationOptions;
   cal: Calibration;
   plan: JointPlan;
-  calm: CoarseState;
+  coarse: CoarseState;
   /** Study choice: no coarse blocks at all. */
   fineEverywhere: boolean;
   ticksPerPose: number;
