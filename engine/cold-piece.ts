@@ -68,7 +68,7 @@ export function layColdPiece(asked: SimulationOptions, choices: StateChoices = {
     boiling_JPG: enthalpyAt(table, cal.evaporation_C),
     near: neighbours(plan.nu, plan.ny),
     columnOf: columnsOf(plan.nu, plan.ny),
-    window: { from: 0, to: 0 },
+    liquidSlices: { from: 0, to: 0 },
     current: 0,
     arcOn: false,
     footU: 0,

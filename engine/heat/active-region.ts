@@ -17,11 +17,11 @@ const MARGIN_MM = 4.5;
 /** A block may go coarse when no tile spreads by more than this (about 90 K) and nothing is hotter than this: below Ac1, so peaks are safe. */
 const LEVEL_SPREAD_JPG = 60;
 const LEVEL_HOTTEST_C = 690;
-/** A coarse block beside the window goes fine again when a tile is hotter than this: a puddle held long reaches far. */
+/** A coarse block beside the fine region goes fine again when a tile is hotter than this: a puddle held long reaches far. */
 const REFINE_C = 705;
 
 /** Before the ticks of a pose: fine cells where the arc is going to burn and where metal is liquid. */
-export function openWindow(s: State, before: Pose, now: Pose): void {
+export function openFineRegion(s: State, before: Pose, now: Pose): void {
   const { plan, fine } = s;
   let low = Number.POSITIVE_INFINITY;
   let high = Number.NEGATIVE_INFINITY;
@@ -33,9 +33,9 @@ export function openWindow(s: State, before: Pose, now: Pose): void {
     low = (clamp(arcLow - plan.y0, 0, end) - MARGIN_MM) / plan.dy;
     high = (clamp(arcHigh - plan.y0, 0, end) + MARGIN_MM) / plan.dy;
   }
-  if (s.window.to > 0) {
-    low = Math.min(low, s.window.from - MARGIN_MM / plan.dy);
-    high = Math.max(high, s.window.to + MARGIN_MM / plan.dy);
+  if (s.liquidSlices.to > 0) {
+    low = Math.min(low, s.liquidSlices.from - MARGIN_MM / plan.dy);
+    high = Math.max(high, s.liquidSlices.to + MARGIN_MM / plan.dy);
   }
   if (low > high) return;
   const first = Math.max(0, Math.floor(low / BLOCK));
@@ -56,8 +56,8 @@ export function openWindow(s: State, before: Pose, now: Pose): void {
   }
 }
 
-/** After a pose: step the coarse blocks when due and let level ends of the window go coarse. */
-export function closeWindow(s: State, pose: Pose): void {
+/** After a pose: step the coarse blocks when due and let level ends of the fine region go coarse. */
+export function closeFineRegion(s: State, pose: Pose): void {
   if (s.fineEverywhere || s.steps % COARSE_INTERVAL !== 0) return;
   stepCoarse(s);
   const { plan, fine } = s;
@@ -96,9 +96,13 @@ function isNearArc({ plan }: State, block: number, pose: Pose): boolean {
   return pose.y_mm > low - near && pose.y_mm < high + near;
 }
 
-function isNearLiquid({ plan, window }: State, block: number): boolean {
+function isNearLiquid({ plan, liquidSlices }: State, block: number): boolean {
   const near = MARGIN_MM + BLOCK * plan.dy;
   const from = blockStart(block);
   const to = blockEnd(block, plan.ny);
-  return window.to > 0 && window.from * plan.dy < to * plan.dy + near && window.to * plan.dy > from * plan.dy - near;
+  return (
+    liquidSlices.to > 0 &&
+    liquidSlices.from * plan.dy < to * plan.dy + near &&
+    liquidSlices.to * plan.dy > from * plan.dy - near
+  );
 }

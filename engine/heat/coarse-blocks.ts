@@ -1,11 +1,11 @@
 /**
  * Lengths of the joint in coarse cells. Far from the arc the section has levelled out: there each block of four slices is a row
- * of tiles, stepped every 50 ms, and only a window round the arc and the liquid is computed in fine cells every tick. So a second of
+ * of tiles, stepped every 50 ms, and only a region round the arc and the liquid is computed in fine cells every tick. So a second of
  * welding costs the same on a long coupon as on a short one.
  *
  *      coarse  coarse | fine fine fine (arc) fine | coarse  coarse      y ->
  *
- * Both sides of the window's ends are given the same flux, counted once, so the energy account stays closed. Fills, heights and peaks
+ * Both sides of the fine region's ends are given the same flux, counted once, so the energy account stays closed. Fills, heights and peaks
  * stay fine everywhere; a coarse block cannot melt or pass Ac1, so peaks lose nothing.
  */
 import { slopeAcross, slopeAlong, stackRod, topCell } from '../grid/columns.ts';
@@ -149,7 +149,7 @@ export function coarsen(s: State, block: number): void {
   coarse.isActive[block] = 1;
 }
 
-/** Coarse to fine: every cell takes its tile's enthalpy, and what has crossed the window's end since the last coarse step. */
+/** Coarse to fine: every cell takes its tile's enthalpy, and what has crossed the fine region's end since the last coarse step. */
 export function refine(s: State, block: number): void {
   const { coarse, heat } = s;
   const { tiles } = coarse;

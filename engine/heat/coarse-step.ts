@@ -1,4 +1,4 @@
-/** What happens in the coarse lengths of the joint: the coarse step, and the exchange at the fine window's ends. */
+/** What happens in the coarse lengths of the joint: the coarse step, and the exchange at the fine region's ends. */
 
 import { BLOCK, blockEnd, blockStart } from '../grid/tiles.ts';
 import { POSE_RATE_HZ } from '../input/pose.ts';
@@ -15,15 +15,15 @@ const SLIVER_SHARE = 0.25;
 /** Heat has come near when a neighbouring block's tile has moved by more than this (0.02 K). */
 const INACTIVE_JPG = 0.01;
 
-/** Joins the fine window to the coarse blocks at its ends, once a tick. */
+/** Joins the fine region to the coarse blocks at its ends, once a tick. */
 export function joinEnds(s: State): void {
   const { fine } = s;
-  if (fine.from > 0) joinWindow(s, fine.from / BLOCK - 1, fine.from, fine.from - 1);
-  if (fine.to < s.plan.ny) joinWindow(s, fine.to / BLOCK, fine.to - 1, fine.to);
+  if (fine.from > 0) joinEnd(s, fine.from / BLOCK - 1, fine.from, fine.from - 1);
+  if (fine.to < s.plan.ny) joinEnd(s, fine.to / BLOCK, fine.to - 1, fine.to);
 }
 
-/** Ghost potentials at one end of the fine window and the heat that crosses there this tick. `j` fine slice, `out` its outer guard. */
-function joinWindow(s: State, block: number, j: number, out: number): void {
+/** Ghost potentials at one end of the fine region and the heat that crosses there this tick. `j` fine slice, `out` its outer guard. */
+function joinEnd(s: State, block: number, j: number, out: number): void {
   const { coarse, heat } = s;
   const { potential, fill, layout } = heat;
   // Centre of the fine slice to centre of the block, in slices: half a slice and half the block.
@@ -61,7 +61,7 @@ function hasWarmed(s: State, block: number): boolean {
   return false;
 }
 
-/** One coarse step of 50 ms: conduction between tiles and blocks, losses, and what crossed the window's ends. */
+/** One coarse step of 50 ms: conduction between tiles and blocks, losses, and what crossed the fine region's ends. */
 export function stepCoarse(s: State): void {
   const { isCoarse, isActive, blocks } = s.coarse;
   s.coarse.lost_J = 0;
@@ -136,7 +136,7 @@ function joinBlocks(s: State, block: number): void {
   }
 }
 
-/** What crossed the window's ends, and losses to the room. */
+/** What crossed the fine region's ends, and losses to the room. */
 function loseFromTiles(s: State, block: number): void {
   const { H, mass, face, crossing, tiles } = s.coarse;
   for (let at = block * tiles.count; at < (block + 1) * tiles.count; at++) {

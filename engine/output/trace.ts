@@ -138,7 +138,7 @@ function puddleNear(s: State, u: number, y: number): number {
   let label = -1;
   for (let c = 0; c < plan.nu; c++) {
     const du = uOf(plan, c) - u;
-    for (let j = s.window.from; j < s.window.to; j++) {
+    for (let j = s.liquidSlices.from; j < s.liquidSlices.to; j++) {
       // Columns wetted at the end of the last settling have no puddle yet.
       if (!liquid[c * plan.ny + j] || puddle[c * plan.ny + j]! < 0) continue;
       const dy = yOf(plan, j) - y;
@@ -155,7 +155,7 @@ function puddleNear(s: State, u: number, y: number): number {
 /** Upper boundary of the liquid in column c (sub-cell by its contact line), or null. */
 function frontOfColumn(s: State, c: number, label: number): number | null {
   const { plan, liquid, puddle } = s;
-  for (let j = s.window.to - 1; j >= s.window.from; j--) {
+  for (let j = s.liquidSlices.to - 1; j >= s.liquidSlices.from; j--) {
     const i = c * plan.ny + j;
     if (!liquid[i] || (label >= 0 && puddle[i] !== label)) continue;
     const reach = j === plan.ny - 1 ? 0.5 : s.edge[4 * i + 3]!;
@@ -184,7 +184,7 @@ function tracePuddle(out: TraceSample, s: State, u: number, y: number): void {
   out.wetB_mm = null;
   out.fillA_mm = null;
   out.fillB_mm = null;
-  if (s.window.to === 0) return;
+  if (s.liquidSlices.to === 0) return;
   const label = puddleNear(s, u, y);
   if (label < 0) return;
   const { plan, liquid, puddle } = s;
@@ -197,7 +197,7 @@ function tracePuddle(out: TraceSample, s: State, u: number, y: number): void {
   let lowAt = 0;
   let highAt = 0;
   for (let c = 0; c < plan.nu; c++) {
-    for (let j = s.window.from; j < s.window.to; j++) {
+    for (let j = s.liquidSlices.from; j < s.liquidSlices.to; j++) {
       const i = c * plan.ny + j;
       if (!liquid[i] || puddle[i] !== label) continue;
       volume += Math.max(0, s.w[i]! - s.bottom[i]!);

@@ -32,11 +32,11 @@ function topTemperature(s: State, i: number): number {
   return lookup(s.heat.table.temperature, s.heat.H[s.surfaceCell[i]!]!);
 }
 
-/** Lets every contact line in the window creep for `time` seconds; `fresh` collects columns to wet (room for all columns). */
+/** Lets every contact line creep for `time` seconds; `fresh` collects columns to wet (room for all columns). */
 export function creepToes(s: State, time: number, fresh: Int32Array): void {
   const { plan, liquid, cal, w, near } = s;
   const { ny, nu } = plan;
-  const { from, to } = s.window;
+  const { from, to } = s.liquidSlices;
   let count = 0;
   for (let c = 0; c < nu; c++) {
     for (let j = from; j < to; j++) {

@@ -79,8 +79,8 @@ export function updateLiquid(s: State, from: number, to: number): void {
       if (j >= hi) hi = j + 1;
     }
   }
-  s.window.from = lo < hi ? lo : 0;
-  s.window.to = lo < hi ? hi : 0;
+  s.liquidSlices.from = lo < hi ? lo : 0;
+  s.liquidSlices.to = lo < hi ? hi : 0;
 }
 
 function updateColumn(s: State, i: number, c: number, j: number): void {
@@ -115,8 +115,8 @@ export function wet(s: State, i: number): void {
   s.wetLevel[i] = s.w[i]!;
   s.wetUntil[i] = s.tick + Math.ceil(FILM_LIFE_S / s.dt);
   s.bottom[i] = s.w[i]!;
-  if (j < s.window.from || s.window.to === 0) s.window.from = j;
-  if (j + 1 > s.window.to) s.window.to = j + 1;
+  if (j < s.liquidSlices.from || s.liquidSlices.to === 0) s.liquidSlices.from = j;
+  if (j + 1 > s.liquidSlices.to) s.liquidSlices.to = j + 1;
 }
 
 function freeze(s: State, i: number): void {
@@ -134,7 +134,7 @@ function freeze(s: State, i: number): void {
 export function labelPuddles(s: State, queue: Int32Array): number {
   const { plan, liquid, puddle, near } = s;
   const { ny, nu } = plan;
-  const { from, to } = s.window;
+  const { from, to } = s.liquidSlices;
   for (let c = 0; c < nu; c++) puddle.fill(-1, c * ny + from, c * ny + to);
   let labels = 0;
   for (let c = 0; c < nu; c++) {

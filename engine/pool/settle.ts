@@ -52,12 +52,12 @@ export function settleNear(s: State, work: PuddleWork, y: number, time: number):
 /** Settles the liquid for `time` seconds; `from`/`to` bound the slices where metal may newly have melted. */
 export function settle(s: State, work: PuddleWork, from: number, to: number, time: number): void {
   work.dripped_g = 0;
-  const { window } = s;
-  const lo = window.to > 0 ? Math.min(from, window.from) : from;
-  const hi = Math.max(to, window.to);
+  const { liquidSlices } = s;
+  const lo = liquidSlices.to > 0 ? Math.min(from, liquidSlices.from) : from;
+  const hi = Math.max(to, liquidSlices.to);
   if (hi <= lo) return;
   updateLiquid(s, Math.max(0, lo - 1), Math.min(s.plan.ny, hi + 1));
-  if (window.to === 0) return;
+  if (liquidSlices.to === 0) return;
   const count = labelPuddles(s, work.queue);
   for (let p = 0; p < count; p++) settlePuddle(s, work, p, time);
   creepToes(s, time, work.queue);
@@ -92,7 +92,7 @@ function collect(s: State, work: PuddleWork, label: number): void {
   const { nodes, column, nodeOf } = work;
   const { plan, puddle } = s;
   const { ny, nu } = plan;
-  const { from, to } = s.window;
+  const { from, to } = s.liquidSlices;
   let count = 0;
   for (let c = 0; c < nu; c++)
     for (let j = from; j < to; j++)

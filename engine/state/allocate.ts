@@ -61,7 +61,7 @@ export function arrayOf(s: State, name: FieldName): FieldArray {
 }
 
 function ownerOf(s: State, name: ScalarName): Record<string, number | boolean> {
-  const { window: liquidSlices, fine, lastPose, ledger } = s;
+  const { liquidSlices, fine, lastPose, ledger } = s;
   const owners = { state: s, liquidSlices, fine, lastPose, ledger };
   return owners[SCALARS[name][0]] as unknown as Record<string, number | boolean>;
 }

@@ -135,7 +135,7 @@ export const FIELDS = {
   tileConductance: coarse('conduct', 'f64', 'mm', pairs),
   tileGapOpen: coarse('gapOpen', 'f64', 'W/K', gaps),
   tileGapMelted: coarse('gapMelted', 'f64', 'mm', gaps),
-  /** Heat that crossed the fine window's ends since the last coarse step, and the coarse potential seen there. */
+  /** Heat that crossed the fine region's ends since the last coarse step, and the coarse potential seen there. */
   tileCrossing: coarse('crossing', 'f64', 'J', tiles),
   tilePotential: coarse('potential', 'f64', 'W/mm', tiles),
   /** What crosses an end in one tick for each W/mm. */

@@ -100,8 +100,8 @@ export interface State extends Heated, Arrays<'surface'> {
   /** Neighbour columns in face order u-, u+, y-, y+ at 4 i + face, -1 beyond the grid; and which u each column stands at. */
   near: Int32Array;
   columnOf: Int32Array;
-  /** Scan window that holds every liquid column. */
-  window: SliceSpan;
+  /** Slices that hold every liquid column. */
+  liquidSlices: SliceSpan;
   /** Smoothed current (follows tip-to-work with about 10 ms). */
   current: number;
   arcOn: boolean;
