@@ -73,7 +73,7 @@ export function stepCoarse(s: State): void {
     joinTiles(s, block);
     joinFaying(s, block);
     if (block + 1 < blocks && isCoarse[block + 1] && isActive[block + 1]) joinBlocks(s, block);
-    loseFromTiles(s, block);
+    applyTileLosses(s, block);
     drainSinks(s, block);
   }
   s.ledger.lost_J += s.coarse.lost_J;
@@ -137,7 +137,7 @@ function joinBlocks(s: State, block: number): void {
 }
 
 /** What crossed the fine region's ends, and losses to the room. */
-function loseFromTiles(s: State, block: number): void {
+function applyTileLosses(s: State, block: number): void {
   const { H, mass, face, crossing, tiles } = s.coarse;
   for (let at = block * tiles.count; at < (block + 1) * tiles.count; at++) {
     const held = mass[at]!;
