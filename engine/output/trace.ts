@@ -6,7 +6,7 @@ import type { TransferRegime } from '../arc/wire.ts';
 import { uOf, yOf } from '../grid/columns.ts';
 import { POSE_LIMITS, POSE_RATE_HZ, type Pose } from '../input/pose.ts';
 import { clamp } from '../numerics/math.ts';
-import { liquidShare } from '../pool/liquid.ts';
+import { liquidFraction } from '../physics/steel.ts';
 import type { State } from '../state/state.ts';
 
 /** What one pose interval did; null is "there was none", never 0. */
@@ -237,5 +237,6 @@ function standing(s: State, u: number, j: number): number {
 
 /** Liquid share of the surface metal, for drawing. */
 export function surfaceLiquid(s: State, i: number, h: number): number {
-  return s.liquid[i] ? Math.max(0.5, liquidShare(s, h)) : Math.min(0.49, liquidShare(s, h));
+  const fraction = liquidFraction(s.heat.table, h);
+  return s.liquid[i] ? Math.max(0.5, fraction) : Math.min(0.49, fraction);
 }

@@ -142,6 +142,12 @@ export function buildTable(curves: Curves): MaterialTable {
   return { potential, temperature, solidus_JPG: solidus, liquidus_JPG: liquidus, steepest };
 }
 
+/** Fraction of the metal that is liquid at an enthalpy, 0 to 1; 0 where the material does not melt. */
+export function liquidFraction({ solidus_JPG, liquidus_JPG }: MaterialTable, h: number): number {
+  if (h <= solidus_JPG) return 0;
+  return Math.min((h - solidus_JPG) / (liquidus_JPG - solidus_JPG), 1);
+}
+
 /** T at enthalpy, read from the table as the kernels do (f32 pairs, even steps). */
 export function temperatureAt(table: MaterialTable, h: number): number {
   return lookup(table.temperature, h);

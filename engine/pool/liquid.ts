@@ -1,6 +1,8 @@
 /** Which columns are liquid, how deep, and which belong together. */
+
 import { metalInTop, stackRod, topCell } from '../grid/columns.ts';
 import { firstCell } from '../kernel/layout.ts';
+import { liquidFraction } from '../physics/steel.ts';
 import type { State } from '../state/state.ts';
 
 /** A column turns liquid above ON and solid below OFF (liquid fraction of its top metal): no chatter at the edge. */
@@ -15,13 +17,6 @@ const FILM_LIFE_S = 0.06;
 const EDGE_FRESH = 0.5;
 const EDGE_FROZEN = 1;
 
-/** Liquid share of the metal in a cell, 0 to 1. */
-export function liquidShare(s: State, h: number): number {
-  const { solidus_JPG, liquidus_JPG } = s.heat.table;
-  const f = (h - solidus_JPG) / (liquidus_JPG - solidus_JPG);
-  return f < 0 ? 0 : Math.min(f, 1);
-}
-
 /** Liquid share of the top metal of column c at slice j. */
 function topShare(s: State, c: number, j: number): number {
   const { plan, heat } = s;
@@ -34,7 +29,7 @@ function topShare(s: State, c: number, j: number): number {
   let metal = metalInTop(s, c, m, w);
   for (; m >= 0 && left > 0; m--) {
     const inside = Math.min(left, metal);
-    sum += inside * liquidShare(s, H[firstCell(layout, stackRod(s, c, m)) + j]!);
+    sum += inside * liquidFraction(heat.table, H[firstCell(layout, stackRod(s, c, m)) + j]!);
     left -= inside;
     metal = long;
   }
@@ -51,7 +46,7 @@ function setBottom(s: State, c: number, j: number): void {
   let metal = metalInTop(s, c, m, w);
   let depth = 0;
   for (; m >= 0; m--) {
-    const share = liquidShare(s, H[firstCell(layout, stackRod(s, c, m)) + j]!);
+    const share = liquidFraction(heat.table, H[firstCell(layout, stackRod(s, c, m)) + j]!);
     depth += share * metal;
     if (share < 0.5) break;
     metal = long;
