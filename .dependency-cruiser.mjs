@@ -6,7 +6,8 @@ const DOORS = {
   engine: '^engine/(index|alone/index|solvers/index)\\.ts$',
   scoring: '^scoring/(index|node|node/index|browser)\\.ts$',
 };
-const BROWSER_PACKAGES = '^node_modules/(pixi\\.js|preact|@preact|idb|matter-js)/';
+/** Those that need a page. Signals without their hooks and matter-js's mechanics (the hand rig) run anywhere. */
+const BROWSER_PACKAGES = '^node_modules/(pixi\\.js|preact|@preact/signals|idb)/';
 
 /** @type {import('dependency-cruiser').IConfiguration} */
 export default {
