@@ -22,6 +22,7 @@ const FLOORS = [
   'papers/',
   'node/',
 ];
+/** Those that need a page. Signals without their hooks and matter-js's mechanics (the hand rig) run anywhere. */
 const BROWSER_PACKAGES = '^node_modules/(pixi\\.js|preact|@preact/signals|idb)/';
 
 /** @type {import('dependency-cruiser').IConfiguration} */
