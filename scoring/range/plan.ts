@@ -1,5 +1,5 @@
 import { checkOptions, type PatternName } from '../../engine/index.ts';
-import { freeExercise } from '../exercises/ready.ts';
+import { freeExercise } from '../exercises/free.ts';
 import type { Exercise } from '../schema/exercise.ts';
 import { describeFound, InputError } from '../schema/problem.ts';
 

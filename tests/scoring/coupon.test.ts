@@ -1,15 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import {
-  byHand,
-  byHandOn,
-  couponReport,
-  type Line,
-  pictureEnds,
-  pictureHead,
-  readCoupon,
-  readMarks,
-} from '../../scoring/index.ts';
+import { byHandOn, couponReport, type Line, pictureEnds, pictureHead, readCoupon } from '../../scoring/index.ts';
+import { byHand } from '../../scoring/macro/by-hand.ts';
 import { placeMarks } from '../../scoring/macro/joint-frame.ts';
+import { readMarks } from '../../scoring/macro/read-marks.ts';
 import { couponOf, fusedAt, type MadeCoupon, marksOf, plain } from './marked.ts';
 
 const scaleFor = (c: MadeCoupon) => ({ mmPerPx: 1 / c.pxPerMm, length_px: 20 * c.pxPerMm });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { rings } from '../../scoring/draw/contour.ts';
-import { openedRoot, readSection, Survey, sectionSvg, stripSvg, zoneOutlines } from '../../scoring/index.ts';
+import { zoneOutlines } from '../../scoring/draw/zones.ts';
+import { openedRoot, readSection, Survey, sectionSvg, stripSvg } from '../../scoring/index.ts';
 import { lineOfHeat, makeSection, SOLIDUS_C, segmentFace, teeJoint } from './sections.ts';
 
 const area = (ring: readonly { x: number; y: number }[]): number => {

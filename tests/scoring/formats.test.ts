@@ -4,7 +4,6 @@ import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import {
   exercises,
-  exerciseVersions,
   InputError,
   jsonSchema,
   jsonSchemaNames,
@@ -12,12 +11,12 @@ import {
   readExercise,
   readProfile,
   readRecording,
-  recordingVersions,
-  type Step,
   scoreAttempt,
-  upToCurrent,
 } from '../../scoring/index.ts';
-import { csvText, readAttemptName, textOf } from '../../scoring/node/index.ts';
+import { readAttemptName } from '../../scoring/node/index.ts';
+import { textOf } from '../../scoring/schema/bytes.ts';
+import { csvText } from '../../scoring/schema/csv.ts';
+import { exerciseVersions, recordingVersions, type Step, upToCurrent } from '../../scoring/schema/version.ts';
 import { weld } from './welds.ts';
 
 const recording = weld({ joint: { length_mm: 30 }, weave: { length_mm: 3, shelf_s: 0 } });

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../engine/index.ts';
-import { type HandReading, readHand, spanBetween, type Trace } from '../../scoring/index.ts';
+import { spanBetween } from '../../scoring/attempt/trace.ts';
+import type { Trace } from '../../scoring/index.ts';
+import { type HandReading, readHand } from '../../scoring/measures/hand/motion.ts';
 import { downwardShare, weldedTwice_mm } from '../../scoring/measures/hand/passes.ts';
 import { readStops } from '../../scoring/measures/hand/stops.ts';
 import { makeTrace, trapezoid } from './traces.ts';

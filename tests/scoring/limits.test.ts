@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { profileNamed, type RuleMeasure } from '../../scoring/index.ts';
+import { profileNamed } from '../../scoring/index.ts';
 import { type Basis, compare, limitValue } from '../../scoring/lines/limit.ts';
+import type { RuleMeasure } from '../../scoring/schema/profile.ts';
 
 function limit(profile: string, measure: RuleMeasure, basis: Partial<Basis>): number | null {
   const plate = basis.plate ?? 6;

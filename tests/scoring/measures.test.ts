@@ -1,13 +1,9 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import {
-  beadStartSchema,
-  beadStopSchema,
-  consistencySchema,
-  motionSchema,
-  stationSchema,
-} from '../../scoring/index.ts';
 import { plusMinus } from '../../scoring/measures/precision.ts';
+import { beadStartSchema, beadStopSchema } from '../../scoring/schema/ends.ts';
+import { motionSchema } from '../../scoring/schema/motion.ts';
+import { consistencySchema, stationSchema } from '../../scoring/schema/station.ts';
 import { madeUpCuts } from '../studies/measures/cuts.ts';
 import { madeUpHands } from '../studies/measures/made-up.ts';
 import { consistencyRows, endRows, type Row, stationRows } from '../studies/measures/rows.ts';

@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Section } from '../../engine/index.ts';
-import { byHand, compareOwn, etchedCut, type OwnMarks, readSection } from '../../scoring/index.ts';
+import { compareOwn, etchedCut, type OwnMarks, readSection } from '../../scoring/index.ts';
+import { byHand } from '../../scoring/macro/by-hand.ts';
 import { depthOf, inward, spread } from '../../scoring/measures/section/isotherm.ts';
 import { outlineOf } from '../../scoring/measures/section/outline.ts';
 import { weld } from '../support/weld.ts';

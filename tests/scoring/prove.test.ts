@@ -3,18 +3,18 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { replay } from '../../engine/index.ts';
 import {
   type AttemptRecording,
-  applyChange,
   type Change,
   checkRecording,
   type ProvedResult,
   proveAdvice,
   provedResultSchema,
-  RERUNS,
   type Result,
-  steps,
 } from '../../scoring/index.ts';
+import { applyChange } from '../../scoring/trials/apply.ts';
 import { readRecordedHand } from '../../scoring/trials/hand.ts';
+import { RERUNS } from '../../scoring/trials/prove-advice.ts';
 import { backToMiddle, outOfBand } from '../../scoring/trials/sized.ts';
+import { steps } from '../../scoring/trials/steps.ts';
 import { exerciseOf, judge, MOUSE, weld } from './welds.ts';
 
 const short = { joint: { length_mm: 36, plateA_mm: 5, plateB_mm: 5 }, process: { feed_mpmin: 4.6, volts_V: 19 } };

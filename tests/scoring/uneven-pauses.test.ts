@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { defaultWeave, type HandFaults, noFaults, type Pose, weaveHand } from '../../engine/index.ts';
-import { readHand, spanBetween } from '../../scoring/index.ts';
+import { spanBetween } from '../../scoring/attempt/trace.ts';
+import { readHand } from '../../scoring/measures/hand/motion.ts';
 import { readStops } from '../../scoring/measures/hand/stops.ts';
 import { recordingSchema } from '../../scoring/schema/recording.ts';
 import { makeTrace } from './traces.ts';

@@ -1,5 +1,6 @@
 import { createRandom } from '../../../engine/index.ts';
-import { readHand, spanBetween } from '../../../scoring/index.ts';
+import { spanBetween } from '../../../scoring/attempt/trace.ts';
+import { readHand } from '../../../scoring/measures/hand/motion.ts';
 import { readStops } from '../../../scoring/measures/hand/stops.ts';
 import { makeTrace, trapezoid } from '../../scoring/traces.ts';
 import { Chart } from './board.ts';
