@@ -36,7 +36,7 @@ export interface RangePoint {
 }
 
 /** Most combinations in one sweep. */
-export const MOST_POINTS = 4000;
+const MOST_POINTS = 4000;
 
 /**
  * Every combination, feed slowest and tip-to-work fastest within a pattern.
