@@ -1,6 +1,6 @@
 import { z } from 'zod';
 
-/** What a limit is set on. The reading compared is defined in the measure's own file under `bead/`. */
+/** What a limit is set on. The reading compared is defined in the measure's own file under `measures/section/`. */
 const ruleMeasures = [
   'undercut',
   'convexity',
