@@ -1,9 +1,9 @@
 /**
- * Near-twins: is one hand's way another one's, shifted in place or time, mirrored, a little noise added, or with a stretch of it spliced in?
- * By distance between the ways, not by equality of the files. What no distance shows is said in scoring/README.md: motion stretched in
+ * Near-twins: is one hand's motion another one's, shifted in place or time, mirrored, a little noise added, or with a stretch of it spliced in?
+ * By distance between the two, not by equality of the files. What no distance shows is said in scoring/README.md: motion stretched in
  * time, or a stranger's own hand.
  */
-import { type HandPath, PATH_RATE } from './path.ts';
+import { type MotionPath, PATH_RATE } from './motion-path.ts';
 
 export interface Twin {
   kind: 'whole' | 'stretch';
@@ -31,14 +31,16 @@ const MOST_SHIFT_S = 3;
 const LEAST_S = 6;
 /** Crossings in a row that have to fall alike before a stretch is looked at, and how much alike, s. */
 const RUN = 8;
+/** Paths are in hundredths of a millimetre. */
+const PER_MM = 100;
 const ALIKE_S = 0.03;
 
 /** The closest way in which `b` is `a`'s motion; null where it is not. */
-export function twinOf(a: HandPath, b: HandPath): Twin | null {
+export function twinOf(a: MotionPath, b: MotionPath): Twin | null {
   return wholeTwin(a, b) ?? stretchTwin(a, b);
 }
 
-function wholeTwin(a: HandPath, b: HandPath): Twin | null {
+function wholeTwin(a: MotionPath, b: MotionPath): Twin | null {
   const least = WHOLE_SHARE * Math.min(a.u.length, b.u.length);
   if (least < LEAST_S * PATH_RATE) return null;
   let best: Twin | null = null;
@@ -48,14 +50,14 @@ function wholeTwin(a: HandPath, b: HandPath): Twin | null {
       const from = Math.max(0, -shift);
       const count = Math.min(a.u.length - from, b.u.length - from - shift);
       if (count < least) continue;
-      const twin = compare(a, b, { from, shift, count, mirrored, within: best?.apart_mm ?? WHOLE_APART_MM });
+      const twin = apart(a, b, { from, shift, count, mirrored, within: best?.apart_mm ?? WHOLE_APART_MM });
       if (twin !== null) best = { kind: 'whole', ...twin };
     }
   return best;
 }
 
-/** Stretches in which eight crossings in a row fall at the same intervals are candidates; the ways decide. */
-function stretchTwin(a: HandPath, b: HandPath): Twin | null {
+/** Stretches in which eight crossings in a row fall at the same intervals are candidates; the distance decides. */
+function stretchTwin(a: MotionPath, b: MotionPath): Twin | null {
   let best: Twin | null = null;
   for (let i = 0; i + RUN < a.crossings.length; i++)
     for (let k = 0; k + RUN < b.crossings.length; k++) {
@@ -65,7 +67,7 @@ function stretchTwin(a: HandPath, b: HandPath): Twin | null {
       const to = Math.min(a.u.length, b.u.length - shift, Math.ceil(a.crossings[i + RUN]! * PATH_RATE));
       for (const mirrored of [false, true]) {
         const within = best?.apart_mm ?? STRETCH_APART_MM;
-        const twin = compare(a, b, { from, shift, count: to - from, mirrored, within });
+        const twin = apart(a, b, { from, shift, count: to - from, mirrored, within });
         if (twin !== null) best = { kind: 'stretch', ...grown(a, b, from, to, shift, mirrored) };
       }
     }
@@ -82,8 +84,8 @@ function runsAlike(a: Float32Array, i: number, b: Float32Array, k: number): bool
 
 /** A stretch found, made longer at both ends as long as the two stay together. */
 function grown(
-  a: HandPath,
-  b: HandPath,
+  a: MotionPath,
+  b: MotionPath,
   from: number,
   to: number,
   shift: number,
@@ -97,10 +99,10 @@ function grown(
     f + shift >= 0 &&
     t <= a.u.length &&
     t + shift <= b.u.length &&
-    compare(a, b, { from: f, shift, count: t - f, mirrored, within: STRETCH_APART_MM }) !== null;
+    apart(a, b, { from: f, shift, count: t - f, mirrored, within: STRETCH_APART_MM }) !== null;
   while (fits(low - step, high)) low -= step;
   while (fits(low, high + step)) high += step;
-  return compare(a, b, { from: low, shift, count: high - low, mirrored, within: Number.POSITIVE_INFINITY })!;
+  return apart(a, b, { from: low, shift, count: high - low, mirrored, within: Number.POSITIVE_INFINITY })!;
 }
 
 interface Stretch {
@@ -112,9 +114,9 @@ interface Stretch {
 }
 
 /** Distance of the two over a stretch with their mean offset taken out; null where it is not within the bound. */
-function compare(
-  a: HandPath,
-  b: HandPath,
+function apart(
+  a: MotionPath,
+  b: MotionPath,
   { from, shift, count, mirrored, within }: Stretch,
 ): Omit<Twin, 'kind'> | null {
   const sign = mirrored ? -1 : 1;
@@ -126,7 +128,7 @@ function compare(
   }
   du /= count;
   dy /= count;
-  const bound = within * within * count;
+  const bound = within * within * PER_MM * PER_MM * count;
   let sum = 0;
   for (let n = from; n < from + count; n++) {
     const u = sign * b.u[n + shift]! - a.u[n]! - du;
@@ -135,10 +137,10 @@ function compare(
     if (sum > bound) return null;
   }
   return {
-    apart_mm: Math.sqrt(sum / count),
+    apart_mm: Math.sqrt(sum / count) / PER_MM,
     together_s: count / PATH_RATE,
     mirrored,
     later_s: shift / PATH_RATE,
-    moved: { u_mm: sign * du, y_mm: dy },
+    moved: { u_mm: (sign * du) / PER_MM, y_mm: dy / PER_MM },
   };
 }

@@ -1,14 +1,14 @@
 /** Near-twins by distance: what a copier does to a file is found, what another go of the same hand does is not. */
 import { describe, expect, it } from 'vitest';
 import { createRandom, defaultWeave, handOfAmount, type Pose, weaveHand } from '../../../engine/index.ts';
-import { type HandPath, pathOf } from '../../../scoring/integrity/path.ts';
-import { type Twin, twinOf } from '../../../scoring/integrity/twins.ts';
+import { type MotionPath, motionPath } from '../../../scoring/verdict/motion-path.ts';
+import { type Twin, twinOf } from '../../../scoring/verdict/twins.ts';
 
 const weave = { ...defaultWeave(), length_mm: 70 };
 const hand = (seed: number, amount = 0.35): Pose[] => [...weaveHand(weave, handOfAmount(seed, amount))];
 
-function path(poses: readonly Pose[]): HandPath {
-  return pathOf({
+function path(poses: readonly Pose[]): MotionPath {
+  return motionPath({
     u: poses.map((p) => Math.round(100 * p.u_mm)),
     y: poses.map((p) => Math.round(100 * p.y_mm)),
     trigger: poses.map((p) => (p.trigger ? 1 : 0)),

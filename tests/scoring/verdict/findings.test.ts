@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { defaultWeave, handOfAmount, noFaults, type Pose, type Recording, weaveHand } from '../../../engine/index.ts';
 import { checkRecording, exerciseNamed } from '../../../scoring/index.ts';
-import { type FindingCode, findingsIn } from '../../../scoring/integrity/findings.ts';
+import type { NoteCode } from '../../../scoring/schema/result.ts';
+import { findingsIn } from '../../../scoring/verdict/findings.ts';
 import { MOUSE, weld } from '../welds.ts';
 
 const exercise = exerciseNamed('tee-inverted-v')!;
@@ -24,20 +25,18 @@ function file(poses: readonly Pose[], change: (r: Recording) => void = () => und
 }
 
 const hand = [...weaveHand(shown, handOfAmount(3, 0.4))];
-const codes = (r: ReturnType<typeof file>): FindingCode[] => findingsIn(r, exercise).map((f) => f.code);
+const codes = (r: ReturnType<typeof file>): NoteCode[] => findingsIn(r, exercise).map((f) => f.code);
 
 describe('what a file says against itself', () => {
   it('is nothing for an honest hand', () => {
     expect(codes(file(hand))).toEqual([]);
   });
 
-  const cases: [FindingCode, ReturnType<typeof file>][] = [
+  const cases: [NoteCode, ReturnType<typeof file>][] = [
     ['robot-left-in-origin', file(hand, (r) => (r.origin = { kind: 'hand', faults: noFaults() }))],
-    ['origin-and-device-differ', file(hand, (r) => (r.origin = { kind: 'robot' }))],
     ['unmeasured-varies', file(hand, (r) => (r.poses.tip = r.poses.tip.map((t, n) => t + (n % 200))))],
     ['no-check-number', file(hand, (r) => (r.stateHash = null))],
     ['study-cell', file(hand, (r) => (r.simulation.cell_mm = 1))],
-    ['other-engine', file(hand, (r) => (r.engine = '0.1.0'))],
     ['follows-demonstration', file([...weaveHand(shown, { ...noFaults(3), tremor_mm: 0.1, lag_s: 0.03 })])],
     ['follows-demonstration', file([...weaveHand(shown, noFaults())].map((p) => ({ ...p, u_mm: 0.4 - p.u_mm })))],
     ['machine-beat', file([...weaveHand({ ...shown, width_mm: 4, cyclesPerSecond: 0.8 }, noFaults())])],
