@@ -27,7 +27,7 @@ function fineArm(joint: JointOptions): number {
   return thick <= 8 ? 12 : thick <= 12 ? 15 : 21;
 }
 /** Joint added at each end by run-on and run-off tabs. */
-const TAB_MM = 12;
+export const TAB_MM = 12;
 
 const SQRT2 = Math.sqrt(2);
 
