@@ -13,7 +13,7 @@ const JUDGED_SHARE = 0.7;
  * Least size of a single-pass fillet by the thicker plate: 3 mm to 6 mm, 5 mm to 12 mm, 6 mm beyond (AWS D1.1 table of minimum fillet
  * sizes, from memory), but never more than three quarters of the thinner plate. mm
  */
-export function leastSize_mm({ plateA_mm, plateB_mm }: Exercise['joint']): number {
+function leastSize_mm({ plateA_mm, plateB_mm }: Exercise['joint']): number {
   const thicker = Math.max(plateA_mm, plateB_mm);
   const by = thicker <= 6 ? 3 : thicker <= 12 ? 5 : 6;
   return Math.min(by, 0.75 * Math.min(plateA_mm, plateB_mm));

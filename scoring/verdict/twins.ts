@@ -23,9 +23,9 @@ export interface Twin {
  * (timed movements of one hand spread by 3 to 6 % an interval: Wing & Kristofferson 1973, from memory). Closer than this over the whole
  * attempt is the same motion.
  */
-export const WHOLE_APART_MM = 0.35;
+const WHOLE_APART_MM = 0.35;
 /** A stretch has to agree better, because there are many stretches to compare. */
-export const STRETCH_APART_MM = 0.2;
+const STRETCH_APART_MM = 0.2;
 const WHOLE_SHARE = 0.8;
 const MOST_SHIFT_S = 3;
 const LEAST_S = 6;
