@@ -4,7 +4,7 @@ import { type Footprint, findFootprint } from './footprint.ts';
 import { PAD } from './kernel/layout.ts';
 import { DENSITY_GPMM3 } from './material.ts';
 import { addMetal, columnArea, topCell } from './metal.ts';
-import { type WireState, wireState } from './process.ts';
+import { type WireState, wireState, workVolts } from './process.ts';
 import type { State } from './state.ts';
 import type { Axis } from './torch.ts';
 
@@ -52,7 +52,7 @@ export function burn(out: ArcTick, s: State, foot: Footprint, axis: Axis, u: num
   s.arcRadius = wire.arcRadius_mm;
   s.footU = foot.footU;
   s.footY = foot.footY;
-  const power = s.cal.arcEfficiency * s.options.process.volts_V * s.current;
+  const power = workVolts(s.options.process, s.cal) * s.current;
   out.power_W = power;
   const fed = wire.metal_gps * s.dt;
   const spatter = fed * wire.spatterShare;

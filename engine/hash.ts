@@ -47,7 +47,17 @@ export function hashState(s: State): string {
     for (let r = 0; r < plan.rods.count; r++)
       hasher.words(words.subarray(r * stride + PAD, r * stride + PAD + plan.ny));
   }
-  for (const field of [s.w, s.wEq, s.response, s.edge, s.wetTick, s.frozenTick, s.calm.H, s.calm.crossing])
+  for (const field of [
+    s.w,
+    s.wEq,
+    s.response,
+    s.flowPotential,
+    s.edge,
+    s.wetTick,
+    s.frozenTick,
+    s.calm.H,
+    s.calm.crossing,
+  ])
     hasher.words(wordsOf(field));
   for (let i = 0; i < s.liquid.length; i++) hasher.number(s.liquid[i]!);
   hasher.number(s.fine.from);

@@ -19,6 +19,11 @@ export const GASES: Record<GasName, GasSet> = {
   C1: { title: 'CO2', volts_V: 1.5, spatter: 'spatterCO2' },
 };
 
+/** Volts above this lengthen the arc's column, most of whose heat is radiated; `arcEfficiency` holds at it. */
+const COLUMN_FROM_V = 17;
+/** No arc gives the work more than this share. */
+const MOST_EFFICIENT = 0.92;
+
 /** Arc length taken off tip-to-work to get the electrode extension. */
 const ARC_LENGTH_MM = 3;
 const SHORTEST_EXTENSION_MM = 2;
@@ -29,7 +34,7 @@ export interface WireState {
   feed_mmps: number;
   melt_mm3ps: number;
   metal_gps: number;
-  /** Power reaching the work, arc and wire together: efficiency x volts x amps. */
+  /** Power reaching the work, arc and wire together: the volts that reach it x amps. */
   power_W: number;
   /** Part of it that arrives as the enthalpy of molten wire. */
   metal_W: number;
@@ -52,6 +57,13 @@ export function steadyVolts(p: ProcessOptions, current_A: number): { low: number
   return { low: middle - 2, high: middle + 2.5, middle };
 }
 
+/** Volts whose power reaches the work: the falls at both ends of the arc give most of theirs, its column much less. */
+export function workVolts(p: ProcessOptions, cal: Calibration): number {
+  const column = p.volts_V - GASES[p.gas].volts_V - COLUMN_FROM_V;
+  const reached = cal.arcEfficiency * (p.volts_V - column) + cal.columnEfficiency * column;
+  return Math.min(MOST_EFFICIENT * p.volts_V, reached);
+}
+
 /**
  * Melting-rate balance in volume form: melt = a I + (b / A) L I², A the wire's area, L the electrode extension (Lesnewich 1958,
  * Halmøy 1979); a and b are `meltArc` and `meltResistance` of calibration.ts.
@@ -65,7 +77,7 @@ export function wireState(p: ProcessOptions, tipToWork_mm: number, cal: Calibrat
   const current =
     q > 0 ? (2 * melt) / (cal.meltArc + Math.sqrt(cal.meltArc * cal.meltArc + 4 * q * melt)) : melt / cal.meltArc;
   const metal = melt * DENSITY_GPMM3;
-  const power = cal.arcEfficiency * p.volts_V * current;
+  const power = workVolts(p, cal) * current;
   const steady = steadyVolts(p, current);
   const regime: TransferRegime =
     p.volts_V < steady.low ? 'stubbing' : p.volts_V > steady.high ? 'globular' : 'short-circuiting';

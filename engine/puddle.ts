@@ -1,11 +1,12 @@
 /** One settling of the liquid: set, equilibrium of every puddle, metal moved part of the way, contact lines, drops. */
 
+import { carryMetal, createFlowWork, type FlowWork } from './flow.ts';
 import type { KernelChoice } from './heat-state.ts';
 import type { Nodes, SurfaceConstants, SurfaceKernel } from './kernel/surface-layout.ts';
 import { labelPuddles, updateLiquid } from './liquid.ts';
 import { DENSITY_GPMM3 } from './material.ts';
 import { exp, PI } from './math.ts';
-import { addMetal, columnArea, removeMetal } from './metal.ts';
+import { columnArea, removeMetal } from './metal.ts';
 import type { State } from './state.ts';
 import { createSurface, linkNode, linkToe, linkWall, orderNodes } from './surface.ts';
 import { creepToes, toeHeight } from './toes.ts';
@@ -28,6 +29,7 @@ export interface PuddleWork {
    * joint they melt.
    */
   pressure: Float64Array;
+  flow: FlowWork;
   moved: { heat: number };
   dripped_g: number;
 }
@@ -41,6 +43,7 @@ export function createPuddleWork(columns: number, choice: KernelChoice = 'auto')
     nodeOf: new Int32Array(columns).fill(-1),
     queue: new Int32Array(columns),
     pressure: new Float64Array(columns),
+    flow: createFlowWork(columns),
     moved: { heat: 0 },
     dripped_g: 0,
   };
@@ -79,8 +82,10 @@ function settlePuddle(s: State, work: PuddleWork, label: number, time: number): 
     s.wEq[i] = nodes.pair[2 * n]!;
     s.response[i] = nodes.pair[2 * n + 1]!;
     work.pressure[i] = lambda - load;
+    s.skinPressure[i] = lambda - nodes.load[n]!;
   }
-  moveMetal(s, work, time);
+  const spilled = carryMetal(s, work.flow, nodes, work.column, time / (time + s.cal.relaxation), work.moved);
+  if (spilled > 0) drop(s, work, spilled, work.moved.heat / spilled);
   release(s, work);
 }
 
@@ -127,54 +132,6 @@ function collect(s: State, work: PuddleWork, label: number): void {
     const c = s.columnOf[column[n]!]!;
     return (c + column[n]! - c * ny) & 1;
   });
-}
-
-/** Moves the surface part of the way: fallers give metal at their own enthalpy, risers take the pooled mean, volumes equal. */
-function moveMetal(s: State, work: PuddleWork, time: number): void {
-  const { nodes, column, moved } = work;
-  const { ny } = s.plan;
-  const area = columnArea(s);
-  const part = time / (time + s.cal.relaxation);
-  let wanted = 0;
-  let taken = 0;
-  moved.heat = 0;
-  for (let n = 0; n < nodes.count; n++) {
-    const i = column[n]!;
-    const d = part * (s.wEq[i]! - s.w[i]!);
-    if (d > 0) wanted += d * area;
-    else if (d < 0) {
-      const c = s.columnOf[i]!;
-      taken += removeMetal(s, c, i - c * ny, -d * area, moved);
-    }
-  }
-  if (taken <= 0 || wanted <= 0) {
-    if (taken > 0) giveBack(s, work, taken, moved.heat / taken);
-    return;
-  }
-  const enthalpy = Math.fround(moved.heat / taken);
-  const scale = taken / wanted;
-  let spilled = 0;
-  for (let n = 0; n < nodes.count; n++) {
-    const i = column[n]!;
-    const d = part * (s.wEq[i]! - s.w[i]!);
-    // Fallers have moved already: what is left of their way is never positive.
-    if (d > 0) {
-      const c = s.columnOf[i]!;
-      spilled += addMetal(s, c, i - c * ny, d * area * scale, enthalpy);
-    }
-  }
-  drop(s, work, spilled, enthalpy);
-}
-
-/** Nobody rises (all at the obstacle): the metal taken goes back evenly. */
-function giveBack(s: State, work: PuddleWork, volume: number, enthalpy: number): void {
-  let spilled = 0;
-  for (let n = 0; n < work.nodes.count; n++) {
-    const i = work.column[n]!;
-    const c = s.columnOf[i]!;
-    spilled += addMetal(s, c, i - c * s.plan.ny, volume / work.nodes.count, Math.fround(enthalpy));
-  }
-  drop(s, work, spilled, enthalpy);
 }
 
 function drop(s: State, work: PuddleWork, volume: number, enthalpy: number): void {

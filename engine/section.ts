@@ -35,6 +35,7 @@ export function cutSection(s: State, y_mm: number): Section {
     plate_mm: plan.plate.slice(),
     wet_s: new Float64Array(nu),
     frozen_s: new Float64Array(nu),
+    toeIndex: new Float64Array(nu),
     na,
     nb,
     a0_mm: (plan.iMin + 0.5) * plan.h,
@@ -49,6 +50,7 @@ export function cutSection(s: State, y_mm: number): Section {
     section.w_mm[c] = s.w[i]! + (s.w[i + 1]! - s.w[i]!) * f;
     section.wet_s[c] = stamp(s, s.wetTick[c * ny + near]!);
     section.frozen_s[c] = stamp(s, s.frozenTick[c * ny + near]!);
+    section.toeIndex[c] = toeIndex(s, c, s.skinPressure[c * ny + near]!);
   }
   for (let g = 0; g < na * nb; g++) {
     const rod = plan.rodAt[g]!;
@@ -66,6 +68,13 @@ export function cutSection(s: State, y_mm: number): Section {
     section.peak_C[g] = mixPeak(pLow, pHigh, f, start);
   }
   return section;
+}
+
+/** -p z / γ with z along the plate, mm; p in Pa and γ in N/m, so mm counts a thousandfold. */
+function toeIndex(s: State, c: number, pressure: number): number {
+  const { plan } = s;
+  const away = Math.abs(c - plan.kMax) * plan.du * Math.SQRT2;
+  return (-pressure * away) / (1000 * s.cal.surfaceTension);
 }
 
 function stamp(s: State, tick: number): number {

@@ -7,7 +7,7 @@ import { accounts, surfaceVolume, workEnergy } from './accounts.ts';
 import { burn, createArcTick } from './arc.ts';
 import { BLOCK } from './calm.ts';
 import { joinEnds } from './calm-step.ts';
-import { createFootprint } from './footprint.ts';
+import { createFootprint, reachAlong } from './footprint.ts';
 import { hashState } from './hash.ts';
 import { tickHeat } from './heat.ts';
 import { PAD } from './kernel/layout.ts';
@@ -15,6 +15,7 @@ import { lookup } from './material.ts';
 import { clamp } from './math.ts';
 import { topCell } from './metal.ts';
 import { EngineError } from './options.ts';
+import { wireState } from './process.ts';
 import { createPuddleWork, settle } from './puddle.ts';
 import { cutSection, rootStrip } from './section.ts';
 import { namedArrays, restoreState, snapshotState } from './snapshot.ts';
@@ -90,6 +91,12 @@ export function createSimulation(options: SimulationOptions, choices: StateChoic
   let last: Pose | null = null;
   let view: SurfaceView | null = null;
 
+  const radius = wireState(s.options.process, 0, s.cal).arcRadius_mm;
+  const reachOf = (pose: Pose): number => {
+    placeTorch(axis, pose, s.options.process, s.plan);
+    return reachAlong(axis, radius);
+  };
+
   const step = (asked: Pose): TraceSample => {
     checkPose(asked);
     const pose: Pose = { ...asked, u_mm: clamp(asked.u_mm, -FAR_MM, FAR_MM), y_mm: clamp(asked.y_mm, -FAR_MM, FAR_MM) };
@@ -97,11 +104,13 @@ export function createSimulation(options: SimulationOptions, choices: StateChoic
     const from = last?.trigger ? last : pose;
     trace.dripped_g = 0;
     trace.spatter_g = 0;
-    // A jump passes over everything between: all of it has to be fine while it does.
+    // A jump passes over everything between: all of it has to be fine while it does, and wherever a leaning torch throws the arc.
+    const throws = pose.trigger ? Math.max(reachOf(from), reachOf(pose)) : 0;
     openWindow(
       s,
       pose.trigger ? Math.min(from.y_mm, pose.y_mm) : null,
       pose.trigger ? Math.max(from.y_mm, pose.y_mm) : null,
+      throws,
     );
     let power = 0;
     let burning = 0;

@@ -7,7 +7,7 @@ import type { State } from './state.ts';
 import type { Pose } from './types.ts';
 
 const MAGIC = 0x544f4548;
-const VERSION = 1;
+const VERSION = 2;
 const HEADER_WORDS = 8;
 
 /** Every array that decides the future, by name, in the order of a snapshot. */
@@ -18,6 +18,8 @@ export function namedArrays(s: State, pressure: Float64Array): Record<string, St
     equilibrium: s.wEq,
     response: s.response,
     bottom: s.bottom,
+    'skin pressure': s.skinPressure,
+    'flow potential': s.flowPotential,
     'contact line': s.edge,
     'wet level': s.wetLevel,
     pressure: pressure,

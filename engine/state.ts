@@ -53,6 +53,10 @@ export interface State {
   response: Float64Array;
   /** Bottom of the liquid. */
   bottom: Float64Array;
+  /** Pressure in the liquid under the surface, Pa, as last settled: what it froze with where it is solid, NaN where it never was liquid. */
+  skinPressure: Float64Array;
+  /** Potential of the flow that last moved the metal, mm² (flow.ts): where the next one starts from. */
+  flowPotential: Float64Array;
   liquid: Uint8Array;
   /** Toe distance from the column's centre towards u-, u+, y-, y+ in column spacings. */
   edge: Float64Array;
@@ -160,6 +164,8 @@ export function allocate(options: SimulationOptions, choices: StateChoices = {})
     wEq: new Float64Array(columns),
     response: new Float64Array(columns),
     bottom: new Float64Array(columns),
+    skinPressure: new Float64Array(columns).fill(Number.NaN),
+    flowPotential: new Float64Array(columns),
     liquid: new Uint8Array(columns),
     edge: new Float64Array(4 * columns).fill(0.5),
     wetLevel: new Float64Array(columns).fill(Number.NaN),

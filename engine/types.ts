@@ -151,6 +151,12 @@ export interface Section {
   /** First wetting and last freezing of the column; NaN: never. */
   wet_s: Float64Array;
   frozen_s: Float64Array;
+  /**
+   * Toe index per column, -p z / γ: capillary pressure p the column froze with (now, where it is liquid), over what would hold a face that
+   * meets both plates as a tangent, γ / z; z is the column's distance from the root along its plate. Read it at a toe: 0 or less is safe, at 1 the
+   * liquid pulls so hard that a groove must form. NaN where nothing was liquid.
+   */
+  toeIndex: Float64Array;
   /** Regular grid of square cells, index `ib * na + ia`; the centre of cell (ia, ib) is a0_mm + ia*cell, b0_mm + ib*cell. */
   na: number;
   nb: number;
@@ -191,6 +197,8 @@ export interface Accounts {
   /** |in - out - stored| / in. */
   energyError: number;
   arcTime_s: number;
+  /** Liquid reached the edge of what is computed: metal may have run where no reading sees it. */
+  leftTheRoom: boolean;
   /** Means over the time the arc burned. */
   meanCurrent_A: number;
   meanVolts_V: number;

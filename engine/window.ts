@@ -22,15 +22,16 @@ export interface FineWindow {
   to: number;
 }
 
-/** Before the ticks of a pose: fine cells where the arc is going to burn and where metal is liquid. */
-export function openWindow(s: State, arcLow: number | null, arcHigh: number | null): void {
+/** Before the ticks of a pose: fine cells where the arc is going to burn, as far as it `throws` from its aim, and where metal is liquid. */
+export function openWindow(s: State, arcLow: number | null, arcHigh: number | null, throws = 0): void {
   const { plan, fine } = s;
   let low = Number.POSITIVE_INFINITY;
   let high = Number.NEGATIVE_INFINITY;
   if (arcLow !== null && arcHigh !== null) {
     const end = (plan.ny - 1) * plan.dy;
-    low = (clamp(arcLow - plan.y0, 0, end) - MARGIN_MM) / plan.dy;
-    high = (clamp(arcHigh - plan.y0, 0, end) + MARGIN_MM) / plan.dy;
+    const margin = Math.max(MARGIN_MM, throws + plan.dy);
+    low = (clamp(arcLow - plan.y0, 0, end) - margin) / plan.dy;
+    high = (clamp(arcHigh - plan.y0, 0, end) + margin) / plan.dy;
   }
   if (s.window.to > 0) {
     low = Math.min(low, s.window.from - MARGIN_MM / plan.dy);
