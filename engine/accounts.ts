@@ -67,6 +67,6 @@ export function accounts(s: State): Accounts {
     arcTime_s: l.arcTime_s,
     meanCurrent_A: l.arcTime_s > 0 ? l.ampSeconds / l.arcTime_s : 0,
     leftTheRoom: leftTheRoom(s),
-    meanVolts_V: l.arcTime_s > 0 ? s.options.process.volts_V : 0,
+    meanVolts_V: l.meanVolts_V,
   };
 }

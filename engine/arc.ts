@@ -63,6 +63,8 @@ export function burn(out: ArcTick, s: State, foot: Footprint, axis: Axis, u: num
   ledger.spatter_g += spatter;
   ledger.ampSeconds += s.current * s.dt;
   ledger.arcTime_s += s.dt;
+  // A running mean, not a sum to divide: volts that never change come out to the last bit.
+  ledger.meanVolts_V += (s.options.process.volts_V - ledger.meanVolts_V) * (s.dt / ledger.arcTime_s);
   out.spatter_g = spatter;
 
   layMetal(out, s, foot, laid, Math.fround(metalEnthalpy));

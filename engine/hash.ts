@@ -1,69 +1,41 @@
-/** Check number of a state: FNV-1a over the bytes that decide its future, as 16 hex digits (two lanes). */
+/** Check number of a whole state. */
+import { digestOf, Hasher } from './digest.ts';
 import { PAD } from './kernel/layout.ts';
+import { namedArrays, namedNumbers } from './snapshot.ts';
 import type { State } from './state.ts';
+import type { Pose } from './types.ts';
 
-export interface Hasher {
-  words(view: Uint32Array): void;
-  number(value: number): void;
-  digest(): string;
-}
-
-export function createHasher(): Hasher {
-  let a = 0x811c9dc5 | 0;
-  let b = 0x9747b28c | 0;
-  const scratch = new Float64Array(1);
-  const scratchWords = new Uint32Array(scratch.buffer);
-  const word = (v: number): void => {
-    a = Math.imul(a ^ v, 0x01000193);
-    a ^= a >>> 15;
-    b = Math.imul(b ^ v, 0x85ebca6b);
-    b ^= b >>> 13;
-  };
-  return {
-    words(view) {
-      for (let i = 0; i < view.length; i++) word(view[i]!);
-    },
-    number(value) {
-      scratch[0] = value;
-      word(scratchWords[0]!);
-      word(scratchWords[1]!);
-    },
-    digest() {
-      return (a >>> 0).toString(16).padStart(8, '0') + (b >>> 0).toString(16).padStart(8, '0');
-    },
-  };
-}
-
-const wordsOf = (view: ArrayBufferView): Uint32Array =>
-  new Uint32Array(view.buffer, view.byteOffset, view.byteLength >> 2);
-
-/** Hash of heat, surface, contact lines and stamps; padding is left out. */
-export function hashState(s: State): string {
-  const hasher = createHasher();
-  const { heat, plan } = s;
-  const { stride } = heat.layout;
-  for (const field of [heat.H, heat.residual, heat.fill, heat.peak]) {
-    const words = wordsOf(field);
-    for (let r = 0; r < plan.rods.count; r++)
-      hasher.words(words.subarray(r * stride + PAD, r * stride + PAD + plan.ny));
+/**
+ * Check number of everything that decides what comes next or stands in the books: every field by its name, then the digests in order of
+ * names, so that a row moved in a list moves nothing. Padding of the heat fields and what follows from other fields are left out.
+ */
+export function hashState(s: State, pressure: Float64Array, last: Pose | null): string {
+  const parts: string[] = [];
+  for (const [name, view] of Object.entries(namedArrays(s, pressure)))
+    if (!FOLLOWS.has(name)) parts.push(`${name} ${digestArray(s, view)}`);
+  for (const [name, value] of Object.entries(namedNumbers(s, last))) {
+    const hasher = new Hasher();
+    hasher.number(value);
+    parts.push(`${name} ${hasher.digest()}`);
   }
-  for (const field of [
-    s.w,
-    s.wEq,
-    s.response,
-    s.flowPotential,
-    s.edge,
-    s.wetTick,
-    s.frozenTick,
-    s.calm.H,
-    s.calm.crossing,
-  ])
-    hasher.words(wordsOf(field));
-  for (let i = 0; i < s.liquid.length; i++) hasher.number(s.liquid[i]!);
-  hasher.number(s.fine.from);
-  hasher.number(s.fine.to);
-  hasher.number(s.tick);
-  hasher.number(s.current);
-  for (const value of Object.values(s.ledger) as number[]) hasher.number(value);
+  return digestOf(...parts.sort());
+}
+
+/** Counted or labelled anew from the others before they are used. */
+const FOLLOWS: ReadonlySet<string> = new Set(['notFull', 'holding', 'pool']);
+
+function digestArray(s: State, view: Float64Array | Float32Array | Int32Array | Uint8Array): string {
+  const hasher = new Hasher();
+  if (view instanceof Uint8Array) {
+    for (let i = 0; i < view.length; i++) hasher.number(view[i]!);
+    return hasher.digest();
+  }
+  const words = new Uint32Array(view.buffer, view.byteOffset, view.byteLength >> 2);
+  if (view instanceof Float64Array) hasher.doubles(words);
+  else if (view instanceof Int32Array) hasher.words(words);
+  else {
+    const { stride } = s.heat.layout;
+    for (let first = PAD; first < words.length; first += stride) hasher.floats(words, first, first + s.plan.ny);
+  }
   return hasher.digest();
 }

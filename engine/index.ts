@@ -1,6 +1,7 @@
 /** Public surface of the engine: re-exports only. */
 export * from './alone/index.ts';
 export { type Calibration, calibration, PARAMETERS, type Parameter } from './calibration.ts';
+export { type ChainFinding, checkChain, Seconds } from './chain.ts';
 export { type Divergence, firstDivergence } from './divergence.ts';
 export { handOfAmount, noFaults, weaveHand } from './hand.ts';
 export type { KernelChoice } from './heat-state.ts';
@@ -24,6 +25,7 @@ export {
 } from './process.ts';
 export { createRandom, type Random } from './random.ts';
 export {
+  type AttemptMeta,
   createRecorder,
   LONGEST_POSES,
   poses,
@@ -32,6 +34,7 @@ export {
   type RecordingMeta,
   recordPoses,
   replay,
+  verifyRecording,
 } from './recording.ts';
 export { createSimulation, type Simulation } from './simulation.ts';
 export { POSE_RATE_HZ, type StateChoices } from './state.ts';

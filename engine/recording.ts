@@ -2,10 +2,21 @@
  * Recordings: settings and quantised poses, enough to weld the same bead again. What is stepped while welding is already quantised,
  * so a replay sees the very same numbers.
  */
+import { type ChainFinding, chainOf, checkChain, Seconds } from './chain.ts';
 import { EngineError } from './options.ts';
 import { createSimulation, type Simulation } from './simulation.ts';
 import { POSE_RATE_HZ, type StateChoices } from './state.ts';
-import type { AidsInUse, DeviceInfo, Origin, Pose, Recording, SimulationOptions, TraceSample } from './types.ts';
+import type {
+  AidsInUse,
+  DeviceInfo,
+  Ending,
+  Origin,
+  Pose,
+  Recording,
+  SimulationOptions,
+  TraceSample,
+  Trainee,
+} from './types.ts';
 import { ENGINE_VERSION } from './version.ts';
 
 /** Quanta of the pose columns: whole numbers of these. */
@@ -19,23 +30,36 @@ export const QUANTUM = {
 /** Twenty minutes: longer than any single-pass coupon. */
 export const LONGEST_POSES = 20 * 60 * POSE_RATE_HZ;
 
-/** What stands in a recording besides the poses. */
-export interface RecordingMeta {
-  simulation: SimulationOptions;
+/** What stands in a recording besides the weld: who made it, when, and with what. */
+export interface AttemptMeta {
+  /** A robot's faults, where it has any, carry the seed the recording gives. */
   origin: Origin;
   device: DeviceInfo;
   aids: AidsInUse;
-  seed: number;
   exercise: unknown;
+  /** Left out: nobody gave a name. */
+  trainee?: Trainee | null;
+  /** When the attempt began, ISO 8601; left out: not known. The engine has no clock. */
+  started?: string | null;
+}
+
+/** The same with the joint and settings, for a whole attempt in one go. */
+export interface RecordingMeta extends AttemptMeta {
+  simulation: SimulationOptions;
 }
 
 /** An attempt being taken down. */
 export interface Recorder {
   readonly length: number;
-  /** Takes a pose down and returns it as it will be replayed: step this one. */
+  /**
+   * Takes a pose down and returns it as it will be replayed: step this one.
+   * @throws EngineError 'too-long' past twenty minutes, 'out-of-step' where the pose before was not stepped
+   */
   add(pose: Pose): Pose;
-  /** Closes the recording with the check number of the welded state. */
-  finish(sim: Simulation, ended: Recording['ended']): Recording;
+  /** Check numbers of the weld so far: one a second, and where it stands now. */
+  states(): string[];
+  /** Closes the recording with the check number of the welded state and the chain of all before it. */
+  finish(ended: Ending): Recording;
 }
 
 const whole = (value: number, quantum: number): number => {
@@ -43,40 +67,56 @@ const whole = (value: number, quantum: number): number => {
   return n === 0 ? 0 : n;
 };
 
-/** Takes down an attempt pose by pose. Step the pose that `add` hands back, not the one put in. */
-export function createRecorder(meta: RecordingMeta): Recorder {
-  const poses: Recording['poses'] = { u: [], y: [], tip: [], work: [], travel: [], trigger: [] };
+/** Takes down an attempt on a cold piece pose by pose. Step the pose that `add` hands back, not the one put in. */
+export function createRecorder(sim: Simulation, meta: AttemptMeta): Recorder {
+  const columns: Recording['poses'] = { u: [], y: [], tip: [], work: [], travel: [], trigger: [] };
+  const seconds = new Seconds();
   return {
     get length() {
-      return poses.u.length;
+      return columns.u.length;
     },
     add(pose) {
-      const n = poses.u.length;
+      const n = columns.u.length;
       if (n >= LONGEST_POSES)
         throw new EngineError('too-long', 'poses', n, `at most ${LONGEST_POSES} poses (twenty minutes)`);
-      poses.u.push(whole(pose.u_mm, QUANTUM.u_mm));
-      poses.y.push(whole(pose.y_mm, QUANTUM.y_mm));
-      poses.tip.push(whole(pose.tipToWork_mm, QUANTUM.tipToWork_mm));
-      poses.work.push(whole(pose.workAngle_deg, QUANTUM.workAngle_deg));
-      poses.travel.push(whole(pose.travelAngle_deg, QUANTUM.travelAngle_deg));
-      poses.trigger.push(pose.trigger ? 1 : 0);
-      return poseAt(poses, n);
+      if (sim.steps !== n)
+        throw new EngineError(
+          'out-of-step',
+          'poses',
+          `pose ${n} with ${sim.steps} stepped`,
+          'each pose stepped before the next',
+        );
+      seconds.note(sim);
+      columns.u.push(whole(pose.u_mm, QUANTUM.u_mm));
+      columns.y.push(whole(pose.y_mm, QUANTUM.y_mm));
+      columns.tip.push(whole(pose.tipToWork_mm, QUANTUM.tipToWork_mm));
+      columns.work.push(whole(pose.workAngle_deg, QUANTUM.workAngle_deg));
+      columns.travel.push(whole(pose.travelAngle_deg, QUANTUM.travelAngle_deg));
+      columns.trigger.push(pose.trigger ? 1 : 0);
+      return poseAt(columns, n);
     },
-    finish: (sim, ended) => ({
-      format: 'toehold-recording',
-      version: 1,
-      engine: ENGINE_VERSION,
-      simulation: meta.simulation,
-      rate_Hz: POSE_RATE_HZ,
-      poses,
-      origin: meta.origin,
-      device: meta.device,
-      aids: meta.aids,
-      seed: meta.seed,
-      exercise: meta.exercise,
-      ended,
-      stateHash: sim.hash(),
-    }),
+    states: () => seconds.all(sim),
+    finish(ended) {
+      const states = seconds.all(sim);
+      const made = {
+        format: 'toehold-recording',
+        version: 2,
+        engine: ENGINE_VERSION,
+        simulation: sim.options,
+        rate_Hz: POSE_RATE_HZ,
+        poses: columns,
+        origin: meta.origin,
+        device: meta.device,
+        aids: meta.aids,
+        trainee: meta.trainee ?? null,
+        started: meta.started ?? null,
+        seed: meta.origin.faults?.seed ?? null,
+        exercise: meta.exercise,
+        ended,
+        stateHash: states.at(-1)!,
+      } as const;
+      return { ...made, chain: chainOf(made, states) };
+    },
   };
 }
 
@@ -114,10 +154,17 @@ export function replay(
   return sim;
 }
 
-/** Welds a whole robot attempt and takes it down. */
+/** Welds a recording again and follows its chain. */
+export function verifyRecording(recording: Recording): ChainFinding {
+  const seconds = new Seconds();
+  const sim = replay(recording, (_trace, at) => seconds.note(at));
+  return checkChain(recording, seconds.all(sim));
+}
+
+/** Welds a whole attempt, a robot's or any list of poses, and takes it down. */
 export function recordPoses(meta: RecordingMeta, hand: Iterable<Pose>): Recording {
-  const recorder = createRecorder(meta);
   const sim = createSimulation(meta.simulation);
+  const recorder = createRecorder(sim, meta);
   for (const pose of hand) sim.step(recorder.add(pose));
-  return recorder.finish(sim, 'length-reached');
+  return recorder.finish('hand-finished');
 }

@@ -177,7 +177,7 @@ export function createSimulation(options: SimulationOptions, choices: StateChoic
     section: (y_mm) => cutSection(s, y_mm),
     rootStrip: () => rootStrip(s),
     accounts: () => accounts(s),
-    hash: () => hashState(s),
+    hash: () => hashState(s, work.pressure, last),
     fields: () => namedArrays(s, work.pressure),
     snapshot: () => snapshotState(s, work.pressure, last),
     restore(bytes) {

@@ -18,66 +18,68 @@ export function namedArrays(s: State, pressure: Float64Array): Record<string, St
     equilibrium: s.wEq,
     response: s.response,
     bottom: s.bottom,
-    'skin pressure': s.skinPressure,
-    'flow potential': s.flowPotential,
-    'contact line': s.edge,
-    'wet level': s.wetLevel,
+    skinPressure: s.skinPressure,
+    flowPotential: s.flowPotential,
+    contactLine: s.edge,
+    wetLevel: s.wetLevel,
     pressure: pressure,
     enthalpy: heat.H,
     residual: heat.residual,
     fill: heat.fill,
     peak: heat.peak,
-    'not full': heat.notFull,
+    notFull: heat.notFull,
     holding: heat.holding,
-    'wet until': s.wetUntil,
-    'wet stamp': s.wetTick,
-    'freeze stamp': s.frozenTick,
-    puddle: s.puddle,
+    wetUntil: s.wetUntil,
+    wetStamp: s.wetTick,
+    freezeStamp: s.frozenTick,
+    pool: s.puddle,
     liquid: s.liquid,
-    'tile enthalpy': s.calm.H,
-    'tile mass': s.calm.mass,
-    'tile area': s.calm.area,
-    'tile face': s.calm.face,
-    'tile conductance': s.calm.conduct,
-    'tile gap, open': s.calm.gapOpen,
-    'tile gap, melted': s.calm.gapMelted,
-    'tile crossing': s.calm.crossing,
-    'tile potential': s.calm.potential,
-    'coarse blocks': s.calm.coarse,
-    'blocks awake': s.calm.awake,
+    tileEnthalpy: s.calm.H,
+    tileMass: s.calm.mass,
+    tileArea: s.calm.area,
+    tileFace: s.calm.face,
+    tileConductance: s.calm.conduct,
+    tileGapOpen: s.calm.gapOpen,
+    tileGapMelted: s.calm.gapMelted,
+    tileCrossing: s.calm.crossing,
+    tilePotential: s.calm.potential,
+    coarse: s.calm.coarse,
+    active: s.calm.awake,
   };
 }
 
 type StateArray = Float64Array | Float32Array | Int32Array | Uint8Array;
 
-const SCALARS = 12;
-
-function scalars(s: State, last: Pose | null): number[] {
-  return [
-    s.steps,
-    s.tick,
-    s.current,
-    s.arcOn ? 1 : 0,
-    s.footU,
-    s.footY,
-    s.arcRadius,
-    s.window.from,
-    s.window.to,
-    last ? 1 : 0,
-    s.fine.from,
-    s.fine.to,
-    ...(last
-      ? [last.u_mm, last.y_mm, last.tipToWork_mm, last.workAngle_deg, last.travelAngle_deg, last.trigger ? 1 : 0]
-      : [0, 0, 0, 0, 0, 0]),
-    ...(Object.values(s.ledger) as number[]),
-  ];
+/** Every number that decides the future or stands in the books, by name, in the order of a snapshot. */
+export function namedNumbers(s: State, last: Pose | null): Record<string, number> {
+  return {
+    steps: s.steps,
+    tick: s.tick,
+    current: s.current,
+    arcOn: s.arcOn ? 1 : 0,
+    footU: s.footU,
+    footY: s.footY,
+    arcRadius: s.arcRadius,
+    'liquidSlices.from': s.window.from,
+    'liquidSlices.to': s.window.to,
+    'fine.from': s.fine.from,
+    'fine.to': s.fine.to,
+    lastPose: last ? 1 : 0,
+    'lastPose.u': last?.u_mm ?? 0,
+    'lastPose.y': last?.y_mm ?? 0,
+    'lastPose.tipToWork': last?.tipToWork_mm ?? 0,
+    'lastPose.workAngle': last?.workAngle_deg ?? 0,
+    'lastPose.travelAngle': last?.travelAngle_deg ?? 0,
+    'lastPose.trigger': last?.trigger ? 1 : 0,
+    ...s.ledger,
+  };
 }
 
 const align8 = (n: number): number => (n + 7) & ~7;
 
 export function snapshotState(s: State, pressure: Float64Array, last: Pose | null): ArrayBuffer {
   const views = Object.values(namedArrays(s, pressure));
-  const numbers = scalars(s, last);
+  const numbers = Object.values(namedNumbers(s, last));
   const size = views.reduce((n, v) => n + align8(v.byteLength), HEADER_WORDS * 4 + numbers.length * 8);
   const out = new ArrayBuffer(size);
   const header = new Uint32Array(out, 0, HEADER_WORDS);
@@ -117,31 +119,33 @@ export function restoreState(s: State, pressure: Float64Array, bytes: ArrayBuffe
     new Uint8Array(view.buffer, view.byteOffset, view.byteLength).set(new Uint8Array(bytes, at, view.byteLength));
     at += align8(view.byteLength);
   }
-  const n = [...numbers];
-  s.steps = n[0]!;
-  s.tick = n[1]!;
-  s.current = n[2]!;
-  s.arcOn = n[3] === 1;
-  s.footU = n[4]!;
-  s.footY = n[5]!;
-  s.arcRadius = n[6]!;
-  s.window.from = n[7]!;
-  s.window.to = n[8]!;
-  s.fine.from = n[10]!;
-  s.fine.to = n[11]!;
-  const keys = Object.keys(s.ledger) as (keyof State['ledger'])[];
-  keys.forEach((key, i) => {
-    s.ledger[key] = n[SCALARS + 6 + i]!;
-  });
+  return restoreNumbers(s, numbers);
+}
+
+function restoreNumbers(s: State, numbers: Float64Array): Pose | null {
+  const named = Object.fromEntries(Object.keys(namedNumbers(s, null)).map((name, i) => [name, numbers[i]!]));
+  const of = (name: string): number => named[name]!;
+  s.steps = of('steps');
+  s.tick = of('tick');
+  s.current = of('current');
+  s.arcOn = of('arcOn') === 1;
+  s.footU = of('footU');
+  s.footY = of('footY');
+  s.arcRadius = of('arcRadius');
+  s.window.from = of('liquidSlices.from');
+  s.window.to = of('liquidSlices.to');
+  s.fine.from = of('fine.from');
+  s.fine.to = of('fine.to');
+  for (const key of Object.keys(s.ledger) as (keyof State['ledger'])[]) s.ledger[key] = of(key);
   locateAll(s);
   refreshFlags(s.heat);
-  if (n[9] !== 1) return null;
+  if (of('lastPose') !== 1) return null;
   return {
-    u_mm: n[SCALARS]!,
-    y_mm: n[SCALARS + 1]!,
-    tipToWork_mm: n[SCALARS + 2]!,
-    workAngle_deg: n[SCALARS + 3]!,
-    travelAngle_deg: n[SCALARS + 4]!,
-    trigger: n[SCALARS + 5] === 1,
+    u_mm: of('lastPose.u'),
+    y_mm: of('lastPose.y'),
+    tipToWork_mm: of('lastPose.tipToWork'),
+    workAngle_deg: of('lastPose.workAngle'),
+    travelAngle_deg: of('lastPose.travelAngle'),
+    trigger: of('lastPose.trigger') === 1,
   };
 }

@@ -92,6 +92,8 @@ export interface Ledger {
   dripped_J: number;
   ampSeconds: number;
   arcTime_s: number;
+  /** Running mean over the arc time. */
+  meanVolts_V: number;
   start_J: number;
   start_mm3: number;
 }
@@ -191,6 +193,7 @@ export function allocate(options: SimulationOptions, choices: StateChoices = {})
       dripped_J: 0,
       ampSeconds: 0,
       arcTime_s: 0,
+      meanVolts_V: 0,
       start_J: 0,
       start_mm3: 0,
     },

@@ -199,7 +199,7 @@ export interface Accounts {
   arcTime_s: number;
   /** Liquid reached the edge of what is computed: metal may have run where no reading sees it. */
   leftTheRoom: boolean;
-  /** Means over the time the arc burned. */
+  /** Means over the time the arc burned; 0 where none did. */
   meanCurrent_A: number;
   meanVolts_V: number;
 }
@@ -271,7 +271,8 @@ export interface DeviceInfo {
 
 /** Guides that were shown while welding. */
 export interface AidsInUse {
-  ghost: boolean;
+  /** The torch that showed the weave to go by. */
+  pacer: boolean;
   beat: boolean;
   toeMarks: boolean;
   plainView: boolean;
@@ -279,10 +280,24 @@ export interface AidsInUse {
   handRig: { gun_g: number; hose: number } | null;
 }
 
+/** Who welded, and where, as they gave it: names on a class sheet. */
+export interface Trainee {
+  name: string;
+  bench: string;
+}
+
+/**
+ * Why an attempt ended: by the welder; off the top of the joint; because the hand had no more to do (a weave welded out); after the longest
+ * time an attempt may take; because the machine fell behind real time.
+ */
+export const ENDINGS = ['stopped', 'length-reached', 'hand-finished', 'time-limit', 'too-slow'] as const;
+/** One of `ENDINGS`. */
+export type Ending = (typeof ENDINGS)[number];
+
 /** Everything needed to weld the same bead again. Pose columns are whole numbers of the quanta in recording.ts. */
 export interface Recording {
   format: 'toehold-recording';
-  version: 1;
+  version: 2;
   engine: string;
   simulation: SimulationOptions;
   rate_Hz: number;
@@ -297,11 +312,17 @@ export interface Recording {
   origin: Origin;
   device: DeviceInfo;
   aids: AidsInUse;
-  seed: number;
+  /** Null where nobody gave a name. */
+  trainee: Trainee | null;
+  /** When the attempt began, ISO 8601 date and time; null where nobody knows (a robot's file from the command line). */
+  started: string | null;
+  /** Seed of the robot hand's faults; null for a hand. */
+  seed: number | null;
   /** Name of the exercise or null for a free attempt, and the exercise as it stood, as the scoring layer wrote it. */
   exercise: unknown;
-  /** Why the attempt ended. */
-  ended: 'stopped' | 'too-slow' | 'length-reached';
+  ended: Ending;
   /** State hash at the end, as the welding machine had it. */
   stateHash: string | null;
+  /** Check numbers second by second (chain.ts); null in files of version 1 and where poses or settings were changed on purpose. */
+  chain: string[] | null;
 }

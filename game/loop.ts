@@ -8,7 +8,7 @@ import { listenPointer, type PointerKind } from './input/pointer.ts';
 import type { TorchSample } from './input/sample.ts';
 import type { Session } from './session/session.ts';
 import * as state from './state.ts';
-import { GhostHand } from './view/ghost.ts';
+import { Pacer } from './view/pacer.ts';
 import type { Scene, Stage } from './view/stage.ts';
 import type { TorchPose } from './view/torchView.ts';
 import { now_ms } from './worker/realTime.ts';
@@ -26,7 +26,7 @@ const REST_MS = 8;
 export class BenchLoop {
   private readonly keyboard: KeyboardTorch;
   private readonly gamepad = new GamepadTrigger((down) => this.padTrigger(down));
-  private readonly ghost = new GhostHand();
+  private readonly pacer = new Pacer();
   private readonly sound = new Sound();
   private struck_ms = 0;
   private rig: HandRig | null = null;
@@ -198,7 +198,7 @@ export class BenchLoop {
     if (state.playing.value) this.advanceReplay(dt_s);
     const scene = this.scene();
     this.sound.arcOn(scene.arcOn && this.struck_ms > 0);
-    const active = (scene.arcOn && !scene.paused) || this.stage.restless || this.ghost.running;
+    const active = (scene.arcOn && !scene.paused) || this.stage.restless || this.pacer.running;
     if (!active && !this.changed) return;
     this.changed = false;
     this.throwSpatter();
@@ -235,9 +235,9 @@ export class BenchLoop {
       arcOn = row >= 0 && this.session.trace.value(row, 'arcOn') === 1;
       torch = state.torchState.value === 'welding' || state.torchState.value === 'out' ? hand : this.traced_torch(row);
     } else if (state.torchState.value === 'idle') {
-      torch = guides.ghost ? (this.ghost.step(state.exercise.value, performance.now()) ?? hand) : hand;
+      torch = guides.pacer ? (this.pacer.step(state.exercise.value, performance.now()) ?? hand) : hand;
     }
-    if (!guides.ghost || state.torchState.value !== 'idle') this.ghost.stop();
+    if (!guides.pacer || state.torchState.value !== 'idle') this.pacer.stop();
     return {
       torch,
       arcOn,

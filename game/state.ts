@@ -61,10 +61,10 @@ export const isTest = computed(() => level.value.kind === 'test');
 
 /** The guides in force: as the user has them; none in a test, none at a level without them unless the user asks for them. */
 export const guides = computed(() => {
-  const { ghost, beatSeen, beatHeard, toeMarks, ownGuides } = preferences.value;
+  const { pacer, beatSeen, beatHeard, toeMarks, ownGuides } = preferences.value;
   const none = isTest.value || (level.value.kind === 'without guides' && !ownGuides);
   return {
-    ghost: ghost && !none,
+    pacer: pacer && !none,
     beatSeen: beatSeen && !none,
     beatHeard: beatHeard && !none,
     toeMarks: toeMarks && !none,

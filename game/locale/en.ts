@@ -259,6 +259,8 @@ export const en = {
       stopped: 'Attempt ended. Measuring.',
       'too-slow': 'Attempt stopped: the machine fell behind real time.',
       'length-reached': 'Top of the joint reached. Measuring.',
+      'hand-finished': 'The weave is welded. Measuring.',
+      'time-limit': 'Longest time reached. Measuring.',
     } satisfies Record<Recording['ended'], string>,
     verdict: (result: Result) =>
       `Verdict: ${result.verdict}. ${result.advice[0]?.text ?? result.reasons[0]?.text ?? ''}`,

@@ -9,7 +9,7 @@ import { PenCheckForm } from './penCheck.tsx';
 const a = words.aids;
 
 type Flag =
-  | 'ghost'
+  | 'pacer'
   | 'beatSeen'
   | 'beatHeard'
   | 'toeMarks'
@@ -49,7 +49,7 @@ export function AidsDialog({ close }: { close: () => void }) {
       {(level.value.kind === 'with guides' || level.value.kind === 'without guides') && (
         <Switch name="ownGuides" text={words.level.own} />
       )}
-      <Switch name="ghost" text={a.ghost} disabled={off} />
+      <Switch name="pacer" text={a.pacer} disabled={off} />
       <Switch name="beatSeen" text={a.beatSeen} disabled={off} />
       <Switch name="beatHeard" text={a.beatHeard} disabled={off} />
       <Switch name="toeMarks" text={a.toeMarks} disabled={off} />

@@ -28,7 +28,7 @@ export const BAD_IN_A_ROW = 2;
 
 /** A test is welded on one's own: an exercise that allows no guide. */
 export function isTestExercise({ aids }: Pick<Exercise, 'aids'>): boolean {
-  return !aids.ghost && !aids.beat && !aids.toeMarks;
+  return !aids.pacer && !aids.beat && !aids.toeMarks;
 }
 
 /**

@@ -8,13 +8,21 @@ export function attemptMeta(origin: Origin): AttemptMeta {
   const guides = state.guides.value;
   const robot = origin.kind === 'robot';
   const aids = {
-    ghost: guides.ghost && !robot,
+    pacer: guides.pacer && !robot,
     beat: (guides.beatHeard || guides.beatSeen) && !robot,
     toeMarks: guides.toeMarks && !robot,
     plainView: p.plainView,
     handRig: robot ? null : p.handRig,
   };
-  return { origin, device: robot ? robotDevice() : handDevice(), aids, seed: 1, exercise: state.exercise.value };
+  const started = new Date().toISOString();
+  return {
+    origin,
+    device: robot ? robotDevice() : handDevice(),
+    aids,
+    trainee: null,
+    started,
+    exercise: state.exercise.value,
+  };
 }
 
 function robotDevice(): DeviceInfo {

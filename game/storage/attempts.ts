@@ -1,6 +1,6 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { Recording } from '../../engine/index.ts';
-import type { Coupon, Exercise, Result } from '../../scoring/index.ts';
+import { type Coupon, type Exercise, type Result, recordingVersions, upToCurrent } from '../../scoring/index.ts';
 import { isTestExercise, type PastAttempt } from '../session/level.ts';
 
 /** Ids of attempts opened from a file begin with this. */
@@ -62,7 +62,13 @@ export async function keepAttempt(attempt: StoredAttempt): Promise<void> {
 }
 
 export async function loadAttempt(id: string): Promise<StoredAttempt | undefined> {
-  return (await open()).get('attempts', id);
+  const kept = await (await open()).get('attempts', id);
+  return kept && { ...kept, recording: current(kept.recording, kept.title) };
+}
+
+/** A kept recording as it would be written today: older ones lie in the store as they were put there. */
+function current(recording: Recording, title: string): Recording {
+  return upToCurrent({ ...recording }, title, recordingVersions) as unknown as Recording;
 }
 
 /** Takes an attempt off the shelf, with the coupons kept beside it. */
@@ -91,7 +97,8 @@ export async function listAttempts(): Promise<AttemptEntry[]> {
   return all.reverse().map(entryOf);
 }
 
-function entryOf({ id, made_ms, title, recording, result }: StoredAttempt): AttemptEntry {
+function entryOf({ id, made_ms, title, recording: kept, result }: StoredAttempt): AttemptEntry {
+  const recording = current(kept, title);
   const exercise = recording.exercise as Exercise | null;
   const hand = recording.origin.kind === 'hand';
   return {
@@ -111,6 +118,6 @@ export function helpOf(
   exercise: Pick<Exercise, 'aids'> | null,
 ): AttemptEntry['helped'] {
   if (origin.kind === 'robot') return 'robot';
-  if (aids.ghost || aids.beat || aids.toeMarks) return 'with guides';
+  if (aids.pacer || aids.beat || aids.toeMarks) return 'with guides';
   return exercise && isTestExercise(exercise) ? 'test' : 'without guides';
 }

@@ -4,7 +4,8 @@ import type { RigOptions } from '../input/handRig.ts';
 export interface Preferences {
   exercise: string | null;
   cautionsRead: boolean;
-  ghost: boolean;
+  /** A torch that shows the weave to go by. */
+  pacer: boolean;
   beatSeen: boolean;
   beatHeard: boolean;
   toeMarks: boolean;
@@ -26,7 +27,7 @@ export interface Preferences {
 const DEFAULT_PREFERENCES: Preferences = {
   exercise: null,
   cautionsRead: false,
-  ghost: false,
+  pacer: false,
   beatSeen: true,
   beatHeard: false,
   toeMarks: true,
@@ -45,11 +46,11 @@ const KEY = 'toehold-preferences-1';
 
 /** Reads what was kept, field by field, so that an older or spoilt entry costs only itself. */
 export function loadPreferences(): Preferences {
-  const kept: Partial<Record<keyof Preferences, unknown>> = readKept();
+  const kept = readKept();
   const out = { ...DEFAULT_PREFERENCES };
   const flags = [
     'cautionsRead',
-    'ghost',
+    'pacer',
     'beatSeen',
     'beatHeard',
     'toeMarks',
@@ -61,6 +62,8 @@ export function loadPreferences(): Preferences {
     'ownGuides',
   ] as const;
   for (const name of flags) if (typeof kept[name] === 'boolean') out[name] = kept[name];
+  // Its name in entries of earlier days.
+  if (typeof kept.ghost === 'boolean' && kept.pacer === undefined) out.pacer = kept.ghost;
   if (typeof kept.exercise === 'string') out.exercise = kept.exercise;
   if (typeof kept.sound === 'number' && kept.sound >= 0 && kept.sound <= 1) out.sound = kept.sound;
   if (typeof kept.devicePxPerMm === 'number' && kept.devicePxPerMm > 0.5 && kept.devicePxPerMm < 60)
@@ -79,7 +82,7 @@ export function savePreferences(preferences: Preferences): void {
   }
 }
 
-function readKept(): Partial<Record<keyof Preferences, unknown>> {
+function readKept(): Partial<Record<keyof Preferences | 'ghost', unknown>> {
   try {
     const parsed: unknown = JSON.parse(localStorage.getItem(KEY) ?? '{}');
     return typeof parsed === 'object' && parsed !== null ? parsed : {};

@@ -1,3 +1,5 @@
+// The page's policy forbids code made from text, which pixi would otherwise write for its uniforms.
+import 'pixi.js/unsafe-eval';
 import { Application } from 'pixi.js';
 import type { JointOptions, WeaveOptions } from '../../engine/index.ts';
 import { ArcLightFilter } from './arcLight.ts';

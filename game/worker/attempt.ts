@@ -42,9 +42,9 @@ export class Attempt {
   /** @param simulation a cold piece, not yet welded on */
   constructor(
     readonly simulation: Simulation,
-    meta: AttemptMeta,
+    meta: AttemptMeta | Recording,
   ) {
-    this.recorder = createRecorder({ simulation: simulation.options, ...meta });
+    this.recorder = createRecorder(simulation, meta);
   }
 
   /** Welds one pose interval; the pose is recorded first, and the recorded (quantised) pose is what is welded. */
@@ -65,7 +65,7 @@ export class Attempt {
       const rest = { ...this.last, trigger: false };
       for (let n = 0; n < FREEZE_S * POSE_RATE_HZ; n++) this.weld(rest);
     }
-    this.recording = this.recorder.finish(this.simulation, reason);
+    this.recording = this.recorder.finish(reason);
     this.replayPoses = [...poses(this.recording)];
     return this.recording;
   }
@@ -86,6 +86,7 @@ export class Attempt {
       section: (y_mm) => simulation.section(y_mm),
       accounts: simulation.accounts(),
       stateHash: simulation.hash(),
+      states: this.recorder.states(),
     });
   }
 

@@ -105,7 +105,7 @@ export class Bench {
   private demonstrate(request: Extract<BenchRequest, { type: 'demonstrate' }>): void {
     const attempt = this.begin(request.meta, request.job);
     const source = new RobotSource(request.weave, request.faults);
-    this.run(source, attempt, () => (source.done ? 'stopped' : null));
+    this.run(source, attempt, () => (source.done ? 'hand-finished' : null));
   }
 
   private run(source: PoseSource, attempt: Attempt, finished: () => EndReason | null): void {
@@ -115,7 +115,7 @@ export class Bench {
       weld: (pose: Pose) => {
         attempt.weld(pose);
         if (pose.trigger && pose.y_mm > high_mm + RUN_OFF_MM) reason = 'length-reached';
-        if (attempt.duration_s > LONGEST_S) reason = 'stopped';
+        if (attempt.duration_s > LONGEST_S) reason = 'time-limit';
       },
       spell: () => {
         this.show(attempt.simulation, attempt.duration_s);
@@ -149,9 +149,8 @@ export class Bench {
 
   /** Welds a recording again, in slices, so that the page hears how far it is and can open something else meanwhile. */
   private open(recording: Recording, job: number): void {
-    const { origin, device, aids, seed } = recording;
     // Made before the bench is cleared: settings the engine refuses must not cost the piece that lies there.
-    const attempt = new Attempt(createSimulation(recording.simulation), { origin, device, aids, seed, exercise: null });
+    const attempt = new Attempt(createSimulation(recording.simulation), recording);
     this.reset(job);
     this.attempt = attempt;
     const all = [...poses(recording)];

@@ -5,6 +5,7 @@ import type {
   Origin,
   Recording,
   SimulationOptions,
+  Trainee,
   WeaveOptions,
 } from '../../engine/index.ts';
 import type {
@@ -24,7 +25,9 @@ export interface AttemptMeta {
   origin: Origin;
   device: DeviceInfo;
   aids: AidsInUse;
-  seed: number;
+  trainee: Trainee | null;
+  /** When the arc was struck, ISO 8601. */
+  started: string;
   exercise: Exercise | null;
 }
 

@@ -2,6 +2,7 @@ import { appendFileSync, readFileSync, statSync } from 'node:fs';
 import { ENGINE_VERSION } from '../../engine/index.ts';
 import { exercises } from '../exercises/index.ts';
 import { profiles } from '../profiles/index.ts';
+import { SCORING_VERSION } from '../version.ts';
 import { writeText } from './atomic.ts';
 import { whyNot } from './bytes.ts';
 import { digest, type Judge, type Scored, scoredSchema } from './scored.ts';
@@ -13,11 +14,11 @@ export const JOURNAL_NAME = '.toehold-scored.jsonl';
 const MOST_JOURNAL = 200_000_000;
 
 /**
- * What was judged by, as a digest: engine, ready exercises and profiles, and those given on the command line. A score made by another
+ * What was judged by, as a digest: engine, scoring, ready exercises and profiles, and those given on the command line. A score made by another
  * judge is not taken over.
  */
 function judgeDigest(judge: Judge): string {
-  return digest(JSON.stringify([ENGINE_VERSION, exercises, profiles, judge.exercise, judge.profile]));
+  return digest(JSON.stringify([ENGINE_VERSION, SCORING_VERSION, exercises, profiles, judge.exercise, judge.profile]));
 }
 
 /**

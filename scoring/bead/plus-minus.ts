@@ -1,5 +1,5 @@
 /**
- * How far each reading may be off, at the working cell of 0.75 mm: from the mesh study (tests/studies/MESH.md, eight welds at 1.0, 0.75
+ * How far each reading may be off, at the working cell of 0.75 mm: from the mesh study (tests/studies/mesh/MESH.md, eight welds at 1.0, 0.75
  * and 0.5 mm) and from what a hand macro can be read to (±0.25 legs, ±0.2 convexity, ±0.3 fusion; common practice). A coarser or finer
  * cell scales them in proportion.
  */

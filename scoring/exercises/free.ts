@@ -35,7 +35,7 @@ export function freeExercise(choice: FreeChoice): Exercise {
       edgeBack_mm: null,
     },
     profile: choice.profile,
-    aids: { ghost: true },
+    aids: { pacer: true },
   });
   // The bands are the taught ones, not the chosen weave's own: a weave without pauses is still told about them.
   const { pauseA_s, pauseB_s, tipToWork_mm, workAngle_deg } = made.joint.kind === 'lap' ? lap.demonstration : vee;

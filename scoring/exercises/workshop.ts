@@ -122,7 +122,7 @@ export function exercise(recipe: Recipe): Exercise {
   const judged = judgedOf(joint.length_mm);
   return {
     format: 'toehold-exercise',
-    version: 1,
+    version: 2,
     name: recipe.name,
     title: recipe.title,
     story: recipe.story,
@@ -137,7 +137,7 @@ export function exercise(recipe: Recipe): Exercise {
     profile: recipe.profile,
     target: targetFor(weave),
     demonstration: weave,
-    aids: { ghost: false, beat: true, toeMarks: true, handRig: true, ...recipe.aids },
+    aids: { pacer: false, beat: true, toeMarks: true, handRig: true, ...recipe.aids },
     hold: {
       tipToWork_mm: weave.tipToWork_mm,
       workAngle_deg: weave.workAngle_deg,

@@ -18,7 +18,7 @@ export function applyChange(recording: AttemptRecording, change: Change): Attemp
   const hand = readRecordedHand(recording);
   const columns = changed(recording, hand, change);
   if (columns === null || columns.u.length > MOST_POSES) return null;
-  return { ...recording, poses: columns, stateHash: null };
+  return { ...recording, poses: columns, stateHash: null, chain: null };
 }
 
 function withSettings(
@@ -29,7 +29,7 @@ function withSettings(
   const value = Math.round((recording.simulation.process[what] + by) * 1000) / 1000;
   const process = { ...recording.simulation.process, [what]: value };
   const simulation = { ...recording.simulation, process };
-  return checkOptions(simulation).length > 0 ? null : { ...recording, simulation, stateHash: null };
+  return checkOptions(simulation).length > 0 ? null : { ...recording, simulation, stateHash: null, chain: null };
 }
 
 function changed(recording: AttemptRecording, hand: RecordedHand, { what, by }: Change): Columns | null {

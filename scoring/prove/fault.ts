@@ -128,7 +128,14 @@ function isSame(a: Pick<Line, 'measure' | 'side' | 'rule'>, b: Pick<Line, 'measu
 }
 
 /** Reasons that speak of the file and not of the weld; a re-run with other settings has them by right. */
-const OF_THE_FILE: readonly string[] = ['settings-edited', 'recording-edited', 'exercise-edited', 'machine-too-slow'];
+const OF_THE_FILE: readonly string[] = [
+  'settings-edited',
+  'recording-edited',
+  'header-edited',
+  'state-differs',
+  'exercise-edited',
+  'machine-too-slow',
+];
 
 /**
  * What a change spoiled: lines that are outside now and were not, lines outside before and worse by more than their plus-minus, reasons

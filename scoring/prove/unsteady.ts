@@ -20,5 +20,5 @@ export function anotherTime(recording: AttemptRecording): AttemptRecording {
     });
   };
   const { poses } = recording;
-  return { ...recording, poses: { ...poses, u: wander(poses.u), y: wander(poses.y) }, stateHash: null };
+  return { ...recording, poses: { ...poses, u: wander(poses.u), y: wander(poses.y) }, stateHash: null, chain: null };
 }

@@ -73,12 +73,15 @@ export const deviceSchema = z.strictObject({
 });
 
 export const aidsInUseSchema = z.strictObject({
-  ghost: z.boolean(),
+  pacer: z.boolean(),
   beat: z.boolean(),
   toeMarks: z.boolean(),
   plainView: z.boolean(),
   handRig: handRigSchema.nullable(),
 });
+
+/** Who welded, and where; names as a class sheet shows them. */
+export const traineeSchema = z.strictObject({ name: z.string().min(1).max(120), bench: z.string().max(60) });
 
 export const originSchema = z.strictObject({
   kind: z.enum(['hand', 'robot']),

@@ -55,4 +55,4 @@ export {
   verdicts,
 } from './result.ts';
 export { type Consistency, consistencySchema, type Station, type StationMeasure, stationSchema } from './station.ts';
-export { recordingVersions, type Step, upToCurrent, type Versions } from './version.ts';
+export { exerciseVersions, recordingVersions, type Step, upToCurrent, type Versions } from './version.ts';

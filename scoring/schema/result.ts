@@ -108,6 +108,8 @@ export const reasonCodes = [
   'machine-too-slow',
   'settings-edited',
   'recording-edited',
+  'header-edited',
+  'state-differs',
   'exercise-edited',
   'aids-in-test',
   'too-long',
@@ -123,7 +125,7 @@ const noteSchema = z.strictObject({
     'aids',
     'hand-rig',
     'engine-differs',
-    'hash-differs',
+    'no-chain',
     'origin-device-mismatch',
     'not-a-ready-exercise',
     'size-over-6',
@@ -138,12 +140,14 @@ const noteSchema = z.strictObject({
 /** File format of a result. */
 export const resultSchema = z.strictObject({
   format: z.literal('toehold-result'),
-  version: z.literal(1),
+  version: z.literal(2),
   verdict: z.enum(verdicts),
   reasons: z.array(reasonSchema),
   /** 0 to 100, for the trend of one hand at one exercise; null without a verdict. */
   score: z.number().nullable(),
+  /** Versions of the model that welded and of the measuring and judging. */
   engine: z.string(),
+  scoring: z.string(),
   stateHash: z.string(),
   exercise: z
     .strictObject({

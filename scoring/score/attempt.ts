@@ -1,4 +1,11 @@
-import { type Accounts, type Recording, replay, type Section, type SimulationOptions } from '../../engine/index.ts';
+import {
+  type Accounts,
+  type Recording,
+  replay,
+  Seconds,
+  type Section,
+  type SimulationOptions,
+} from '../../engine/index.ts';
 import { Trace } from '../hand/trace.ts';
 import type { AttemptRecording } from '../schema/index.ts';
 
@@ -13,17 +20,24 @@ export interface Attempt {
   section(y_mm: number): Section;
   accounts: Accounts;
   stateHash: string;
+  /** Check numbers it passed through, one a second of weld and one at the end, to follow the recording's chain by. */
+  states: readonly string[];
 }
 
 /** Welds a recording again and keeps what scoring needs. @throws EngineError when its settings are out of range */
 export function attemptOf(recording: AttemptRecording): Attempt {
   const trace = new Trace();
-  const sim = replay(recording satisfies Recording, (sample) => trace.add(sample));
+  const seconds = new Seconds();
+  const sim = replay(recording satisfies Recording, (sample, welded) => {
+    trace.add(sample);
+    seconds.note(welded);
+  });
   return {
     simulation: recording.simulation,
     trace,
     section: (y_mm) => sim.section(y_mm),
     accounts: sim.accounts(),
     stateHash: sim.hash(),
+    states: seconds.all(sim),
   };
 }

@@ -1,4 +1,4 @@
-import { ENGINE_VERSION } from '../../engine/index.ts';
+import { checkChain, ENGINE_VERSION } from '../../engine/index.ts';
 import { exerciseNamed, FREE_NAME } from '../exercises/index.ts';
 import { type Span, spanBetween } from '../hand/trace.ts';
 import type { AttemptRecording, Exercise, Note, Reason, Result } from '../schema/index.ts';
@@ -97,9 +97,9 @@ export function reasonsFor(q: ReasonQuestion): Reason[] {
   return reasons;
 }
 
-/** An exercise that allows no ghost, beat or marks is a test. */
+/** An exercise that allows no pacer, beat or marks is a test. */
 function isTest({ aids }: Exercise): boolean {
-  return !aids.ghost && !aids.beat && !aids.toeMarks;
+  return !aids.pacer && !aids.beat && !aids.toeMarks;
 }
 
 /** Which way the torch went over the judged length, a weave's own ups and downs and a restart's drop taken out. */
@@ -132,14 +132,50 @@ function edits(q: ReasonQuestion, exercise: Exercise): Reason[] {
       text: `The file carries an exercise called ${exercise.name} that is not the ready one of that name.`,
     });
   }
-  const written = recording.stateHash;
-  if (written !== null && recording.engine === ENGINE_VERSION && written !== attempt.stateHash) {
-    reasons.push({
-      code: 'recording-edited',
-      text: `Welded again, this recording ends in another state (check number ${attempt.stateHash}) than it was saved with (${written}): poses or settings were changed in the file.`,
-    });
-  }
+  const parted = partedFrom(recording, attempt);
+  if (parted !== null) reasons.push(parted);
   return reasons;
+}
+
+/** Where file and weld no longer go together; null where they do, or where that cannot be told. */
+function partedFrom(recording: AttemptRecording, attempt: Attempt): Reason | null {
+  const finding = checkChain(recording, attempt.states);
+  switch (finding.found) {
+    case 'header-changed':
+      return {
+        code: 'header-edited',
+        text: 'Settings, exercise or something else above the poses was changed in the file after welding; which of them cannot be told.',
+      };
+    case 'poses-changed':
+      return {
+        code: 'recording-edited',
+        text: `Poses were changed in the file after welding, from second ${finding.second} on.`,
+      };
+    case 'ending-changed':
+      return {
+        code: 'recording-edited',
+        text: 'How the attempt ended, or its check number, was changed in the file after welding.',
+      };
+    case 'state-differs':
+      return {
+        code: 'state-differs',
+        text: `Poses and settings are as they were saved, yet welded again here the attempt parts from the saved one in second ${finding.second}. That should not happen with one engine: please report the file.`,
+      };
+    case 'no-chain':
+      return partedWithoutChain(recording, attempt);
+    default:
+      return null;
+  }
+}
+
+/** A file without a chain has one check number at its end: it tells that something differs, never what. */
+function partedWithoutChain(recording: AttemptRecording, attempt: Attempt): Reason | null {
+  const { stateHash } = recording;
+  if (stateHash === null || recording.engine !== ENGINE_VERSION || stateHash === attempt.stateHash) return null;
+  return {
+    code: 'state-differs',
+    text: `Welded again, this recording ends in another state (check number ${attempt.stateHash}) than it was saved with (${stateHash}); without a chain of check numbers it cannot be told why.`,
+  };
 }
 
 /** First field that differs, in words; null where all agree. */
@@ -178,7 +214,13 @@ export function notesFor(q: ReasonQuestion, profileName: string | null): Note[] 
   if (recording.engine !== ENGINE_VERSION) {
     say(
       'engine-differs',
-      `Welded with engine ${recording.engine}, scored with ${ENGINE_VERSION}: the bead may differ from the one seen then.`,
+      `Welded with engine ${recording.engine} and welded again here with ${ENGINE_VERSION}: the bead may differ from the one seen then.`,
+    );
+  }
+  if (recording.chain === null && recording.stateHash !== null) {
+    say(
+      'no-chain',
+      'An older file, without a chain of check numbers: whether it was changed after welding cannot be told.',
     );
   }
   const aids = aidsUsed(recording, exercise);
@@ -209,13 +251,13 @@ export function notesFor(q: ReasonQuestion, profileName: string | null): Note[] 
   const dropped = attempt.accounts.dripped_g;
   if (dropped > NOTED_DROP * attempt.accounts.fed_g)
     say('metal-dropped', `${said(dropped, 2)} g of metal dropped out of the joint.`);
-  if (recording.ended === 'stopped' && q.bead.bare_mm.length > 0)
+  if ((recording.ended === 'stopped' || recording.ended === 'time-limit') && q.bead.bare_mm.length > 0)
     say('stopped-early', 'The attempt was stopped before the judged length was welded.');
   return notes;
 }
 
 function aidsUsed(recording: AttemptRecording, exercise: Exercise | null): string[] {
-  const names = { ghost: 'ghost', beat: 'beat', toeMarks: 'toe marks' } as const;
+  const names = { pacer: 'pacer', beat: 'beat', toeMarks: 'toe marks' } as const;
   const used: string[] = [];
   for (const [key, name] of Object.entries(names) as [keyof typeof names, string][]) {
     if (recording.aids[key] && exercise !== null && !exercise.aids[key]) used.push(name);

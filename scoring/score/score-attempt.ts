@@ -15,6 +15,7 @@ import {
   type Profile,
   type Result,
 } from '../schema/index.ts';
+import { SCORING_VERSION } from '../version.ts';
 import { type Attempt, attemptOf } from './attempt.ts';
 import { readBead, STEP_MM } from './bead-summary.ts';
 import { readEnds } from './ends.ts';
@@ -106,11 +107,12 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
         });
   return {
     format: 'toehold-result',
-    version: 1,
+    version: 2,
     verdict,
     reasons,
     score: exercise === null ? null : trendScore(verdict, lines, motion, exercise.target),
     engine: ENGINE_VERSION,
+    scoring: SCORING_VERSION,
     stateHash: attempt.stateHash,
     exercise: exercise === null ? null : exerciseInResult(exercise),
     profile: profile === null ? null : { name: profile.name, title: profile.title, edition: profile.edition },

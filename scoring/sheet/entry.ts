@@ -1,5 +1,5 @@
 import { type AttemptName, exerciseMeant, readAttemptName, type Scored } from '../batch/index.ts';
-import type { Advice, AdviceCode } from '../schema/index.ts';
+import type { Advice, AdviceCode, Reason } from '../schema/index.ts';
 import { faults } from './fault-names.ts';
 
 /** How many of the latest attempts stand for what somebody does now. */
@@ -32,6 +32,15 @@ export function compare(a: string, b: string): number {
 }
 
 /** Scored files as entries of the sheet, with everything that does not fit named. */
+/** Reasons that speak of the file and not of the hand. */
+const OF_THE_FILE: ReadonlySet<Reason['code']> = new Set([
+  'recording-edited',
+  'header-edited',
+  'state-differs',
+  'exercise-edited',
+  'settings-edited',
+]);
+
 export function entriesOf(scored: readonly Scored[]): Entry[] {
   const entries = scored.map(entryOf).sort(byTime);
   nameTwins(entries);
@@ -48,9 +57,7 @@ function entryOf(scored: Scored): Entry {
     notCounted.push(`origin says ${r.origin.kind}, device says ${r.device.kind}`);
   } else if (r.origin.kind === 'robot') notCounted.push('welded by the robot hand');
   for (const x of r.reasons) {
-    if (x.code === 'recording-edited' || x.code === 'exercise-edited' || x.code === 'settings-edited') {
-      notCounted.push(sentenceStart(x.text));
-    }
+    if (OF_THE_FILE.has(x.code)) notCounted.push(sentenceStart(x.text));
   }
   const meant = name.exercise === null ? null : exerciseMeant(name.exercise);
   const judged = r.exercise?.name ?? null;

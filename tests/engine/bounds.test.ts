@@ -39,7 +39,7 @@ function broken(sim: Simulation, plan: JointPlan, { low, high }: Bounds): string
   const at = (name: string): ArrayLike<number> => f[name]!;
   const enthalpy = at('enthalpy');
   const fill = at('fill');
-  const coarse = at('coarse blocks');
+  const coarse = at('coarse');
   const stride = enthalpy.length / plan.rods.count;
   for (let r = 0; r < plan.rods.count; r++) {
     for (let j = 0; j < plan.ny; j++) {
@@ -49,8 +49,8 @@ function broken(sim: Simulation, plan: JointPlan, { low, high }: Bounds): string
       if (!(h >= low && h <= high)) return `cell of rod ${r}, slice ${j}: ${h} J/g, filled ${fill[cell]}`;
     }
   }
-  const tiles = at('tile enthalpy');
-  const mass = at('tile mass');
+  const tiles = at('tileEnthalpy');
+  const mass = at('tileMass');
   const count = tiles.length / coarse.length;
   for (let t = 0; t < tiles.length; t++) {
     if (!coarse[Math.floor(t / count)] || mass[t]! <= 0) continue;

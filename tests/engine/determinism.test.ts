@@ -26,8 +26,7 @@ function recorded(seed: number): Recording {
       simulation,
       origin: { kind: 'robot', weave, faults },
       device: { kind: 'robot', measures: { tipToWork: true, workAngle: true, travelAngle: true }, scale: null },
-      aids: { ghost: false, beat: false, toeMarks: false, plainView: false, handRig: null },
-      seed,
+      aids: { pacer: false, beat: false, toeMarks: false, plainView: false, handRig: null },
       exercise: null,
     },
     weaveHand(weave, faults),
@@ -65,12 +64,10 @@ describe('recording', () => {
   });
 
   it('quantises what is stepped, so nothing is lost between welding and file', () => {
-    const recorder = createRecorder({
-      simulation: optionsOf(short),
+    const recorder = createRecorder(createSimulation(optionsOf(short)), {
       origin: { kind: 'hand' },
       device: { kind: 'mouse', measures: { tipToWork: false, workAngle: false, travelAngle: false }, scale: null },
-      aids: { ghost: false, beat: false, toeMarks: false, plainView: false, handRig: null },
-      seed: 1,
+      aids: { pacer: false, beat: false, toeMarks: false, plainView: false, handRig: null },
       exercise: null,
     });
     const stepped = recorder.add({

@@ -64,12 +64,12 @@ describe('the level of an exercise', () => {
   });
 
   it('reads the help an attempt had from what is written in it', () => {
-    const none = { ghost: false, beat: false, toeMarks: false, plainView: false, handRig: null };
+    const none = { pacer: false, beat: false, toeMarks: false, plainView: false, handRig: null };
     const hand = { kind: 'hand' as const };
     expect(helpOf({ origin: hand, aids: { ...none, beat: true } }, vee)).toBe('with guides');
     expect(helpOf({ origin: hand, aids: none }, vee)).toBe('without guides');
     expect(helpOf({ origin: hand, aids: none }, test)).toBe('test');
-    expect(helpOf({ origin: hand, aids: { ...none, ghost: true } }, test)).toBe('with guides');
+    expect(helpOf({ origin: hand, aids: { ...none, pacer: true } }, test)).toBe('with guides');
     expect(helpOf({ origin: { kind: 'robot' }, aids: none }, vee)).toBe('robot');
   });
 });

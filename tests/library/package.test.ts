@@ -59,9 +59,15 @@ describe('the package', () => {
         !/^dist\/(engine|scoring)\/.*(\.js|\.js\.map|\.d\.ts)$/.test(file) &&
         !/^dist\/schema\/[a-z]+\.json$/.test(file) &&
         !/^((engine|engine\/alone|scoring)\/)?README\.md$/.test(file) &&
-        file !== 'package.json',
+        file !== 'package.json' &&
+        file !== 'LICENSE',
     );
     expect(strange).toEqual([]);
+  });
+
+  it('carries its licence, and of no one else any code that would need a notice', () => {
+    expect(readFileSync(join(packed.home, 'LICENSE'), 'utf8')).toMatch(/^MIT License\n/);
+    expect(packed.files.filter((file) => file.includes('node_modules'))).toEqual([]);
   });
 
   it('carries the schemas the readers check with', () => {

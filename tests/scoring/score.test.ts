@@ -208,7 +208,27 @@ describe('no verdict', () => {
     const easier = { ...r.exercise!, name: ready.name };
     expect(code(scoreAttempt({ ...r, exercise: easier }))).toContain('exercise-edited');
     const moved = { ...r, poses: { ...r.poses, u: r.poses.u.map((u, i) => (i > 900 ? u + 20 : u)) } };
-    expect(code(scoreAttempt(moved))).toContain('recording-edited');
+    const said = scoreAttempt(moved).reasons.find((x) => x.code === 'recording-edited');
+    expect(said!.text).toContain('from second 10 on');
+    const hotter = { ...r.simulation, process: { ...r.simulation.process, volts_V: 20 } };
+    expect(code(scoreAttempt({ ...r, simulation: hotter }))).toContain('header-edited');
+    expect(scoreAttempt({ ...r, ended: 'time-limit' }).reasons).toEqual([
+      expect.objectContaining({ code: 'recording-edited', text: expect.stringContaining('ended') }),
+    ]);
+  });
+
+  it('for a state that parts, without calling it edited; a file of another engine parts as it may', () => {
+    const r = weld({ joint: { length_mm: 30 }, weave: { length_mm: 6 } });
+    const link = r.chain![2]!;
+    const parted = { ...r, chain: r.chain!.map((x, n) => (n === 2 ? `${link.slice(0, 16)}${'0'.repeat(16)}` : x)) };
+    const found = scoreAttempt(parted).reasons.find((x) => x.code === 'state-differs');
+    expect(found!.text).toContain('in second 2');
+    const unchained = scoreAttempt({ ...r, chain: null, stateHash: '0123456789abcdef' });
+    expect(code(unchained)).toContain('state-differs');
+    expect(unchained.notes.map((n) => n.code)).toContain('no-chain');
+    const older = scoreAttempt({ ...r, engine: '0.2.0', chain: null, stateHash: '0123456789abcdef' });
+    expect(code(older).filter((x) => /edited|differs/.test(x))).toEqual([]);
+    expect(older.notes.find((n) => n.code === 'engine-differs')!.text).toContain('welded again here');
   });
 });
 
@@ -219,11 +239,11 @@ describe('notes', () => {
     const odd = scoreAttempt({
       ...r,
       origin: { kind: 'hand' },
-      exercise: { ...r.exercise!, aids: { ghost: false, beat: false, toeMarks: false, handRig: false } },
-      aids: { ghost: true, beat: true, toeMarks: false, plainView: false, handRig: { gun_g: 900, hose: 0.4 } },
+      exercise: { ...r.exercise!, aids: { pacer: false, beat: false, toeMarks: false, handRig: false } },
+      aids: { pacer: true, beat: true, toeMarks: false, plainView: false, handRig: { gun_g: 900, hose: 0.4 } },
     });
     const codes = odd.notes.map((n) => n.code);
     expect(codes).toEqual(expect.arrayContaining(['origin-device-mismatch', 'aids', 'hand-rig']));
-    expect(odd.notes.find((n) => n.code === 'aids')!.text).toContain('ghost, beat, hand rig');
+    expect(odd.notes.find((n) => n.code === 'aids')!.text).toContain('pacer, beat, hand rig');
   });
 });
