@@ -1,12 +1,14 @@
 /** What happens in the calm lengths of the joint: the coarse step, and the exchange at the fine window's ends. */
 import { BLOCK, CALM_INTERVAL, slicesOf } from './calm.ts';
 import { PAD } from './kernel/layout.ts';
-import { lookup } from './material.ts';
+import { DENSITY_GPMM3, lookup } from './material.ts';
 import { clamp } from './math.ts';
 import { POSE_RATE_HZ, type State } from './state.ts';
 
 /** No tile may lose more than this share of its heat over the room's in one step. */
 const SLIVER_SHARE = 0.25;
+/** Along the joint a block may move this share of what would level it in one part of a step: one part down to cells of 0.4 mm. */
+const BLOCK_SHARE = 0.33;
 /** Heat has come near when a neighbouring block's tile has moved by more than this (0.02 K). */
 const ASLEEP_JPG = 0.01;
 
@@ -56,14 +58,21 @@ function wakeCalm(s: State): void {
     if (coarse[block] && !awake[block] && (reached(block - 1) || reached(block + 1))) awake[block] = 1;
 }
 
-/** One coarse step of 50 ms: conduction between tiles and blocks, losses, and what crossed the window's ends. */
+/** One coarse step of 50 ms, in as many parts as blocks this short need to stay stable. */
 export function stepCalm(s: State): void {
+  const time = CALM_INTERVAL / POSE_RATE_HZ;
+  const length = BLOCK * s.plan.dy;
+  const parts = Math.ceil((time * s.heat.table.steepest) / (DENSITY_GPMM3 * BLOCK_SHARE * length * length));
+  wakeCalm(s);
+  for (let part = 0; part < parts; part++) stepPart(s, time / parts);
+}
+
+/** Conduction between tiles and blocks, losses, and what crossed the window's ends. */
+function stepPart(s: State, time: number): void {
   const { calm, heat, plan } = s;
   const { tiles, H, mass, area, potential, awake, coarse, pairs, gaps, conduct } = calm;
   const { table } = heat;
   const n = tiles.count;
-  const time = CALM_INTERVAL / POSE_RATE_HZ;
-  wakeCalm(s);
   for (let block = 0; block < calm.blocks; block++) {
     if (!coarse[block] || !awake[block]) continue;
     for (let at = block * n; at < block * n + n; at++) potential[at] = lookup(table.potential, H[at]!);
