@@ -78,14 +78,14 @@ export const PARAMETERS = {
     'share of the power that comes with the metal',
   ),
   arcRadius: parameter(
-    1.1,
+    1.16,
     'mm',
     [0.8, 1.3],
     'no source; calibrated so that 15 V with 3.5 m/min leaves the root short and 18 V with 4.6 m/min ties it in',
     'root fusion (strongly), face width',
   ),
   arcRadiusPerVolt: parameter(
-    0.07,
+    0.045,
     'mm/V above 17 V',
     [0.03, 0.25],
     'sign: GMAW handbook trend table (volts widen the bead, hardly deepen it); size from prototype',

@@ -153,8 +153,8 @@ export interface Section {
   frozen_s: Float64Array;
   /**
    * Toe index per column, -p z / γ: capillary pressure p the column froze with (now, where it is liquid), over what would hold a face that
-   * meets both plates as a tangent, γ / z; z is the column's distance from the root along its plate. Read it at a toe: 0 or less is safe, at 1 the
-   * liquid pulls so hard that a groove must form. NaN where nothing was liquid.
+   * meets both plates as a tangent, γ / z; z is the column's distance from the root along its plate. Read it at a toe, in the
+   * outermost column that has a number: 0 or less is safe, at 1 the liquid pulls so hard that a groove must form. NaN where nothing was liquid.
    */
   toeIndex: Float64Array;
   /** Regular grid of square cells, index `ib * na + ia`; the centre of cell (ia, ib) is a0_mm + ia*cell, b0_mm + ib*cell. */
