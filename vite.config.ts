@@ -22,7 +22,7 @@ export default defineConfig(({ mode }) => {
       finishPage({ root: path('./'), single, inWorker }),
     ],
     resolve: {
-      alias: single ? [{ find: /^\.\/spawn\.ts$/, replacement: path('./game/worker/spawnInline.ts') }] : [],
+      alias: single ? [{ find: /^\.\/spawn\.ts$/, replacement: path('./game/browser/worker/spawn-inline.ts') }] : [],
     },
     worker: { format: single ? 'iife' : 'es', plugins: () => [workerPackages(inWorker)] },
     build: {

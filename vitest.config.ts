@@ -11,5 +11,7 @@ export default defineConfig({
     passWithNoTests: false,
     // Left alone, one core is kept free for the watcher that a single run does not have: on two cores that is half the machine.
     maxWorkers: availableParallelism(),
+    // Files of one worker share their modules, so the welds that several of them look at are made once (tests/support).
+    isolate: false,
   },
 });

@@ -64,7 +64,7 @@ export const PARAMETERS = {
     'all heat: fused depth, puddle size',
   ),
   columnEfficiency: parameter(
-    0.4,
+    0.37,
     '-',
     [0.3, 0.6],
     'no source for the value; a longer arc radiates more of what it is given: 0.85 dipping, 0.75 to 0.78 for long pulsed and spray arcs (Pepe et al. 2011, from memory)',
@@ -78,17 +78,17 @@ export const PARAMETERS = {
     'share of the power that comes with the metal',
   ),
   arcRadius: parameter(
-    1.16,
+    1.13,
     'mm',
     [0.8, 1.3],
-    'no source; calibrated so that 15 V with 3.5 m/min leaves the root short and 18 V with 4.6 m/min ties it in',
+    'no source; calibrated so that 15 V with 3.5 m/min leaves the root short and 18 V with 4.6 m/min just ties it in',
     'root fusion (strongly), face width',
   ),
   arcRadiusPerVolt: parameter(
-    0.045,
+    0.03,
     'mm/V above 17 V',
-    [0.03, 0.25],
-    'sign: GMAW handbook trend table (volts widen the bead, hardly deepen it); size from prototype',
+    [0, 0.15],
+    'sign: GMAW handbook trend table (volts widen the bead, hardly deepen it); size set so that volts alone move depth by at most 15 % over 3 V',
     'width against volts',
   ),
   depositRadius: parameter(
@@ -127,9 +127,9 @@ export const PARAMETERS = {
     'toe spread on cold plate, overlap, legs of straight runs',
   ),
   advanceSpan: parameter(
-    1200,
+    1700,
     'K',
-    [700, 2000],
+    [700, 2400],
     'no source for the value; from the solidus down over this span the advancing angle goes from hot to cold, linear in the Stefan number',
     'as the two angles',
   ),

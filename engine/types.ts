@@ -288,9 +288,9 @@ export interface Trainee {
 
 /**
  * Why an attempt ended: by the welder; off the top of the joint; because the hand had no more to do (a weave welded out); after the longest
- * time an attempt may take; because the machine fell behind real time.
+ * time an attempt may take; because the machine fell behind real time; because the page was closed or stopped under it.
  */
-export const ENDINGS = ['stopped', 'length-reached', 'hand-finished', 'time-limit', 'too-slow'] as const;
+export const ENDINGS = ['stopped', 'length-reached', 'hand-finished', 'time-limit', 'too-slow', 'interrupted'] as const;
 /** One of `ENDINGS`. */
 export type Ending = (typeof ENDINGS)[number];
 

@@ -1,5 +1,5 @@
-import { BAD_IN_A_ROW, GOOD_IN_A_ROW, type Level } from '../session/level.ts';
-import type { AttemptEntry } from '../storage/attempts.ts';
+import { BAD_IN_A_ROW, GOOD_IN_A_ROW, type Level } from '../core/session/level.ts';
+import type { AttemptEntry } from '../core/session/shelf.ts';
 import { oneDecimal, whole } from './numbers.ts';
 
 /** Words of the sheets laid over the bench (aids, screen, pen, cautions, about) and of the level an exercise is welded at. */
@@ -44,6 +44,7 @@ export const sheets = {
     plainView: 'Plain view, for weak machines',
     handRig: 'Hand rig: gun weight and hose drag between hand and torch',
     gun: 'gun weight',
+    grams: (g: number) => `${whole(g)} g`,
     hose: 'hose drag',
     latch: 'Space keeps the trigger until pressed again',
     sound: 'Sound',

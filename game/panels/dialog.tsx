@@ -1,6 +1,9 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 
+/** The sheets that can be laid over the bench; null: none. */
+export type DialogName = 'attempts' | 'aids' | 'about' | 'measure' | 'coupon' | null;
+
 interface Props {
   title: string;
   close: (() => void) | null;

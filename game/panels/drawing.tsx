@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
+import type { Cut } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
-import { type Cut, cutScale, cutShown } from '../state.ts';
+import { cutScale, cutShown } from '../page.ts';
 import { fillShadow } from '../view/svg.ts';
 
 /** Changes smaller than this share are not worth drawing again. */

@@ -1,15 +1,15 @@
 import type { WeaveOptions } from '../../engine/index.ts';
 import type { Advice, Line, Result } from '../../scoring/index.ts';
+import type { Session } from '../core/session/session.ts';
+import { helpOf } from '../core/session/shelf.ts';
+import { exerciseOf } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal, trimmed, whole } from '../locale/numbers.ts';
-import { besideCoupon } from '../session/coupons.ts';
-import type { Session } from '../session/session.ts';
-import { busy, exercise, exerciseOf, finished, result } from '../state.ts';
-import { helpOf } from '../storage/attempts.ts';
+import { besideCoupon, busy, exercise, finished, result } from '../page.ts';
 import { type Flag, flagNumber, flagsOf } from './flags.ts';
-import { HandTable } from './handTable.tsx';
-import { CouponFindings } from './realLater.ts';
-import { VerdictMark } from './verdictMark.tsx';
+import { HandTable } from './hand-table.tsx';
+import { CouponFindings } from './real-later.ts';
+import { VerdictMark } from './verdict-mark.tsx';
 
 const w = words.findings;
 

@@ -1,10 +1,10 @@
 import { BufferImageSource, GlProgram, Mesh, MeshGeometry, Shader, UniformGroup } from 'pixi.js';
 import type { JointOptions } from '../../engine/index.ts';
-import type { Camera } from './camera.ts';
-import { toJoint } from './camera.ts';
+import { metalEnds } from '../core/bench/metal-ends.ts';
+import { type SurfaceFrame, TEXEL } from '../core/bench/surface-frame.ts';
+import type { Camera } from '../core/hand/camera.ts';
+import { toJoint } from '../core/hand/camera.ts';
 import { FRAGMENT, VERTEX } from './jointShader.ts';
-import { metalEnds } from './metal.ts';
-import { type SurfaceFrame, TEXEL } from './surfaceFrame.ts';
 
 const KIND = { tee: 0, lap: 1, corner: 2 } as const;
 

@@ -2,14 +2,14 @@
 import 'pixi.js/unsafe-eval';
 import { Application } from 'pixi.js';
 import type { JointOptions, WeaveOptions } from '../../engine/index.ts';
+import { metalEnds } from '../core/bench/metal-ends.ts';
+import type { SurfaceFrame } from '../core/bench/surface-frame.ts';
+import { type Camera, fitCamera } from '../core/hand/camera.ts';
 import { ArcLightFilter } from './arcLight.ts';
 import { BeatView } from './beatView.ts';
-import { type Camera, fitCamera } from './camera.ts';
 import { JointView } from './jointView.ts';
-import { metalEnds } from './metal.ts';
 import { MetalLayer } from './metalLayer.ts';
 import { SpatterView } from './spatter.ts';
-import type { SurfaceFrame } from './surfaceFrame.ts';
 import { type TorchPose, TorchView } from './torchView.ts';
 
 /** What the stage shows in one frame. */

@@ -68,7 +68,7 @@ function photograph(page: Page, kind: 'image/png' | 'image/jpeg'): Promise<Buffe
     .then((text) => Buffer.from(text, 'base64'));
 }
 
-const attempt = weld({ joint: { length_mm: 45 } });
+const attempt = weld({ joint: { length_mm: 30 } });
 
 describe('a real coupon laid beside an attempt', () => {
   let bench: BenchDriver;

@@ -1,5 +1,5 @@
 /** Licences under which code may stand in the page or be needed by the package; all allow use in a product under MIT with a notice. */
-export const ALLOWED = new Set([
+const ALLOWED = new Set([
   'MIT',
   'ISC',
   'BSD-2-Clause',

@@ -30,13 +30,13 @@ export type SectionName = (typeof SECTIONS)[number];
  * it cannot be kept and between which shares (or amounts) the error really lies: the table shows it as missed, and the test fails when the
  * error leaves that span either way, so that neither a loss nor a gain goes unseen.
  */
-export type Tolerance =
+type Tolerance =
   | { share: number; notHeld?: readonly [number, number] }
   | { amount: number; notHeld?: readonly [number, number] }
   | { band: readonly [number, number] }
   | 'shown beside';
 
-export interface Check {
+interface Check {
   check: string;
   /** Where the expected value comes from; "memory" where no published page could be read. */
   source: string;

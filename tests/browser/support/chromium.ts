@@ -4,6 +4,9 @@ import { inject } from 'vitest';
 
 const PLACES = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
 
+/** A name that no one can have (RFC 2606); this Chromium takes it for the local server's. */
+export const ELSEWHERE = 'toehold.test';
+
 /** WebGL 2 without a graphics card goes through SwiftShader; as root Chromium needs --no-sandbox. */
 export const ARGUMENTS = [
   '--no-sandbox',
@@ -15,6 +18,7 @@ export const ARGUMENTS = [
   '--mute-audio',
   '--use-angle=swiftshader',
   '--enable-unsafe-swiftshader',
+  `--host-resolver-rules=MAP ${ELSEWHERE} localhost`,
 ];
 
 /** The browser `npm test` has found, or one in the usual places. @throws when there is none */

@@ -4,7 +4,7 @@ import { median } from './statistics.ts';
 
 const WELD_WORKER = new URL('weldWorker.mjs', import.meta.url);
 
-export interface WeldTime {
+interface WeldTime {
   /** Seconds welded and seconds of one core's time it took. */
   welded_s: number;
   cpu_s: number;
@@ -13,7 +13,7 @@ export interface WeldTime {
 }
 
 /** Welds `seconds` of the standard weave on a coupon of this length, in a worker of its own. */
-export function timeWeld(length_mm: number, seconds: number, repeats: number): Promise<WeldTime[]> {
+function timeWeld(length_mm: number, seconds: number, repeats: number): Promise<WeldTime[]> {
   return new Promise((resolve, reject) => {
     const worker = new Worker(WELD_WORKER, { workerData: { length_mm, seconds, repeats } });
     worker.once('message', resolve);

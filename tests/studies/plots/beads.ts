@@ -5,7 +5,7 @@
 import * as Plot from '@observablehq/plot';
 import { readSection, sectionSvg } from '../../../scoring/index.ts';
 import { type Summary, summarise, type TendencyCase, weldCase } from '../../tendencies/summary.ts';
-import { TENDENCIES } from '../../tendencies/table.ts';
+import { CALIBRATED, PREDICTED } from '../../tendencies/table.ts';
 import { COLOURS, dots, line, type Panel, type Point, sheet, words } from './sheet.ts';
 
 const CELL_MM = 0.75;
@@ -134,7 +134,7 @@ const WORDS: Partial<Record<keyof Summary, string>> = {
 
 export function tendencies(): string {
   const tiles = SHOWN.map((name, k) => {
-    const t = TENDENCIES.find((entry) => entry.name === name);
+    const t = [...PREDICTED, ...CALIBRATED].find((entry) => entry.name === name);
     if (!t) throw new Error(`plots of tendencies: found no tendency "${name}" in the table`);
     const drawing = (c: TendencyCase, id: string) => ({
       svg: cutOf(c, id),

@@ -2,8 +2,8 @@
 import * as Plot from '@observablehq/plot';
 import { parseHTML } from 'linkedom';
 
-export const WIDTH = 460;
-export const HEIGHT = 320;
+const WIDTH = 460;
+const HEIGHT = 320;
 const HEAD = 46;
 
 /** Formula: a black line. Model: dots and rings in colours that differ in lightness too, so that they can be told apart in grey. */

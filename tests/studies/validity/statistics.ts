@@ -20,7 +20,7 @@ export function deviation(values: readonly number[]): number {
   return Math.sqrt(values.reduce((sum, v) => sum + (v - m) ** 2, 0) / Math.max(1, values.length - 1));
 }
 
-export function pearson(x: readonly number[], y: readonly number[]): number {
+function pearson(x: readonly number[], y: readonly number[]): number {
   const mx = mean(x);
   const my = mean(y);
   let xy = 0;
