@@ -177,23 +177,11 @@ const HELD_OUT: Target[] = [
   },
 ];
 
-<<<<<<< HEAD
 const CELL_MM = 0.75;
 
 function measureOf(list: Target[], overrides: Overrides): number[] {
   const weld = (c: TendencyCase): Summary => summarise({ ...c, calibration: overrides }, CELL_MM);
-  return list.map((t) => t.of(weld));
-}
-
-const measure = (overrides: Overrides): number[] => measureOf(TARGETS, overrides);
-
-/** How far each value lies from the middle of its band, in half widths: within 1 is inside. */
-const offBand = (values: number[]): number[] =>
-  values.map((v, i) => (2 * v - TARGETS[i]!.low - TARGETS[i]!.high) / (TARGETS[i]!.high - TARGETS[i]!.low));
-=======
-function measure(overrides: Overrides): number[] {
-  const weld = (c: TendencyCase): Summary => summarise({ ...c, calibration: overrides }, 0.75);
-  return TARGETS.map((t) => {
+  return list.map((t) => {
     try {
       return t.of(weld);
     } catch {
@@ -203,16 +191,11 @@ function measure(overrides: Overrides): number[] {
   });
 }
 
-/** Zero when every target is inside its band, else the distance outside in band widths, squared and summed. */
-function misfit(values: number[]): number {
-  return values.reduce((sum, v, i) => {
-    const { low, high } = TARGETS[i]!;
-    if (Number.isNaN(v)) return Number.POSITIVE_INFINITY;
-    const out = v < low ? low - v : v > high ? v - high : 0;
-    return sum + (out / (high - low)) ** 2;
-  }, 0);
-}
->>>>>>> main
+const measure = (overrides: Overrides): number[] => measureOf(TARGETS, overrides);
+
+/** How far each value lies from the middle of its band, in half widths: within 1 is inside. */
+const offBand = (values: number[]): number[] =>
+  values.map((v, i) => (2 * v - TARGETS[i]!.low - TARGETS[i]!.high) / (TARGETS[i]!.high - TARGETS[i]!.low));
 
 const print = (line: string): void => {
   process.stdout.write(`${line}\n`);

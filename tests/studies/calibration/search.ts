@@ -46,7 +46,8 @@ export function search(problem: SearchProblem, start: Overrides, rounds: number)
       const step = solve(normal(slopes, damping), gradient(slopes, r));
       const trial = x.map((v, k) => Math.min(range[k]![1], Math.max(range[k]![0], v - step[k]! * span[k]!)));
       const value = problem.residuals(named(trial));
-      if (meanSquare(value) >= meanSquare(r)) continue;
+      // No number means no bead to read: never a way to go.
+      if (!(meanSquare(value) < meanSquare(r))) continue;
       x = trial;
       r = value;
       moved = true;
