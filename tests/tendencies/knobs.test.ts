@@ -92,3 +92,24 @@ describe('an overfull lap: 6 mm plates, 0.8 mm wire, 19 V, 7.11 m/min, 1.9 mm/s'
     expect(bead.ripple).toBeLessThan(0.3);
   });
 });
+
+describe('toe index, the pull of the liquid at the toes as it froze over what a groove needs', () => {
+  const index = (c: TendencyCase): number => {
+    const sim = weldCase({ ...c, joint: { length_mm: 40 } }, CELL_MM);
+    let sum = 0;
+    let count = 0;
+    for (let y = 14; y <= 28; y++) {
+      const wet = [...sim.section(y).toeIndex].filter((v) => !Number.isNaN(v));
+      sum += wet[0]! + wet[wet.length - 1]!;
+      count += 2;
+    }
+    return sum / count;
+  };
+  it('is safe on a good weld and nearer the groove on a hot one', () => {
+    const good = index({ process: { volts_V: 18, feed_mpmin: 4.6 }, weave: { travel_mmps: 2, cyclesPerSecond: 0.9 } });
+    const hot = index({ process: { volts_V: 22, feed_mpmin: 5 }, weave: { travel_mmps: 2, cyclesPerSecond: 0.9 } });
+    expect(good).toBeLessThan(0);
+    expect(hot).toBeGreaterThan(good + 0.2);
+    expect(hot).toBeLessThan(1);
+  });
+});

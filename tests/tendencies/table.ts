@@ -93,24 +93,7 @@ const craterFilled: TendencyCase = {
   between: [42, 44],
 };
 
-/** Too hot for 5 mm plate: leaving the toes at once drops metal out, and the toes are left hollow. */
-const tooHot: TendencyCase = {
-  joint: { plateA_mm: 5, plateB_mm: 5, length_mm: 50 },
-  process: { volts_V: 22, feed_mpmin: 7 },
-  weave: { travel_mmps: 2.4, cyclesPerSecond: 0.9, pauseA_s: 0, pauseB_s: 0 },
-  between: [22, 40],
-};
-const tooHotPausing: TendencyCase = { ...tooHot, weave: { ...tooHot.weave, pauseA_s: 0.12, pauseB_s: 0.12 } };
-
 const ALL: readonly Tendency[] = [
-  {
-    name: 'too hot and off the toes at once: undercut, little of it with a pause',
-    source: 'practice; [ESAB] pauses at the walls',
-    quantity: 'undercut',
-    more: tooHot,
-    less: tooHotPausing,
-    margin: 0.1,
-  },
   {
     name: 'a weave has longer legs than a straight run',
     source: 'practice',
