@@ -1,11 +1,11 @@
 /** Far field: heat that has run out of the fine cells into the plates' wide rods. */
 import { describe, expect, it } from 'vitest';
-import { tickHeat } from '../../engine/heat.ts';
+import { layColdPiece } from '../../engine/cold-piece.ts';
+import { PART } from '../../engine/grid/rods.ts';
+import { tickHeat } from '../../engine/heat/step.ts';
 import { defaultJoint, defaultProcess } from '../../engine/index.ts';
 import { PAD } from '../../engine/kernel/layout.ts';
-import { enthalpyAt, lookup } from '../../engine/material.ts';
-import { allocate } from '../../engine/state.ts';
-import { PART } from '../../engine/types.ts';
+import { enthalpyAt, lookup } from '../../engine/physics/steel.ts';
 
 const HOT_C = 1400;
 const HOT_RADIUS_MM = 5;
@@ -14,7 +14,7 @@ const UP_MM = 20;
 
 /** Temperature `UP_MM` up the standing plate, between rods; logarithmic, because far from a source warmth falls off like an exponential. */
 function farField(cell_mm: number): number {
-  const s = allocate(
+  const s = layColdPiece(
     {
       joint: { ...defaultJoint(), plateA_mm: 8, plateB_mm: 8, length_mm: 20, sink_WpmmK: 0 },
       process: defaultProcess(),

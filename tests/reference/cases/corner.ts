@@ -2,12 +2,14 @@
  * A short pool in a long right-angled corner, weightless, heat standing still as in groove.ts: whether its ends run off along the corner is
  * a matter of the contact angle alone.
  */
+
+import { layColdPiece } from '../../../engine/cold-piece.ts';
+import { PART } from '../../../engine/grid/rods.ts';
 import { defaultJoint, defaultProcess } from '../../../engine/index.ts';
 import { PAD } from '../../../engine/kernel/layout.ts';
-import { addMetal } from '../../../engine/metal.ts';
-import { createPuddleWork, settle } from '../../../engine/puddle.ts';
-import { allocate, type State } from '../../../engine/state.ts';
-import { PART } from '../../../engine/types.ts';
+import { createPuddleWork, settle } from '../../../engine/pool/settle.ts';
+import { addMetal } from '../../../engine/state/metal.ts';
+import type { State } from '../../../engine/state/state.ts';
 
 const MUSH = 0.45;
 const LIQUID_JPG = 1900;
@@ -19,7 +21,7 @@ const LEG_MM = 5;
 
 /** Length of the wetted corner after each of the times, mm; the pool starts 12 mm long and level over legs of 5 mm. */
 export function wettedCorner(angle_deg: number, times_s: number[], cell_mm: number): number[] {
-  const s = allocate(
+  const s = layColdPiece(
     { joint: { ...defaultJoint(), length_mm: JOINT_MM }, process: defaultProcess(), cell_mm },
     {
       fineEverywhere: true,
@@ -40,7 +42,7 @@ export function wettedCorner(angle_deg: number, times_s: number[], cell_mm: numb
       if (deep <= 0 || Math.abs(plan.y0 + j * plan.dy - JOINT_MM / 2) > POOL_MM / 2) continue;
       addMetal(s, c, j, deep * plan.du * plan.dy, LIQUID_JPG);
     }
-  const work = createPuddleWork(s.w.length);
+  const work = createPuddleWork(s);
   const lengths: number[] = [];
   for (let n = 1; lengths.length < times_s.length; n++) {
     s.tick += s.ticksPerPose;

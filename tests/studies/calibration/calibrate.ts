@@ -3,7 +3,7 @@
  * common-practice behaviour only; facts held out of the setting stand apart. `--search` searches again over the parameters without a published
  * value, from the present values and from the middles of their ranges, and says how well the targets determine them.
  */
-import { PARAMETERS, type ParameterName } from '../../../engine/calibration.ts';
+import { PARAMETERS, type ParameterName } from '../../../engine/physics/calibration.ts';
 import { type Summary, summarise, type TendencyCase } from '../../tendencies/summary.ts';
 import { type Overrides, search } from './search.ts';
 

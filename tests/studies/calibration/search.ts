@@ -2,7 +2,7 @@
  * Damped least squares over a few parameters inside their ranges, and what the targets know of them: the singular values of the
  * residuals' slopes, with the mixture of parameters each belongs to. A small one is a mixture that the targets hardly see.
  */
-import { PARAMETERS, type ParameterName } from '../../../engine/calibration.ts';
+import { PARAMETERS, type ParameterName } from '../../../engine/physics/calibration.ts';
 
 export type Overrides = Partial<Record<ParameterName, number>>;
 
