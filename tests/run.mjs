@@ -1,7 +1,7 @@
 // `npm test`: installs what is missing, finds a browser, then format, types, unit and law tests, build and browser tests.
 // Prints results only; the last line is "N passed, N failed". Only Node built-ins.
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
 import { ensureInstalled, fail, ROOT } from '../game/tools/install.mjs';
@@ -91,12 +91,15 @@ function findBrowser() {
   return BROWSERS.find((path) => existsSync(path)) ?? null;
 }
 
+function canInstall() {
+  return process.getuid?.() === 0 && existsSync('/etc/debian_version');
+}
+
 /** A Chromium to test in, installed on a Debian machine we may install on; else one clear line and no tests at all. */
 function ensureBrowser() {
   const found = findBrowser();
   if (found) return found;
-  const canInstall = process.getuid?.() === 0 && existsSync('/etc/debian_version');
-  if (canInstall) {
+  if (canInstall()) {
     process.stdout.write('Installing Chromium ...\n');
     const quiet = { DEBIAN_FRONTEND: 'noninteractive' };
     run('apt-get', ['update'], quiet);
@@ -108,7 +111,26 @@ function ensureBrowser() {
   return fail('The browser tests need Chromium or Chrome: install it, or set CHROME_PATH to its program file.');
 }
 
+/** A PostgreSQL server to test the lab on, as Debian's package installs it. */
+function ensurePostgres() {
+  const found = () => {
+    const root = '/usr/lib/postgresql';
+    return existsSync(root) && readdirSync(root).some((version) => existsSync(join(root, version, 'bin', 'initdb')));
+  };
+  if (found()) return;
+  if (canInstall()) {
+    process.stdout.write('Installing PostgreSQL ...\n');
+    const quiet = { DEBIAN_FRONTEND: 'noninteractive' };
+    run('apt-get', ['update'], quiet);
+    const apt = run('apt-get', ['install', '-y', '--no-install-recommends', 'postgresql'], quiet);
+    if (found()) return;
+    process.stdout.write(apt.output);
+  }
+  fail('The lab tests need PostgreSQL under /usr/lib/postgresql: install it (Debian: apt-get install postgresql).');
+}
+
 ensureInstalled();
+ensurePostgres();
 const browser = ensureBrowser();
 check('format and lint', process.execPath, [join('node_modules', '@biomejs', 'biome', 'bin', 'biome'), 'check', '.']);
 check('types', process.execPath, [join('node_modules', 'typescript', 'bin', 'tsc'), '--noEmit', '-p', 'tsconfig.json']);

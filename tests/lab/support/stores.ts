@@ -1,0 +1,20 @@
+import { openStore, type Store } from '../../../scoring/lab/store.ts';
+import { startPostgres, type TestPostgres } from './postgres.ts';
+
+/** Both databases, so that one suite runs over both; each `open` is a new and empty one. */
+export const KINDS = ['embedded', 'server'] as const;
+export type Kind = (typeof KINDS)[number];
+
+let server: Promise<TestPostgres> | null = null;
+
+export async function openEmpty(kind: Kind): Promise<Store> {
+  if (kind === 'embedded') return openStore({ memory: true });
+  server ??= startPostgres();
+  return openStore({ url: (await server).newDatabase() });
+}
+
+/** To be called when a file's tests are over. */
+export async function stopServer(): Promise<void> {
+  if (server !== null) (await server).stop();
+  server = null;
+}
