@@ -8,9 +8,13 @@ export type Kind = (typeof KINDS)[number];
 let server: Promise<TestPostgres> | null = null;
 
 export async function openEmpty(kind: Kind): Promise<Store> {
-  if (kind === 'embedded') return openStore({ memory: true });
+  return openStore(kind === 'embedded' ? { memory: true } : { url: await newServerDatabase() });
+}
+
+/** Address of an empty database on the file's own server, which is started when first asked for. */
+export async function newServerDatabase(): Promise<string> {
   server ??= startPostgres();
-  return openStore({ url: (await server).newDatabase() });
+  return (await server).newDatabase();
 }
 
 /** To be called when a file's tests are over. */
