@@ -4,6 +4,7 @@ import type { Context, MiddlewareHandler } from 'hono';
 import { getCookie } from 'hono/cookie';
 import { ClassDesk } from './class-desk.ts';
 import { digestOf } from './digests.ts';
+import { id } from './fields.ts';
 import type { Parts } from './parts.ts';
 import { notThere, Refusal } from './refusal.ts';
 import type { Who } from './sessions.ts';
@@ -79,6 +80,8 @@ async function admit(access: Access, c: Context<LabEnv>, parts: Parts): Promise<
   if (who.role !== role) throw new Refusal(403, '', `This is for ${ROLES[role]}.`);
   if (access !== 'class' || who.role !== 'instructor') return;
   const classId = c.req.param('classId') ?? '';
+  // Asked before the route checks its parameters: a text that is no id cannot even be asked for.
+  if (!id.safeParse(classId).success) throw notThere('classId');
   const [row] = await parts.store.db
     .select({ class: classes })
     .from(teaches)

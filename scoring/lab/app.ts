@@ -73,7 +73,7 @@ export function labApp(parts: Parts): OpenAPIHono<LabEnv> {
   const uploads = bodyLimit({ maxSize: MOST_BYTES, onError: () => tooLarge(MOST_BYTES) });
   const others = bodyLimit({ maxSize: MOST_JSON, onError: () => tooLarge(MOST_JSON) });
   app.use('/api/*', (c, next) => (c.req.path.startsWith('/api/my/') ? uploads : others)(c, next));
-  app.use('/api/*', identify(parts), requestLimit(addressOf));
+  app.use('/api/*', identify(parts), requestLimit(addressOf, parts.settings.requestsAMinute));
 
   serviceRoutes(app, parts);
   accountRoutes(app, parts, guessLimit(addressOf));

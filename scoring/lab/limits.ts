@@ -7,9 +7,8 @@ import { Refusal } from './refusal.ts';
 const GUESSES = { points: 10, duration: 900 };
 /** Wrong guesses from one address at whatever, per quarter of an hour: a class of sixteen mistypes less. */
 const GUESSES_AT_ALL = { points: 200, duration: 900 };
-/** Requests a minute: of one person, and of all the nobodies of one address (a whole school joins at the bell). */
-const REQUESTS = { points: 600, duration: 60 };
-const STRANGERS = { points: 6000, duration: 60 };
+/** All the nobodies of one address together ask this many times as often as one person may: a whole school joins at the bell. */
+const STRANGERS = 10;
 
 /** Where a request comes from, as told by the server or by the proxy before it. */
 export type AddressOf = (c: Context) => string;
@@ -47,9 +46,9 @@ export function guessLimit(addressOf: AddressOf): GuessLimit {
 }
 
 /** Keeps one page gone mad from taking the lab from all others. */
-export function requestLimit(addressOf: AddressOf): MiddlewareHandler<LabEnv> {
-  const people = new RateLimiterMemory({ keyPrefix: 'people', ...REQUESTS });
-  const strangers = new RateLimiterMemory({ keyPrefix: 'strangers', ...STRANGERS });
+export function requestLimit(addressOf: AddressOf, aMinute: number): MiddlewareHandler<LabEnv> {
+  const people = new RateLimiterMemory({ keyPrefix: 'people', points: aMinute, duration: 60 });
+  const strangers = new RateLimiterMemory({ keyPrefix: 'strangers', points: STRANGERS * aMinute, duration: 60 });
   return async (c, next) => {
     const { who } = c.var;
     // Workers of the school's own fetch as fast as they score.

@@ -71,6 +71,7 @@ Environment:
   LAB_WORKER_TOKEN  word shared by service and workers, at least 20 characters
   LAB_URL           for workers: address of the service, to fetch attempts from
   LAB_LOG           silent, error, warn, info (default) or debug; one JSON object a line on the standard error
+  LAB_REQUESTS      most requests of one person a minute (default 600)
   LAB_SLOWEST_S     seconds after which an attempt is not scored any further (default 600)
 `;
 
@@ -97,7 +98,13 @@ async function runServe(o: ServeFlags, env: Environment): Promise<void> {
     threads: o.threads,
     slowest_s: env.LAB_SLOWEST_S,
     log,
-    settings: { setupCode, workerToken: env.LAB_WORKER_TOKEN ?? null, behindProxy: o.behindProxy, https: tls !== null },
+    settings: {
+      setupCode,
+      workerToken: env.LAB_WORKER_TOKEN ?? null,
+      behindProxy: o.behindProxy,
+      https: tls !== null,
+      requestsAMinute: env.LAB_REQUESTS,
+    },
   });
   const served = await serve(lab, { ...o, tls }).catch(async (cause) => {
     await lab.stop();

@@ -29,4 +29,6 @@ export interface Settings {
   behindProxy: boolean;
   /** Served over https by this process. */
   https: boolean;
+  /** Most requests of one person. */
+  requestsAMinute: number;
 }

@@ -9,6 +9,7 @@ const environmentSchema = z.object({
   LAB_WORKER_TOKEN: z.string().min(20).optional(),
   LAB_URL: z.url({ protocol: /^https?$/ }).optional(),
   LAB_LOG: z.enum(['silent', 'error', 'warn', 'info', 'debug']).default('info'),
+  LAB_REQUESTS: z.coerce.number().int().min(30).max(100_000).default(600),
   /** An attempt that takes longer to weld is broken off, seconds. */
   LAB_SLOWEST_S: z.coerce.number().int().min(1).max(800).default(600),
 });
@@ -34,6 +35,7 @@ const ALLOWED: Record<string, string> = {
   LAB_WORKER_TOKEN: 'at least 20 characters, the same for service and workers',
   LAB_URL: 'the http or https address of the lab',
   LAB_LOG: 'silent, error, warn, info or debug',
+  LAB_REQUESTS: 'whole requests a minute from 30 to 100000',
   LAB_SLOWEST_S: 'whole seconds from 1 to 800',
 };
 

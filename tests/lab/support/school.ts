@@ -12,6 +12,13 @@ export const SETUP_CODE = 'SETUP234';
 export const WORKER_TOKEN = 'a-token-of-at-least-twenty-characters';
 export const PASSWORD = 'gorse on the headland';
 const HOST = 'lab.test';
+export const SETTINGS: LabOptions['settings'] = {
+  setupCode: SETUP_CODE,
+  workerToken: WORKER_TOKEN,
+  behindProxy: false,
+  https: false,
+  requestsAMinute: 600,
+};
 
 /** A lab without a port, in a folder of its own. */
 export interface TestLab {
@@ -30,7 +37,7 @@ export async function newLab(kind: Kind, change: Partial<LabOptions> = {}): Prom
     threads: 1,
     slowest_s: 120,
     log: pino({ level: 'silent' }),
-    settings: { setupCode: SETUP_CODE, workerToken: WORKER_TOKEN, behindProxy: false, https: false },
+    settings: SETTINGS,
     ...change,
   };
   const lab = await openLab(options);
