@@ -16,6 +16,8 @@ import { accountRoutes } from './routes/account.ts';
 import { assignmentRoutes } from './routes/assignments.ts';
 import { attemptRoutes } from './routes/attempts.ts';
 import { classRoutes } from './routes/classes.ts';
+import { markRoutes } from './routes/marks.ts';
+import { outRoutes } from './routes/out.ts';
 import { serviceRoutes } from './routes/service.ts';
 import { traineeRoutes } from './routes/trainee.ts';
 
@@ -81,6 +83,8 @@ export function labApp(parts: Parts): OpenAPIHono<LabEnv> {
   assignmentRoutes(app, parts);
   attemptRoutes(app, parts);
   traineeRoutes(app, parts);
+  markRoutes(app, parts);
+  outRoutes(app, parts);
   app.doc31('/api/openapi.json', {
     openapi: '3.1.0',
     info: {

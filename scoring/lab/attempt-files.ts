@@ -89,6 +89,17 @@ export class AttemptFiles {
     await this.#drop('attempts', digest);
   }
 
+  /** Clears away what a process left half written when it died. Only for whoever holds the folder alone. */
+  async clearParts(): Promise<void> {
+    for (const kind of KINDS) {
+      for (const shard of await this.#disk.list(join(this.#root, kind))) {
+        for (const file of await this.#disk.list(join(this.#root, kind, shard))) {
+          if (file.endsWith('.part')) await this.#disk.remove(join(this.#root, kind, shard, file));
+        }
+      }
+    }
+  }
+
   async #drop(kind: Kind, name: string): Promise<void> {
     await this.#disk.remove(this.#path(kind, name));
     if ((await this.#disk.list(this.#folder(kind, name))).length > 0) {

@@ -1,16 +1,47 @@
 import { randomUUID } from 'node:crypto';
-import { and, asc, desc, eq, ne, type SQL, sql } from 'drizzle-orm';
+import { and, asc, countDistinct, desc, eq, ne, type SQL, sql } from 'drizzle-orm';
+import { alias } from 'drizzle-orm/pg-core';
 import type { Result } from '../index.ts';
-import { evidenceOf, type Twin } from './evidence.ts';
+import { type Evidence, evidenceOf, type Twin } from './evidence.ts';
 import type { JudgeCopy, Versions } from './judge.ts';
+import { type Mark, type MarkedAttempt, markOf } from './marks.ts';
 import { nameKey } from './names.ts';
 import type { Db } from './store.ts';
-import { assignments, classes, judges, scores, submissions, teaches, trainees } from './tables.ts';
+import { assignments, classes, judges, overrides, scores, submissions, teaches, trainees } from './tables.ts';
 
 export type ClassRow = typeof classes.$inferSelect;
 export type TraineeRow = typeof trainees.$inferSelect;
 export type AssignmentRow = typeof assignments.$inferSelect;
 export type SubmissionRow = typeof submissions.$inferSelect;
+
+export type OverrideRow = typeof overrides.$inferSelect;
+
+/** One trainee's mark at one assignment. */
+export interface MarksRow {
+  trainee: { id: string; name: string; sourcedId: string | null };
+  attempts: number;
+  computed: Mark;
+  /** The mark set by hand; null: none stands. */
+  set: number | null;
+  history: OverrideRow[];
+}
+
+/** What a score says in short. */
+export interface ScoreSummary {
+  verdict: string | null;
+  score: number | null;
+  fault: string | null;
+}
+
+/** A submission that two versions judge differently. */
+export interface Difference {
+  id: string;
+  trainee: string;
+  assignment: string;
+  number: number;
+  before: ScoreSummary;
+  after: ScoreSummary;
+}
 
 /** An exercise to be handed out. */
 export interface NewAssignment {
@@ -191,7 +222,7 @@ export class ClassDesk {
   }
 
   /** A submission with everything that speaks for or against it. */
-  async evidence(h: Handed): Promise<ReturnType<typeof evidenceOf>> {
+  async evidence(h: Handed): Promise<Evidence[]> {
     const hand = h.score?.hand ?? null;
     return evidenceOf({
       result: h.score?.result ?? null,
@@ -202,6 +233,112 @@ export class ClassDesk {
     });
   }
 
+  /** Marks of an assignment: for everybody on the roster the computed one, and what was set beside it. */
+  async marks(assignment: AssignmentRow): Promise<MarksRow[]> {
+    const [people, handed, shared, overridden] = await Promise.all([
+      this.trainees(),
+      this.handed({ assignment: assignment.id }),
+      this.sharedHands(),
+      this.overrides(assignment.id),
+    ]);
+    const attempts = new Map<string, MarkedAttempt[]>();
+    for (const h of handed) {
+      const evidence =
+        h.score?.hand != null && shared.has(h.score.hand)
+          ? await this.evidence(h)
+          : evidenceOf({
+              result: h.score?.result ?? null,
+              late: h.submission.late,
+              number: h.submission.number,
+              mostAttempts: assignment.mostAttempts,
+              twins: [],
+            });
+      const mine = attempts.get(h.trainee.id) ?? [];
+      mine.push({ number: h.submission.number, score: h.score?.result?.score ?? null, evidence });
+      attempts.set(h.trainee.id, mine);
+    }
+    return people.map(({ id, name, sourcedId }) => {
+      const mine = attempts.get(id) ?? [];
+      const history = overridden.filter((o) => o.traineeId === id);
+      return {
+        trainee: { id, name, sourcedId },
+        attempts: mine.length,
+        computed: markOf(this.class.marks, mine),
+        set: history.at(-1)?.mark ?? null,
+        history,
+      };
+    });
+  }
+
+  /** Marks set by hand for an assignment, in the order they were set. */
+  overrides(assignmentId: string): Promise<OverrideRow[]> {
+    return this.db
+      .select()
+      .from(overrides)
+      .where(and(eq(overrides.assignmentId, assignmentId), eq(overrides.classId, this.id)))
+      .orderBy(asc(overrides.id));
+  }
+
+  /** Sets a mark beside the computed one, or takes the one set back; nothing that was set before is changed. */
+  async setMark(o: {
+    assignmentId: string;
+    traineeId: string;
+    mark: number | null;
+    reason: string;
+    by: string;
+  }): Promise<void> {
+    await this.db.insert(overrides).values({ classId: this.id, ...o, at: new Date() });
+  }
+
+  /** Versions of engine and scoring that scores of this class were made with, and how many. */
+  async versions(): Promise<{ engine: string; scoring: string; scores: number }[]> {
+    return this.db
+      .select({ engine: scores.engine, scoring: scores.scoring, scores: countDistinct(submissions.id) })
+      .from(submissions)
+      .innerJoin(assignments, eq(assignments.id, submissions.assignmentId))
+      .innerJoin(scores, and(eq(scores.attempt, submissions.attempt), eq(scores.judge, assignments.judge)))
+      .where(eq(submissions.classId, this.id))
+      .groupBy(scores.engine, scores.scoring)
+      .orderBy(asc(scores.engine), asc(scores.scoring));
+  }
+
+  /** Submissions scored by both versions whose verdict or number differs between them. */
+  async differences(old: Versions, now: Versions): Promise<{ compared: number; differing: Difference[] }> {
+    const a = alias(scores, 'a');
+    const b = alias(scores, 'b');
+    const by = (t: typeof a | typeof b, v: Versions) =>
+      and(
+        eq(t.attempt, submissions.attempt),
+        eq(t.judge, assignments.judge),
+        eq(t.engine, v.engine),
+        eq(t.scoring, v.scoring),
+      );
+    const rows = await this.db
+      .select({
+        id: submissions.id,
+        trainee: trainees.name,
+        assignment: assignments.title,
+        number: submissions.number,
+        old: a.result,
+        oldFault: a.fault,
+        now: b.result,
+        nowFault: b.fault,
+      })
+      .from(submissions)
+      .innerJoin(trainees, eq(trainees.id, submissions.traineeId))
+      .innerJoin(assignments, eq(assignments.id, submissions.assignmentId))
+      .innerJoin(a, by(a, old))
+      .innerJoin(b, by(b, now))
+      .where(eq(submissions.classId, this.id))
+      .orderBy(asc(assignments.opens), asc(trainees.nameKey), asc(submissions.number));
+    const differing = rows.flatMap(({ old, oldFault, now, nowFault, ...which }) => {
+      const before = summary(old as Result | null, oldFault);
+      const after = summary(now as Result | null, nowFault);
+      return JSON.stringify(before) === JSON.stringify(after) ? [] : [{ ...which, before, after }];
+    });
+    return { compared: rows.length, differing };
+  }
+
   #isTrainee(id: string): SQL | undefined {
     return and(eq(trainees.id, id), eq(trainees.classId, this.id));
   }
@@ -209,4 +346,8 @@ export class ClassDesk {
   #isAssignment(id: string): SQL | undefined {
     return and(eq(assignments.id, id), eq(assignments.classId, this.id));
   }
+}
+
+function summary(result: Result | null, fault: string | null): ScoreSummary {
+  return { verdict: result?.verdict ?? null, score: result?.score ?? null, fault };
 }

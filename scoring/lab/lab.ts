@@ -87,6 +87,7 @@ export async function openLab(o: LabOptions): Promise<Lab> {
     settings: o.settings,
     queued: () => worker?.wake(),
   };
+  if (lock !== null) await files.clearParts();
   const back = await rebuild(store.db, files);
   for (const { file, why } of back.spoilt) log.error({ file, why }, 'a spoilt file');
   if (back.restored > 0) log.warn({ restored: back.restored }, 'attempts that the database did not know');

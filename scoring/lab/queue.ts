@@ -23,8 +23,11 @@ export const EXPIRES_S = 900;
 
 /** Jobs waiting to be scored by this version of engine and scoring. Workers of another version have a queue of their own. */
 export interface ScoreQueue {
-  /** Adds jobs; one that is waiting already is not added again. */
-  add(jobs: readonly ScoreJob[]): Promise<void>;
+  /**
+   * Adds jobs; one that is waiting already is not added again.
+   * @param soon before everything that is not: somebody stands at the bench and waits for it
+   */
+  add(jobs: readonly ScoreJob[], soon: boolean): Promise<void>;
   take(most: number): Promise<TakenJob[]>;
   done(id: string): Promise<void>;
   /** Gives a job back; it is taken again, or given up after the last time. */
@@ -49,7 +52,10 @@ export async function openQueue(store: Store, versions: Versions, onError: (e: E
     retentionDays: 30,
   });
   return {
-    add: (jobs) => boss.insert(jobs.map((data) => ({ name, data, singletonKey: `${data.attempt}:${data.judge}` }))),
+    add: (jobs, soon) =>
+      boss.insert(
+        jobs.map((data) => ({ name, data, singletonKey: `${data.attempt}:${data.judge}`, priority: soon ? 1 : 0 })),
+      ),
     take: async (most) => {
       const jobs = await boss.fetch<ScoreJob>(name, { batchSize: most, includeMetadata: true });
       return jobs.map(({ id, data, retryCount }) => ({ id, ...data, retries: retryCount }));

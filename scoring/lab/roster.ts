@@ -36,11 +36,11 @@ export function readRoster(csv: string): RosterEntry[] {
   return withoutTwice(people);
 }
 
-export function rowsOf(csv: string): string[][] {
+export function rowsOf(csv: string, file = 'csv'): string[][] {
   try {
     return parse(csv, { bom: true, skip_empty_lines: true, relax_column_count: true, trim: true });
   } catch (cause) {
-    throw fault('csv', cause instanceof Error ? cause.message : 'no CSV', 'CSV text, quotes closed');
+    throw fault(file, cause instanceof Error ? cause.message : 'no CSV', 'CSV text, quotes closed');
   }
 }
 

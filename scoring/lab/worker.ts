@@ -61,7 +61,7 @@ export class Worker {
   async sweep(before: Date): Promise<number> {
     const jobs = await this.#parts.scores.missing(before, SWEEP_MOST);
     if (jobs.length > 0) {
-      await this.#parts.queue.add(jobs);
+      await this.#parts.queue.add(jobs, false);
       this.wake();
     }
     return jobs.length;

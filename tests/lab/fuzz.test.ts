@@ -135,7 +135,8 @@ describe('requests made up from the lab’s own document', () => {
     expect(operations.length).toBeGreaterThan(20);
     const seen = new Map<number, number>();
     for (const o of operations) {
-      if (o.path === '/api/leave' || o.path === '/api/setup') continue;
+      // These would take the ground from under the others.
+      if (o.path === '/api/leave' || o.path === '/api/setup' || o.method === 'DELETE') continue;
       const request = fc.record({
         ids: fc.record(
           Object.fromEntries(

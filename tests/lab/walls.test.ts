@@ -103,6 +103,7 @@ function bodyFor({ method, path }: Operation): unknown {
       mostAttempts: null,
     },
     'PATCH /api/classes/{classId}/assignments/{assignmentId}': { title: 'taken over' },
+    'POST /api/classes/{classId}/assignments/{assignmentId}/marks/{traineeId}': { mark: 100, reason: 'taken over' },
   };
   return bodies[`${method} ${path}`] ?? {};
 }

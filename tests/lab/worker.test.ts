@@ -56,8 +56,8 @@ describe.each(KINDS)('scoring from the queue on the %s store', (kind) => {
 
   it('queues a waiting job once', async () => {
     const job = { attempt: 'x'.repeat(64), judge: judge.digest };
-    await queue.add([job, job]);
-    await queue.add([job]);
+    await queue.add([job, job], true);
+    await queue.add([job], false);
     expect(await queue.waiting()).toBe(1);
     const [taken] = await queue.take(5);
     expect(taken).toMatchObject(job);
@@ -69,7 +69,10 @@ describe.each(KINDS)('scoring from the queue on the %s store', (kind) => {
     const done: [TakenJob, boolean][] = [];
     const one = worker('one', { scored: (job, _took, written) => done.push([job, written]) });
     one.start();
-    await queue.add([...files.keys()].map((attempt) => ({ attempt, judge: judge.digest })));
+    await queue.add(
+      [...files.keys()].map((attempt) => ({ attempt, judge: judge.digest })),
+      true,
+    );
     await expect.poll(() => done.length, { timeout: 60_000 }).toBe(2);
     await one.stop();
     expect(done.map(([, written]) => written)).toEqual([true, true]);
@@ -98,7 +101,7 @@ describe.each(KINDS)('scoring from the queue on the %s store', (kind) => {
     const said: string[] = [];
     const two = worker('two', { fault: (_job, why) => said.push(why) });
     two.start();
-    await queue.add([{ attempt: 'f'.repeat(64), judge: judge.digest }]);
+    await queue.add([{ attempt: 'f'.repeat(64), judge: judge.digest }], true);
     await expect
       .poll(() => said, { timeout: 30_000 })
       .toContain(`the file of attempt ${'f'.repeat(64)} is missing or spoilt`);

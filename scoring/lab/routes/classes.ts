@@ -3,8 +3,9 @@ import { createRoute, type OpenAPIHono, z } from '@hono/zod-openapi';
 import { asc, desc, eq } from 'drizzle-orm';
 import { type LabEnv, only } from '../access.ts';
 import { note } from '../audit.ts';
-import { answers, className, done, id, personName } from '../fields.ts';
+import { answers, className, done, id, line, personName } from '../fields.ts';
 import { marksRuleSchema } from '../marks-rule.ts';
+import { readOneRoster } from '../one-roster.ts';
 import type { Parts } from '../parts.ts';
 import { hashSecret, newCode, newPin } from '../passwords.ts';
 import { notThere, Refusal } from '../refusal.ts';
@@ -19,6 +20,7 @@ const classOut = z
 const traineeOut = z
   .object({ id: z.string(), name: z.string(), sourcedId: z.string().nullable(), hasPin: z.boolean() })
   .openapi('Trainee');
+const csvText = z.string().min(1).max(700_000);
 const inClass = z.object({ classId: id });
 
 /** Classes and who is in them. */
@@ -179,10 +181,12 @@ export function classRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
           required: true,
           content: {
             'application/json': {
-              schema: z.strictObject({
+              schema: z.union([
                 /** Text of a CSV file with a column `name`, or of one name a line. */
-                csv: z.string().min(1).max(1_000_000),
-              }),
+                z.strictObject({ csv: csvText }),
+                /** Texts of users.csv and enrollments.csv of a OneRoster export. */
+                z.strictObject({ users: csvText, enrollments: csvText, classSourcedId: line(120).optional() }),
+              ]),
             },
           },
         },
@@ -193,7 +197,9 @@ export function classRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       ),
     }),
     async (c) => {
-      const people = readRoster(c.req.valid('json').csv);
+      const given = c.req.valid('json');
+      const people =
+        'csv' in given ? readRoster(given.csv) : readOneRoster(given.users, given.enrollments, given.classSourcedId);
       const { desk, who } = c.var;
       if ((await desk.trainees()).length + people.length > MOST_TRAINEES) {
         throw new Refusal(409, 'csv', `A class takes at most ${MOST_TRAINEES} trainees.`);

@@ -87,7 +87,7 @@ export function traineeRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       (fresh ? parts.metrics.accepted : parts.metrics.repeated).inc();
       // Should this fail, the attempt is safe and the next sweep queues it.
       await parts.queue
-        .add([{ attempt: digest, judge }])
+        .add([{ attempt: digest, judge }], true)
         .then(parts.queued, (cause) => parts.log.warn(cause, 'not queued'));
       return c.json({ ...said, known: !fresh }, 200);
     },

@@ -88,7 +88,7 @@ export class Person {
     const set = answer.headers.get('set-cookie');
     if (set !== null) this.cookie = set.split(';')[0]!;
     const text = await answer.text();
-    const json = answer.headers.get('content-type')?.includes('json') === true;
+    const json = /^application\/json\b/.test(answer.headers.get('content-type') ?? '');
     const parsed = json ? JSON.parse(text) : {};
     if (typeof parsed.csrf === 'string') this.csrf = parsed.csrf;
     return { status: answer.status, body: parsed, text, headers: answer.headers };
@@ -135,7 +135,8 @@ export async function newClass(
   exercise: Exercise = shortExercise(),
 ): Promise<TestClass> {
   const { id: classId, code } = await instructor.must('POST', '/api/classes', { name });
-  await instructor.must('POST', `/api/classes/${classId}/roster`, { csv: ['name', ...roster].join('\n') });
+  if (roster.length > 0)
+    await instructor.must('POST', `/api/classes/${classId}/roster`, { csv: ['name', ...roster].join('\n') });
   const { id: assignmentId } = await instructor.must('POST', `/api/classes/${classId}/assignments`, {
     exercise,
     opens: new Date(Date.now() - 60_000).toISOString(),
