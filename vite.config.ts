@@ -1,20 +1,10 @@
-import { renameSync, rmSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { defineConfig, type Plugin } from 'vite';
+import { defineConfig } from 'vite';
 import { viteSingleFile } from 'vite-plugin-singlefile';
+import { finishPage, LIST } from './game/tools/build/finish-page.ts';
+import { workerPackages } from './game/tools/build/notices.ts';
 
 const path = (relative: string): string => fileURLToPath(new URL(relative, import.meta.url));
-
-/** Moves the one page of the single-file build to dist/toehold.html, where a user will look for it. */
-function placeSingleFile(): Plugin {
-  return {
-    name: 'toehold:place-single-file',
-    closeBundle() {
-      renameSync(path('./dist/single/index.html'), path('./dist/toehold.html'));
-      rmSync(path('./dist/single'), { recursive: true });
-    },
-  };
-}
 
 /**
  * `vite build` makes dist/game (pages, scripts, one Worker file); `vite build --mode single` makes dist/toehold.html, one page
@@ -22,19 +12,24 @@ function placeSingleFile(): Plugin {
  */
 export default defineConfig(({ mode }) => {
   const single = mode === 'single';
+  const inWorker = new Set<string>();
   return {
     root: path('./game'),
     base: './',
     publicDir: false,
-    plugins: single ? [viteSingleFile({ removeViteModuleLoader: true }), placeSingleFile()] : [],
+    plugins: [
+      ...(single ? [viteSingleFile({ removeViteModuleLoader: true })] : []),
+      finishPage({ root: path('./'), single, inWorker }),
+    ],
     resolve: {
-      alias: single ? [{ find: /^\.\/spawn\.ts$/, replacement: path('./game/worker/spawnInline.ts') }] : [],
+      alias: single ? [{ find: /^\.\/spawn\.ts$/, replacement: path('./game/browser/worker/spawn-inline.ts') }] : [],
     },
-    worker: { format: single ? 'iife' : 'es' },
+    worker: { format: single ? 'iife' : 'es', plugins: () => [workerPackages(inWorker)] },
     build: {
       outDir: path(single ? './dist/single' : './dist/game'),
       emptyOutDir: true,
       target: 'es2022',
+      license: { fileName: LIST },
       chunkSizeWarningLimit: 1500,
       ...(single ? { assetsInlineLimit: Number.MAX_SAFE_INTEGER } : {}),
     },

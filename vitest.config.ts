@@ -4,12 +4,14 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
-    // Finer meshes and foreign browsers have a script of their own: `npm run test:slow`.
-    exclude: ['tests/slow/**'],
+    // Browser tests share one Chromium (tests/browser/vitest.config.ts); finer meshes and foreign browsers are `npm run test:slow`.
+    exclude: ['tests/browser/**', 'tests/slow/**'],
     hookTimeout: 60_000,
     testTimeout: 120_000,
     passWithNoTests: false,
     // Left alone, one core is kept free for the watcher that a single run does not have: on two cores that is half the machine.
     maxWorkers: availableParallelism(),
+    // Files of one worker share their modules, so the welds that several of them look at are made once (tests/support).
+    isolate: false,
   },
 });

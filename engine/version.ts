@@ -1,2 +1,2 @@
 /** Changes whenever the same recording could weld different bits. */
-export const ENGINE_VERSION = '0.2.0';
+export const ENGINE_VERSION = '0.3.0';

@@ -1,22 +1,26 @@
 import { useSignalEffect } from '@preact/signals';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Session } from './core/session/session.ts';
+import { words } from './locale/index.ts';
+import { announcement, besideCoupon, finished } from './page.ts';
 import { AboutDialog } from './panels/about.tsx';
 import { AidsDialog } from './panels/aids.tsx';
-import { BeatSheet } from './panels/beatSheet.tsx';
+import { BeatSheet } from './panels/beat-sheet.tsx';
 import { Cautions } from './panels/cautions.tsx';
 import { CutPanel } from './panels/cut.tsx';
+import type { DialogName } from './panels/dialog.tsx';
+import { couponFile } from './panels/dropped.ts';
 import { Findings } from './panels/findings.tsx';
-import { JointPane } from './panels/jointPane.tsx';
+import { type Drive, JointPane } from './panels/joint-pane.tsx';
+import { LensPane } from './panels/lens-pane.tsx';
 import { ProblemNote } from './panels/problem.tsx';
-import { CouponDialog, MeasureDialog } from './panels/realLater.ts';
+import { CouponDialog, MeasureDialog } from './panels/real-later.ts';
+import { darkPage } from './panels/room-light.ts';
+import { Ruling } from './panels/ruling.tsx';
 import { Sentence } from './panels/sentence.tsx';
 import { ShelfDialog } from './panels/shelf.tsx';
-import { TopBar } from './panels/topBar.tsx';
-import { besideCoupon, couponFile } from './session/coupons.ts';
-import type { Session } from './session/session.ts';
-import { announcement, dark, finished } from './state.ts';
-
-export type DialogName = 'attempts' | 'aids' | 'about' | 'measure' | 'coupon' | null;
+import { TopBar } from './panels/top-bar.tsx';
+import { Notices } from './panels/unfinished.tsx';
 
 /** A photograph, or the marks of one. */
 function isOfCoupon(file: File): boolean {
@@ -24,7 +28,7 @@ function isOfCoupon(file: File): boolean {
 }
 
 /** One screen, three zones: the joint, the cut, and below it what the attempt says. */
-export function App({ session }: { session: Session }) {
+export function App({ session, drive }: { session: Session; drive: Drive }) {
   const [dialog, setDialog] = useState<DialogName>(null);
   const head = useRef<HTMLElement>(null);
   const close = () => setDialog(null);
@@ -35,8 +39,7 @@ export function App({ session }: { session: Session }) {
   });
 
   useSignalEffect(() => {
-    // In a replay only the joint goes dark: the rest is being read.
-    document.documentElement.dataset.room = dark.value && finished.value === null ? 'dark' : 'light';
+    document.documentElement.dataset.room = darkPage.value ? 'dark' : 'light';
   });
 
   // On a phone the joint takes what the head leaves of the first screen, however many lines the sentence needs.
@@ -77,7 +80,9 @@ export function App({ session }: { session: Session }) {
         <Sentence session={session} />
       </header>
       <main class="zones">
-        <JointPane session={session} />
+        <LensPane />
+        <Ruling session={session} />
+        <JointPane session={session} drive={drive} />
         <div class="reading quiet">
           <CutPanel session={session} openDialog={setDialog} />
           <Findings session={session} />
@@ -85,14 +90,15 @@ export function App({ session }: { session: Session }) {
         </div>
       </main>
       <ProblemNote />
+      <Notices session={session} />
       {dialog === 'attempts' && <ShelfDialog session={session} close={close} />}
       {dialog === 'aids' && <AidsDialog close={close} />}
       {dialog === 'about' && <AboutDialog close={close} />}
       {dialog === 'measure' && <MeasureDialog session={session} close={close} />}
-      {dialog === 'coupon' && <CouponDialog kept={besideCoupon.value} close={close} />}
+      {dialog === 'coupon' && <CouponDialog session={session} kept={besideCoupon.value} close={close} />}
       <Cautions />
       <div class="spoken" aria-live="polite">
-        {announcement}
+        {announcement.value && words.announce.say(announcement.value)}
       </div>
     </div>
   );

@@ -7,9 +7,18 @@ import './style/joint.css';
 import './style/panels.css';
 import './style/dialogs.css';
 import './style/landscape.css';
+import './style/lens.css';
 import { render } from 'preact';
 import { App } from './app.tsx';
-import { Session } from './session/session.ts';
+import { FrameLoop } from './browser/frame-loop.ts';
+import { browserPorts } from './browser/ports.ts';
+import { Session } from './core/session/session.ts';
+import { page } from './page.ts';
 
 const host = document.getElementById('bench');
-if (host) render(<App session={new Session()} />, host);
+const session = new Session(browserPorts, page);
+if (host)
+  render(
+    <App session={session} drive={(stage, pane) => new FrameLoop(session, page, browserPorts.clock, stage, pane)} />,
+    host,
+  );

@@ -1,6 +1,7 @@
 import type { WeaveOptions, WireState } from '../../engine/index.ts';
-import { arcNoise } from './arcNoise.ts';
-import { BeatPlayer } from './beatPlayer.ts';
+import type { Clock } from '../core/ports.ts';
+import { arcNoise } from './arc-noise.ts';
+import { BeatPlayer } from './beat-player.ts';
 
 /** Arc sound and beat; silent at volume 0. */
 export class Sound {
@@ -8,6 +9,8 @@ export class Sound {
   private master: GainNode | null = null;
   private arc: { source: AudioBufferSourceNode; level: GainNode } | null = null;
   private beat: BeatPlayer | null = null;
+
+  constructor(private readonly clock: Clock) {}
 
   /** Opens the audio device at the first press anywhere (browsers allow it only then): it takes too long to do in mid-strike. */
   attach(): () => void {
@@ -41,7 +44,7 @@ export class Sound {
     source.connect(dull).connect(level).connect(this.master);
     source.start();
     this.arc = { source, level };
-    this.beat ??= new BeatPlayer(context, this.master);
+    this.beat ??= new BeatPlayer(context, this.master, this.clock);
     if (weave) this.beat.start(weave, strike_ms);
   }
 

@@ -1,5 +1,8 @@
 import type { GasName, Recording, WeaveOptions } from '../../engine/index.ts';
-import type { InputError, Line, Result, Verdict } from '../../scoring/index.ts';
+import type { Line, Result, Verdict } from '../../scoring/index.ts';
+import type { PictureProblem, Problem, Refusal } from '../core/session/problem.ts';
+import type { Announcement, Notice } from '../core/session/state.ts';
+import { lensWords } from './lens.ts';
 import { oneDecimal, seconds, twoDecimals, whole } from './numbers.ts';
 import { sheets } from './sheets.ts';
 
@@ -24,6 +27,7 @@ export const en = {
   product: 'Toehold',
 
   ...sheets,
+  lens: lensWords,
 
   top: {
     exercise: 'Exercise',
@@ -69,6 +73,31 @@ export const en = {
       tabs: 'run-on and run-off tabs',
     },
     tabs: { yes: 'with tabs', no: 'no tabs' },
+    noGap: 'no gap',
+    gap: (mm: string) => `gap ${mm}`,
+    flush: 'flush',
+    out: (mm: string) => `${mm} out`,
+    in: (mm: string) => `${mm} in`,
+    /** What stands between the values of the sentence. */
+    joins: {
+      on: ' on ',
+      plate: ' plate, ',
+      wide: ' wide, ',
+      long: ' long, ',
+      at: ', at ',
+      held: ' tip-to-work, held at ',
+      and: ' and ',
+      climbing: ' push, climbing ',
+      wire: ' wire, ',
+      tip: ', tip ',
+      inA: ' in a ',
+      nozzle: ' nozzle',
+      laying: ', laying ',
+      holds: '; the joint holds ',
+      comma: ', ',
+      stop: '. ',
+      colon: ': ',
+    },
     range: (from: string, to: string) => `${from} to ${to}`,
     over: (mm2: number) => `${oneDecimal(mm2)} over, which goes into crown or extra leg whatever your hand does`,
     under: (mm2: number) => `${oneDecimal(mm2)} short, which leaves it undersize whatever your hand does`,
@@ -113,6 +142,7 @@ export const en = {
     height: 'mm up',
     current: 'A',
     held: 'held',
+    tipToWork: (held: string) => `tip-to-work ${held}`,
     touching: 'nozzle touching',
   },
 
@@ -184,7 +214,6 @@ export const en = {
     notMeasured: 'Not measured',
     notModelled: 'Not modelled',
     cautions: 'Cautions',
-    score: (score: number) => `Trend number ${whole(score)} of 100: for your own line at this exercise, nothing else.`,
     sameHash: 'Welded again here to the same check number.',
     otherHash:
       'Welded again here to another check number than the file carries: another engine version made it, or it was changed.',
@@ -234,8 +263,36 @@ export const en = {
     fileName: 'attempt',
     open: 'Open',
     remove: 'Remove',
+    trend: (score: number) => `trend ${whole(score)}`,
+    trendTitle: 'Of 100. For your own line over attempts at one exercise, nothing else.',
     drop: 'Or drop a recording file anywhere on the page.',
+    damaged: (why: string) => `Damaged (${why}). It stays as it is until you remove it.`,
+    saveRaw: 'Save as it is',
+    persistent: 'This browser keeps them until you remove them.',
+    clearable:
+      'This browser may clear them when the disk runs short: save what matters as a file. It has been asked to keep them and did not promise it.',
+    unasked: 'On this address the browser cannot be asked to keep them for good: save what matters as a file.',
   },
+
+  unfinished: {
+    title: 'An attempt was not ended',
+    heading: 'Not ended',
+    said: (title: string, when: string, s: number) =>
+      `${title}, ${when}: ${oneDecimal(s)} s of it are kept, up to where the page was closed or stopped.`,
+    otherEngine: 'Another version of the bench welded it: the same hand makes a somewhat other bead now.',
+    damaged: (why: string) => `It cannot be welded again (${why}).`,
+    take: 'Weld it again and judge it',
+    later: 'Later',
+    remove: 'Throw it away',
+  },
+
+  notice: {
+    'asks-to-keep':
+      'This page asks the browser to keep your attempts for good: otherwise it may clear them when the disk runs short.',
+    'may-be-cleared':
+      'The browser has not promised to keep your attempts: it may clear them when the disk runs short. Save what matters as a file.',
+    close: 'Dismiss',
+  } satisfies Record<Notice | 'close', string>,
 
   problems: {
     title: 'That did not work',
@@ -243,11 +300,25 @@ export const en = {
     couponNotKept:
       'This browser would not keep the coupon (private window, or no space left). Save the marks as a file.',
     notKept: 'This browser would not keep the attempt (private window, or no space left). Save it as a file.',
+    storageFull:
+      'There is no space left to keep attempts in this browser. Nothing kept so far is lost; save this attempt as a file, and remove kept ones or free some of the disk.',
+    noStore: 'This browser keeps no attempts (private window?). Save what matters as a file.',
+    silent: (kept: string) =>
+      `The welding program in this page fell silent and has been started again. ${kept} A cold piece is on the bench.`,
+    silentKept: (s: number) => `What you welded, ${oneDecimal(s)} s, is kept: it can be taken up under Attempts.`,
+    silentLost: 'Nothing of yours was being welded.',
     worker: (message: string) =>
       `The welding program in this page stopped: ${message}. Reload the page; kept attempts are safe.`,
     noWebGl:
       'This browser shows no WebGL 2 picture, which the joint is drawn with. Switch on hardware acceleration, or use a current Firefox, Chrome, Edge or Safari.',
-    input: (error: InputError) => error.message,
+    found: ({ found, allowed }: Refusal) => `found ${found}, allowed: ${allowed}`,
+    tooLarge: (file: string, bytes: number, most: number) =>
+      `${file}: found ${whole(bytes / 1e6)} MB, allowed are recordings of at most ${whole(most / 1e6)} MB`,
+    picture: {
+      'cut-off': { found: 'a picture that is cut off', allowed: 'a complete PNG or JPEG file' },
+      'cannot-be-shown': { found: 'a picture this browser cannot show', allowed: 'a complete PNG or JPEG file' },
+    } satisfies Record<PictureProblem['why'], Refusal>,
+    say: (problem: Problem): string => sayProblem(problem),
   },
 
   announce: {
@@ -259,8 +330,53 @@ export const en = {
       stopped: 'Attempt ended. Measuring.',
       'too-slow': 'Attempt stopped: the machine fell behind real time.',
       'length-reached': 'Top of the joint reached. Measuring.',
+      interrupted: 'Attempt welded up to where it was left. Measuring.',
+      'hand-finished': 'The weave is welded. Measuring.',
+      'time-limit': 'Longest time reached. Measuring.',
     } satisfies Record<Recording['ended'], string>,
     verdict: (result: Result) =>
-      `Verdict: ${result.verdict}. ${result.advice[0]?.text ?? result.reasons[0]?.text ?? ''}`,
+      `Verdict: ${VERDICTS[result.verdict]}. ${result.advice[0]?.text ?? result.reasons[0]?.text ?? ''}`,
+    say: (news: Announcement): string => sayNews(news),
   },
 };
+
+function sayProblem(problem: Problem): string {
+  const p = en.problems;
+  switch (problem.code) {
+    case 'input':
+      return problem.error.message;
+    case 'file-too-large':
+      return p.tooLarge(problem.file, problem.bytes, problem.most_bytes);
+    case 'picture':
+      return p.found(p.picture[problem.picture.why]);
+    case 'not-kept':
+      return p.notKept;
+    case 'storage-full':
+      return p.storageFull;
+    case 'no-store':
+      return p.noStore;
+    case 'bench-silent':
+      return p.silent(problem.kept_s === null ? p.silentLost : p.silentKept(problem.kept_s));
+    case 'coupon-not-kept':
+      return p.couponNotKept;
+    case 'bench-refused':
+    case 'unexpected':
+      return problem.message;
+    case 'bench-broken':
+      return p.worker(problem.message);
+    case 'no-webgl':
+      return p.noWebGl;
+  }
+}
+
+function sayNews(news: Announcement): string {
+  const a = en.announce;
+  switch (news.code) {
+    case 'torch':
+      return a[news.torch];
+    case 'ended':
+      return a.ended[news.ended];
+    case 'verdict':
+      return a.verdict(news.result);
+  }
+}

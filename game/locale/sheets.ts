@@ -1,5 +1,5 @@
-import { BAD_IN_A_ROW, GOOD_IN_A_ROW, type Level } from '../session/level.ts';
-import type { AttemptEntry } from '../storage/attempts.ts';
+import { BAD_IN_A_ROW, GOOD_IN_A_ROW, type Level } from '../core/session/level.ts';
+import type { AttemptEntry } from '../core/session/shelf.ts';
 import { oneDecimal, whole } from './numbers.ts';
 
 /** Words of the sheets laid over the bench (aids, screen, pen, cautions, about) and of the level an exercise is welded at. */
@@ -13,11 +13,11 @@ export const sheets = {
     },
     long: (level: Level): string => {
       if (level.kind === 'test')
-        return 'This is a test: ghost, beat and toe marks are off in it, whatever is set here.';
+        return 'This is a test: pacer, beat and toe marks are off in it, whatever is set here.';
       if (level.kind === 'free') return 'Your own joint and settings: guides are as you set them here.';
       if (level.kind === 'with guides')
         return `This exercise is welded with guides, as set here. After three good attempts in a row they go; so far ${['none', 'one', 'two'][level.good]}.`;
-      return `Three good attempts in a row: ghost, beat and toe marks are off in this exercise. Two outside in a row bring them back${level.bad > 0 ? '; so far one' : ''}.`;
+      return `Three good attempts in a row: pacer, beat and toe marks are off in this exercise. Two outside in a row bring them back${level.bad > 0 ? '; so far one' : ''}.`;
     },
     own: 'Guides as set here, whatever the level says',
     helped: {
@@ -37,13 +37,14 @@ export const sheets = {
   aids: {
     title: 'Aids and device',
     note: 'Aids in use are written into the attempt.',
-    ghost: 'Ghost: shows the weave before you strike',
+    pacer: 'Pacer: shows the weave before you strike',
     beatSeen: 'Beat, seen',
     beatHeard: 'Beat, heard',
     toeMarks: 'Toe marks on the joint',
     plainView: 'Plain view, for weak machines',
     handRig: 'Hand rig: gun weight and hose drag between hand and torch',
     gun: 'gun weight',
+    grams: (g: number) => `${whole(g)} g`,
     hose: 'hose drag',
     latch: 'Space keeps the trigger until pressed again',
     sound: 'Sound',
@@ -107,6 +108,7 @@ export const sheets = {
     modelText:
       'Porosity, cracks, silica islands, arc strikes, distortion. Undercut is read with a stated plus-minus. Readings are of a model, not of your coupon.',
     scenario: 'Tern Dock workshop, its people, exercises and stories are invented.',
+    notices: 'Licences of what this page contains',
     close: 'Close',
   },
 };

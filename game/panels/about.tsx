@@ -3,7 +3,14 @@ import { Dialog } from './dialog.tsx';
 
 const a = words.about;
 
+/** The notices of what this page contains, as its build wrote them into it; none in a page that was not built. */
+function notices(): string | null {
+  const place = document.getElementById('notices');
+  return place instanceof HTMLTemplateElement ? place.content.textContent : null;
+}
+
 export function AboutDialog({ close }: { close: () => void }) {
+  const text = notices();
   return (
     <Dialog title={a.title} close={close}>
       <h3>{a.how}</h3>
@@ -21,6 +28,12 @@ export function AboutDialog({ close }: { close: () => void }) {
         <p key={text}>{text}</p>
       ))}
       <p class="unit">{a.scenario}</p>
+      {text && (
+        <details>
+          <summary>{a.notices}</summary>
+          <pre class="notices">{text}</pre>
+        </details>
+      )}
       <p class="buttons">
         <button type="button" class="strong" onClick={close}>
           {a.close}

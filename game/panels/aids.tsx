@@ -1,15 +1,16 @@
 import { useState } from 'preact/hooks';
-import { DEFAULT_RIG } from '../input/handRig.ts';
+import { DEFAULT_RIG } from '../core/hand/hand-rig.ts';
+import { RIG_RANGE } from '../core/session/preferences.ts';
 import { words } from '../locale/index.ts';
-import { isTest, level, preferences, setPreference } from '../state.ts';
+import { isTest, level, preferences, setPreference } from '../page.ts';
 import { CalibrationForm } from './calibration.tsx';
 import { Dialog } from './dialog.tsx';
-import { PenCheckForm } from './penCheck.tsx';
+import { PenCheckForm } from './pen-check.tsx';
 
 const a = words.aids;
 
 type Flag =
-  | 'ghost'
+  | 'pacer'
   | 'beatSeen'
   | 'beatHeard'
   | 'toeMarks'
@@ -49,7 +50,7 @@ export function AidsDialog({ close }: { close: () => void }) {
       {(level.value.kind === 'with guides' || level.value.kind === 'without guides') && (
         <Switch name="ownGuides" text={words.level.own} />
       )}
-      <Switch name="ghost" text={a.ghost} disabled={off} />
+      <Switch name="pacer" text={a.pacer} disabled={off} />
       <Switch name="beatSeen" text={a.beatSeen} disabled={off} />
       <Switch name="beatHeard" text={a.beatHeard} disabled={off} />
       <Switch name="toeMarks" text={a.toeMarks} disabled={off} />
@@ -107,20 +108,20 @@ function RigSliders({ rig }: { rig: { gun_g: number; hose: number } }) {
         {a.gun}
         <input
           type="range"
-          min={200}
-          max={1500}
+          min={RIG_RANGE.gun_g.from}
+          max={RIG_RANGE.gun_g.to}
           step={50}
           value={rig.gun_g}
           onInput={(event) => setPreference('handRig', { ...rig, gun_g: Number(event.currentTarget.value) })}
         />
-        {rig.gun_g} g
+        {a.grams(rig.gun_g)}
       </label>
       <label class="switch">
         {a.hose}
         <input
           type="range"
-          min={0}
-          max={1}
+          min={RIG_RANGE.hose.from}
+          max={RIG_RANGE.hose.to}
           step={0.1}
           value={rig.hose}
           onInput={(event) => setPreference('handRig', { ...rig, hose: Number(event.currentTarget.value) })}

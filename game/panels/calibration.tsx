@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { words } from '../locale/index.ts';
-import { preferences, setPreference } from '../state.ts';
+import { preferences, setPreference } from '../page.ts';
 import { Dialog } from './dialog.tsx';
 
 const c = words.calibration;

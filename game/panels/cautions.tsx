@@ -1,5 +1,5 @@
 import { words } from '../locale/index.ts';
-import { preferences, setPreference } from '../state.ts';
+import { preferences, setPreference } from '../page.ts';
 import { Dialog } from './dialog.tsx';
 
 /** Shown at the first start, before anything can be struck. */

@@ -1,9 +1,9 @@
-import type { DialogName } from '../app.tsx';
+import type { Session } from '../core/session/session.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal, whole } from '../locale/numbers.ts';
-import { besideCoupon, coupons } from '../session/coupons.ts';
-import type { Session } from '../session/session.ts';
 import {
+  besideCoupon,
+  coupons,
   cut,
   cutAt,
   exercise,
@@ -14,11 +14,13 @@ import {
   readingsHidden,
   revealedAt,
   shelf,
-} from '../state.ts';
-import { CutReadings } from './cutReadings.tsx';
+} from '../page.ts';
+import { CutReadings } from './cut-readings.tsx';
+import type { DialogName } from './dialog.tsx';
 import { Drawing } from './drawing.tsx';
-import { cutLetter } from './jointMarks.tsx';
-import { CouponBeside } from './realLater.ts';
+import { cutLetter } from './joint-marks.tsx';
+import { CouponBeside } from './real-later.ts';
+import { timeOfDay } from './when.ts';
 
 /** The section at the cutting line, and beside it another attempt's at the same height, or a real coupon. */
 export function CutPanel({ session, openDialog }: { session: Session; openDialog: (name: DialogName) => void }) {
@@ -61,7 +63,7 @@ export function CutPanel({ session, openDialog }: { session: Session; openDialog
             <Drawing
               cut={otherCut.value}
               leads={false}
-              caption={`${beside.title}; ${words.cut.difference}`}
+              caption={`${beside.title ?? words.shelf.untitled}; ${words.cut.difference}`}
               against={cut.value}
             />
           ) : (
@@ -84,7 +86,7 @@ const ANOTHER = 'another coupon';
 
 /** What may be laid beside the cut: a kept attempt, or a real coupon kept with this one. */
 function CompareSelect({ session, openDialog }: { session: Session; openDialog: (name: DialogName) => void }) {
-  const others = shelf.value.filter((entry) => entry.id !== finished.value?.id);
+  const others = shelf.value.filter((entry) => entry.id !== finished.value?.id && entry.damaged === null);
   const real = coupons.value;
   const choose = (value: string): void => {
     if (value === ANOTHER) {
@@ -118,8 +120,8 @@ function CompareSelect({ session, openDialog }: { session: Session; openDialog: 
         ))}
         {others.map((entry) => (
           <option key={entry.id} value={entry.id}>
-            {entry.title}, {new Date(entry.made_ms).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' })}
-            {entry.verdict ? `, ${entry.verdict}` : ''}
+            {entry.title ?? words.shelf.untitled}, {timeOfDay(entry.made_ms)}
+            {entry.verdict ? `, ${words.findings.verdict[entry.verdict]}` : ''}
           </option>
         ))}
         <option value={ANOTHER}>{words.cut.real}</option>

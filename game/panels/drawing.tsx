@@ -1,6 +1,8 @@
 import { useEffect, useRef } from 'preact/hooks';
+import type { Cut } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
-import { type Cut, cutScale, cutShown } from '../state.ts';
+import { cutScale, cutShown } from '../page.ts';
+import { fillShadow } from '../view/svg.ts';
 
 /** Changes smaller than this share are not worth drawing again. */
 const WORTH = 0.03;
@@ -9,14 +11,14 @@ const LEAST_SCALE = 9;
 const MOST_SCALE = 60;
 
 /** The drawing brings its own style sheet, which a shadow root keeps inside; its letters are the page's. */
-const INSIDE = `<style>
+const INSIDE = `
   :host { display: block; overflow: hidden; }
   svg { display: block; margin: 0 auto; }
   svg text { font-family: inherit; font-variant-numeric: tabular-nums; }
   .difference { fill: url(#difference); fill-rule: evenodd; }
   .face { fill: none; stroke: #1c5a78; stroke-width: 1.6; stroke-dasharray: 7 3; }
   .hatch { stroke: #1c5a78; stroke-width: 1.2; }
-</style>`;
+`;
 
 const HATCH =
   '<pattern id="difference" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)">' +
@@ -41,7 +43,7 @@ export function Drawing({ cut, caption, against, leads }: Props) {
     const element = host.current;
     if (!element) return;
     const root = element.shadowRoot ?? element.attachShadow({ mode: 'open' });
-    root.innerHTML = INSIDE + cut.svg;
+    fillShadow(root, INSIDE, cut.svg);
     const svg = root.querySelector('svg');
     if (svg && against && against.y_mm === cut.y_mm) layOver(svg, cut, against);
     const box = svg?.viewBox.baseVal;

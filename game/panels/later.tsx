@@ -1,6 +1,7 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { problem } from '../state.ts';
+import { messageOf } from '../core/session/problem.ts';
+import { problem } from '../page.ts';
 
 /** A panel whose program is fetched when it is first shown, so that the bench itself opens sooner. */
 export function later<P extends object>(load: () => Promise<ComponentType<P>>): ComponentType<P> {
@@ -18,7 +19,7 @@ export function later<P extends object>(load: () => Promise<ComponentType<P>>): 
         () => gone || again(true),
         (error: unknown) => {
           loading = null;
-          problem.value = error instanceof Error ? error.message : String(error);
+          problem.value = { code: 'unexpected', message: messageOf(error) };
         },
       );
       return () => {

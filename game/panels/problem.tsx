@@ -1,5 +1,5 @@
 import { words } from '../locale/index.ts';
-import { problem } from '../state.ts';
+import { problem } from '../page.ts';
 
 /** What went wrong, in a bar that takes nothing away: the attempt on the bench stays. */
 export function ProblemNote() {
@@ -7,7 +7,7 @@ export function ProblemNote() {
   return (
     <div class="problem" role="alert">
       <b>{words.problems.title}</b>
-      <p class="why">{problem.value}</p>
+      <p class="why">{words.problems.say(problem.value)}</p>
       <button
         type="button"
         onClick={() => {

@@ -1,13 +1,14 @@
 import type { GasName, JointKind, ProcessOptions } from '../../engine/index.ts';
+import type { Session } from '../core/session/session.ts';
+import { legOf } from '../core/session/setup.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal, trimmed, whole } from '../locale/numbers.ts';
-import type { Session } from '../session/session.ts';
-import { legOf } from '../setup.ts';
-import { balance, exercise, robotWelding, torchState } from '../state.ts';
+import { balance, exercise, robotWelding, torchState } from '../page.ts';
 import { ChoiceValue, NumberValue } from './value.tsx';
 
 const s = words.setting;
 const f = s.fields;
+const j = s.joins;
 const WIRES = ['0.8', '0.9', '1', '1.2'] as const;
 const KINDS: readonly JointKind[] = ['tee', 'lap'];
 const GASES: readonly GasName[] = ['M21-ArC-18', 'M21-ArC-25', 'C1'];
@@ -30,7 +31,7 @@ export function Sentence({ session }: { session: Session }) {
           options={KINDS.map((value) => ({ value, text: s.kind[value] }))}
           set={(kind) => session.edit({ joint: { kind } })}
         />
-        {', '}
+        {j.comma}
         <NumberValue
           {...common}
           label={f.plateB[joint.kind]}
@@ -41,7 +42,7 @@ export function Sentence({ session }: { session: Session }) {
           decimals={1}
           set={(plateB_mm) => session.edit({ joint: { plateB_mm } })}
         />
-        {' on '}
+        {j.on}
         <NumberValue
           {...common}
           label={f.plateA[joint.kind]}
@@ -53,7 +54,7 @@ export function Sentence({ session }: { session: Session }) {
           unit="mm"
           set={(plateA_mm) => session.edit({ joint: { plateA_mm } })}
         />
-        {' plate, '}
+        {j.plate}
         <NumberValue
           {...common}
           label={f.plateWidth}
@@ -64,7 +65,7 @@ export function Sentence({ session }: { session: Session }) {
           decimals={0}
           set={(plateWidth_mm) => session.edit({ joint: { plateWidth_mm } })}
         />
-        {' wide, '}
+        {j.wide}
         <NumberValue
           {...common}
           label={f.length}
@@ -75,7 +76,7 @@ export function Sentence({ session }: { session: Session }) {
           decimals={0}
           set={(length_mm) => session.edit({ joint: { length_mm } })}
         />
-        {' long, '}
+        {j.long}
         <NumberValue
           {...common}
           label={f.gap}
@@ -84,10 +85,10 @@ export function Sentence({ session }: { session: Session }) {
           to={3}
           step={0.25}
           decimals={2}
-          say={(x) => (x === 0 ? 'no gap' : `gap ${trimmed(x, 2)}`)}
+          say={(x) => (x === 0 ? s.noGap : s.gap(trimmed(x, 2)))}
           set={(gap_mm) => session.edit({ joint: { gap_mm } })}
         />
-        {', '}
+        {j.comma}
         <ChoiceValue
           {...common}
           label={f.tabs}
@@ -98,7 +99,7 @@ export function Sentence({ session }: { session: Session }) {
           ]}
           set={(tabs) => session.edit({ joint: { tabs: tabs === 'yes' } })}
         />
-        {', at '}
+        {j.at}
         <NumberValue
           {...common}
           label={f.startTemp}
@@ -110,7 +111,7 @@ export function Sentence({ session }: { session: Session }) {
           unit="°C"
           set={(startTemp_C) => session.edit({ joint: { startTemp_C } })}
         />
-        {', '}
+        {j.comma}
         {s.asks.leg}{' '}
         <NumberValue
           {...common}
@@ -136,7 +137,7 @@ export function Sentence({ session }: { session: Session }) {
           decimals={0}
           set={(tipToWork_mm) => session.edit({ hold: { tipToWork_mm } })}
         />
-        {' tip-to-work, held at '}
+        {j.held}
         <NumberValue
           {...common}
           label={f.workAngle}
@@ -148,7 +149,7 @@ export function Sentence({ session }: { session: Session }) {
           unit="°"
           set={(workAngle_deg) => session.edit({ hold: { workAngle_deg } })}
         />
-        {' and '}
+        {j.and}
         <NumberValue
           {...common}
           label={f.travelAngle}
@@ -160,7 +161,7 @@ export function Sentence({ session }: { session: Session }) {
           unit="°"
           set={(travelAngle_deg) => session.edit({ hold: { travelAngle_deg } })}
         />
-        {' push, climbing '}
+        {j.climbing}
         <NumberValue
           {...common}
           label={f.travel}
@@ -172,7 +173,7 @@ export function Sentence({ session }: { session: Session }) {
           unit="mm/s"
           set={(travel_mmps) => session.edit({ travel_mmps })}
         />
-        {'. '}
+        {j.stop}
       </p>
       <Balance />
     </div>
@@ -197,7 +198,7 @@ function ProcessValues({
         options={WIRES.map((value) => ({ value, text: Number(value).toFixed(1) }))}
         set={(wire) => session.edit({ process: { wire_mm: Number(wire) as ProcessOptions['wire_mm'] } })}
       />
-      {' wire, '}
+      {j.wire}
       <NumberValue
         disabled={disabled}
         label={f.feed}
@@ -209,7 +210,7 @@ function ProcessValues({
         unit="m/min"
         set={(feed_mpmin) => session.edit({ process: { feed_mpmin } })}
       />
-      {', '}
+      {j.comma}
       <NumberValue
         disabled={disabled}
         label={f.volts}
@@ -221,7 +222,7 @@ function ProcessValues({
         unit="V"
         set={(volts_V) => session.edit({ process: { volts_V } })}
       />
-      {', '}
+      {j.comma}
       <ChoiceValue
         disabled={disabled}
         label={f.gas}
@@ -229,7 +230,7 @@ function ProcessValues({
         options={GASES.map((value) => ({ value, text: s.gas[value] }))}
         set={(gas) => session.edit({ process: { gas } })}
       />
-      {', tip '}
+      {j.tip}
       <NumberValue
         disabled={disabled}
         label={f.tip}
@@ -238,10 +239,10 @@ function ProcessValues({
         to={6}
         step={1}
         decimals={0}
-        say={(x) => (x === 0 ? 'flush' : x > 0 ? `${trimmed(x, 0)} out` : `${trimmed(-x, 0)} in`)}
+        say={(x) => (x === 0 ? s.flush : x > 0 ? s.out(trimmed(x, 0)) : s.in(trimmed(-x, 0)))}
         set={(tip_mm) => session.edit({ process: { tip_mm } })}
       />
-      {' in a '}
+      {j.inA}
       <NumberValue
         disabled={disabled}
         label={f.nozzle}
@@ -252,7 +253,7 @@ function ProcessValues({
         decimals={0}
         set={(nozzle_mm) => session.edit({ process: { nozzle_mm } })}
       />
-      {' nozzle'}
+      {j.nozzle}
     </>
   );
 }
@@ -267,14 +268,14 @@ function Balance() {
     <p class="balance" data-testid="balance">
       {whole(current_A)}
       <span class="unit"> A</span>
-      {', laying '}
+      {j.laying}
       <b>{oneDecimal(laid_mm2)}</b>
       <span class="unit"> mm²</span>
-      {'; the joint holds '}
+      {j.holds}
       <b>{oneDecimal(holds_mm2)}</b>
-      {': '}
+      {j.colon}
       {even ? s.even : over > 0 ? s.over(over) : s.under(-over)}
-      {'. '}
+      {j.stop}
       {thick && s.thick}
     </p>
   );

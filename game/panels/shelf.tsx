@@ -1,47 +1,77 @@
+import type { Session } from '../core/session/session.ts';
+import type { AttemptEntry } from '../core/session/shelf.ts';
 import { words } from '../locale/index.ts';
-import type { Session } from '../session/session.ts';
-import { shelf } from '../state.ts';
+import { persistent, shelf, unfinished } from '../page.ts';
 import { Dialog } from './dialog.tsx';
-import { VerdictMark } from './verdictMark.tsx';
+import { UnfinishedList } from './unfinished.tsx';
+import { VerdictMark } from './verdict-mark.tsx';
+import { dayAndTime } from './when.ts';
+
+const w = words.shelf;
 
 /** Attempts this browser keeps. */
 export function ShelfDialog({ session, close }: { session: Session; close: () => void }) {
   return (
-    <Dialog title={words.shelf.title} close={close}>
+    <Dialog title={w.title} close={close}>
+      {unfinished.value.length > 0 && (
+        <>
+          <h3>{words.unfinished.heading}</h3>
+          <UnfinishedList session={session} taken={close} />
+        </>
+      )}
       {shelf.value.length === 0 ? (
-        <p>{words.shelf.empty}</p>
+        <p>{w.empty}</p>
       ) : (
         <ul class="shelf">
           {shelf.value.map((entry) => (
-            <li key={entry.id}>
-              <span class="when">
-                {new Date(entry.made_ms).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' })}
-              </span>
-              <span class="title">{entry.title}</span>
-              <span class="unit helped">{words.level.helped[entry.helped]}</span>
-              {entry.verdict ? <VerdictMark verdict={entry.verdict} /> : <span class="verdict" />}
-              <button
-                type="button"
-                onClick={() => {
-                  void session.openKept(entry.id);
-                  close();
-                }}
-              >
-                {words.shelf.open}
-              </button>
-              <button type="button" class="link" onClick={() => void session.remove(entry.id)}>
-                {words.shelf.remove}
-              </button>
-            </li>
+            <Row key={entry.id} session={session} entry={entry} close={close} />
           ))}
         </ul>
       )}
-      <p class="unit">{words.shelf.drop}</p>
+      <p class="unit">
+        {persistent.value === null ? w.unasked : persistent.value ? w.persistent : w.clearable} {w.drop}
+      </p>
       <p class="buttons">
         <button type="button" class="strong" onClick={close}>
           {words.about.close}
         </button>
       </p>
     </Dialog>
+  );
+}
+
+function Row({ session, entry, close }: { session: Session; entry: AttemptEntry; close: () => void }) {
+  const bad = entry.damaged !== null;
+  return (
+    <li class={bad ? 'damaged' : ''}>
+      <span class="when">{entry.made_ms === 0 ? '' : dayAndTime(entry.made_ms)}</span>
+      <span class="title">
+        {bad && entry.title === null ? entry.id : (entry.title ?? w.untitled)}
+        {entry.damaged !== null && <span class="unit"> {w.damaged(entry.damaged)}</span>}
+      </span>
+      <span class="unit helped">{bad ? '' : words.level.helped[entry.helped]}</span>
+      <span class="unit trend" title={w.trendTitle}>
+        {typeof entry.score === 'number' && w.trend(entry.score)}
+      </span>
+      {entry.verdict ? <VerdictMark verdict={entry.verdict} /> : <span class="verdict" />}
+      {bad ? (
+        <button type="button" onClick={() => void session.saveRaw(entry.id)}>
+          {w.saveRaw}
+        </button>
+      ) : (
+        <button
+          type="button"
+          onClick={() => {
+            void session.openKept(entry.id);
+            close();
+          }}
+        >
+          {w.open}
+        </button>
+      )}
+      <button type="button" class="link" onClick={() => void session.remove(entry.id)}>
+        {w.remove}
+      </button>
+    </li>
   );
 }

@@ -1,5 +1,5 @@
 import { cycleShares, type WeaveOptions, weaveAt } from '../../engine/index.ts';
-import { type Camera, toPane } from './camera.ts';
+import { type Camera, toPane } from '../core/hand/camera.ts';
 
 const FROM_BOTTOM_PX = 16;
 const LEAST_HALF_MM = 2.5;

@@ -1,7 +1,7 @@
 import Matter from 'matter-js';
 import { Buffer, BufferUsage, Geometry, GlProgram, Mesh, Shader } from 'pixi.js';
-import type { Camera } from './camera.ts';
-import { toPane } from './camera.ts';
+import type { Camera } from '../core/hand/camera.ts';
+import { toPane } from '../core/hand/camera.ts';
 
 /** Grams one drawn ball stands for; spatter balls of 0.5 to 1 mm weigh 0.5 to 4 mg (steel, 7.85 mg/mm3). */
 const BALL_G = 0.0025;

@@ -11,3 +11,15 @@ export function svgElement<K extends keyof SVGElementTagNameMap>(name: K, classN
 export function place(element: SVGElement, values: Record<string, number>): void {
   for (const [name, value] of Object.entries(values)) element.setAttribute(name, value.toFixed(2));
 }
+
+/** Puts a finished drawing into a shadow root. Style sheets, its own among them, are adopted: the page's policy allows none inline. */
+export function fillShadow(root: ShadowRoot, css: string, svg: string): void {
+  const parsed = document.createElement('template');
+  parsed.innerHTML = svg;
+  const inner = [...parsed.content.querySelectorAll('style')];
+  for (const style of inner) style.remove();
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync([css, ...inner.map((style) => style.textContent)].join('\n'));
+  root.adoptedStyleSheets = [sheet];
+  root.replaceChildren(parsed.content);
+}

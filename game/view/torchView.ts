@@ -1,5 +1,5 @@
-import type { Camera } from './camera.ts';
-import { toPane } from './camera.ts';
+import type { Camera } from '../core/hand/camera.ts';
+import { toPane } from '../core/hand/camera.ts';
 import { place, svgElement } from './svg.ts';
 
 export interface TorchPose {

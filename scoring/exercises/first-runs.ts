@@ -12,7 +12,7 @@ export const straightRun = exercise({
   weave: { pattern: 'straight', travel_mmps: 3, width_mm: 0, pauseA_s: 0, pauseB_s: 0, apex_mm: 0 },
   asked: { kind: 'leg', size_mm: 3.5, atMost_mm: 6, edgeBack_mm: null },
   profile: 'tern-dock-first-runs',
-  aids: { ghost: true },
+  aids: { pacer: true },
 });
 
 export const twoToePause = exercise({
@@ -25,7 +25,7 @@ export const twoToePause = exercise({
   weave: { pattern: 'zigzag', width_mm: 5, travel_mmps: 2.4, pauseA_s: 0.3, pauseB_s: 0.3, apex_mm: 0 },
   asked: { kind: 'leg', size_mm: 5, atMost_mm: 8, edgeBack_mm: null },
   profile: 'aws-d11-static-si',
-  aids: { ghost: true },
+  aids: { pacer: true },
 });
 
 export const settingsByEar = exercise({

@@ -1,5 +1,6 @@
-import { type Exercise, exerciseSchema, parseWith } from '../schema/index.ts';
-import { lap } from './laps.ts';
+import { type Exercise, exerciseSchema } from '../schema/exercise.ts';
+import { parseWith } from '../schema/problem.ts';
+import { lap } from './weaves.ts';
 import { exercise, targetFor, vee } from './workshop.ts';
 
 /** Name of an exercise made up on the spot. */
@@ -35,7 +36,7 @@ export function freeExercise(choice: FreeChoice): Exercise {
       edgeBack_mm: null,
     },
     profile: choice.profile,
-    aids: { ghost: true },
+    aids: { pacer: true },
   });
   // The bands are the taught ones, not the chosen weave's own: a weave without pauses is still told about them.
   const { pauseA_s, pauseB_s, tipToWork_mm, workAngle_deg } = made.joint.kind === 'lap' ? lap.demonstration : vee;

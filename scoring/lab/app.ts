@@ -7,7 +7,7 @@ import { HTTPException } from 'hono/http-exception';
 import { secureHeaders } from 'hono/secure-headers';
 import type { ContentfulStatusCode } from 'hono/utils/http-status';
 import { InputError } from '../index.ts';
-import { MOST_BYTES } from '../node.ts';
+import { MOST_BYTES } from '../node/index.ts';
 import { identify, type LabEnv } from './access.ts';
 import { guessLimit, requestLimit } from './limits.ts';
 import type { Parts } from './parts.ts';

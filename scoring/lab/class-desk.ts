@@ -27,7 +27,7 @@ export interface MarksRow {
 }
 
 /** What a score says in short. */
-export interface ScoreSummary {
+interface ScoreSummary {
   verdict: string | null;
   score: number | null;
   fault: string | null;

@@ -15,7 +15,7 @@ export function line(most: number) {
 /** Ids the lab gives out. */
 export const id = z.uuid();
 export const sha256 = z.string().regex(/^[0-9a-f]{64}$/, 'is not a SHA-256 in lower-case hex');
-export const time = z.iso.datetime({ offset: true });
+const time = z.iso.datetime({ offset: true });
 export const className = line(80);
 export const personName = line(120);
 export const title = line(120);
@@ -25,7 +25,7 @@ export const when = time
   .refine((text) => /^(19|20|21)\d\d-/.test(text), 'is not between 1900 and 2199')
   .transform((text) => new Date(text));
 
-export const problemsSchema = z
+const problemsSchema = z
   .object({
     error: z.string(),
     problems: z.array(z.object({ field: z.string(), message: z.string() })),

@@ -19,7 +19,7 @@ export interface TakenJob extends ScoreJob {
 const RETRIES = 3;
 
 /** Seconds after which a job whose worker fell silent is given to another; the slowest attempt allowed takes less. */
-export const EXPIRES_S = 900;
+const EXPIRES_S = 900;
 
 /** Jobs waiting to be scored by this version of engine and scoring. Workers of another version have a queue of their own. */
 export interface ScoreQueue {

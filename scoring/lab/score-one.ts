@@ -1,6 +1,6 @@
 import { EngineError } from '../../engine/index.ts';
 import { InputError, type Result } from '../index.ts';
-import { scoreBytes } from '../node.ts';
+import { scoreBytes } from '../node/index.ts';
 import { readJudge } from './judge.ts';
 
 /** Work for a scoring thread. */

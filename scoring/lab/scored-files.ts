@@ -1,4 +1,4 @@
-import type { Scored } from '../node.ts';
+import type { Scored } from '../node/index.ts';
 import type { ClassDesk, Handed } from './class-desk.ts';
 import { readJudge } from './judge.ts';
 

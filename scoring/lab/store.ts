@@ -22,7 +22,7 @@ export interface Store {
 }
 
 /** Migrations as committed; each has been what some lab out there stands at. */
-export const MIGRATIONS = fileURLToPath(new URL('./migrations', import.meta.url));
+const MIGRATIONS = fileURLToPath(new URL('./migrations', import.meta.url));
 
 /** Any number that nothing else in the database locks with. */
 const MIGRATION_LOCK = 710_551_882;

@@ -1,6 +1,6 @@
 import { and, eq, max } from 'drizzle-orm';
 import { readRecording } from '../index.ts';
-import { textOf } from '../node.ts';
+import { textOf } from '../node/index.ts';
 import type { AttemptFiles } from './attempt-files.ts';
 import { note } from './audit.ts';
 import { digestOf, submissionId } from './digests.ts';

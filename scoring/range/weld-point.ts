@@ -1,7 +1,8 @@
 import { handOfAmount, metalLaid_mm2, noFaults, recordPoses, weaveHand, wireState } from '../../engine/index.ts';
-import type { Exercise, LineVerdict, Result, Verdict } from '../schema/index.ts';
+import type { Exercise } from '../schema/exercise.ts';
 import { recordingSchema } from '../schema/recording.ts';
-import { scoreAttempt } from '../score/index.ts';
+import type { LineVerdict, Result, Verdict } from '../schema/result.ts';
+import { scoreAttempt } from '../score.ts';
 import type { RangePlan, RangePoint } from './plan.ts';
 
 /** What the robot hand made of one combination. */
@@ -73,8 +74,7 @@ function weld(plan: RangePlan, exercise: Exercise, amount: number, seed: number)
       simulation: { joint: exercise.joint, process: exercise.process, cell_mm: plan.cell_mm },
       origin: { kind: 'robot', weave: exercise.demonstration, faults },
       device: { kind: 'robot', measures: { tipToWork: true, workAngle: true, travelAngle: true }, scale: 1 },
-      aids: { ghost: false, beat: false, toeMarks: false, plainView: false, handRig: null },
-      seed,
+      aids: { pacer: false, beat: false, toeMarks: false, plainView: false, handRig: null },
       exercise,
     },
     weaveHand(exercise.demonstration, faults),

@@ -50,7 +50,7 @@ export const weaveSchema = z.strictObject({
   length_mm: z.number(),
 });
 
-export const faultsSchema = z.strictObject({
+const faultsSchema = z.strictObject({
   seed: z.number(),
   tremor_mm: z.number(),
   driftU_mm: z.number(),
@@ -73,15 +73,21 @@ export const deviceSchema = z.strictObject({
 });
 
 export const aidsInUseSchema = z.strictObject({
-  ghost: z.boolean(),
+  pacer: z.boolean(),
   beat: z.boolean(),
   toeMarks: z.boolean(),
   plainView: z.boolean(),
   handRig: handRigSchema.nullable(),
 });
 
+/** Who welded, and where; names as a class sheet shows them. */
+export const traineeSchema = z.strictObject({ name: z.string().min(1).max(120), bench: z.string().max(60) });
+
 export const originSchema = z.strictObject({
   kind: z.enum(['hand', 'robot']),
   weave: weaveSchema.exactOptional(),
   faults: faultsSchema.exactOptional(),
 });
+
+/** Weight and drag of the hand rig. */
+export type HandRig = z.infer<typeof handRigSchema>;

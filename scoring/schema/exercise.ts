@@ -43,7 +43,7 @@ const handTargetSchema = z.strictObject({
 export const exerciseSchema = z
   .strictObject({
     format: z.literal('toehold-exercise'),
-    version: z.literal(1),
+    version: z.literal(2),
     name,
     title: z.string().min(1).max(120),
     /** The job as told in the workshop. */
@@ -66,7 +66,7 @@ export const exerciseSchema = z
     /** The weave the robot hand shows, and previews use. */
     demonstration: weaveSchema,
     /** Aids the trainee may use without the attempt being named as aided. */
-    aids: z.strictObject({ ghost: z.boolean(), beat: z.boolean(), toeMarks: z.boolean(), handRig: z.boolean() }),
+    aids: z.strictObject({ pacer: z.boolean(), beat: z.boolean(), toeMarks: z.boolean(), handRig: z.boolean() }),
     /** What devices that cannot tell tip-to-work or angles are given. */
     hold: z.strictObject({ tipToWork_mm: z.number(), workAngle_deg: z.number(), travelAngle_deg: z.number() }),
   })
@@ -105,3 +105,16 @@ export type Asked = Exercise['asked'];
 export type HandTarget = Exercise['target'];
 /** From and to, both included. */
 export type Band = z.infer<typeof band>;
+
+/** A weld size said both ways. */
+export interface SizeAsked {
+  leg_mm: number;
+  throat_mm: number;
+}
+
+/** The size asked for as a leg and as a throat: a = z/√2 for an equal-leg fillet (from memory). */
+export function sizeAsked(asked: Asked): SizeAsked {
+  return asked.kind === 'leg'
+    ? { leg_mm: asked.size_mm, throat_mm: asked.size_mm / Math.SQRT2 }
+    : { leg_mm: asked.size_mm * Math.SQRT2, throat_mm: asked.size_mm };
+}

@@ -2,6 +2,7 @@ import { type Exercise, exerciseSchema } from './exercise.ts';
 import { InputError, parseWith } from './problem.ts';
 import { type Profile, profileSchema } from './profile.ts';
 import { type AttemptRecording, checkRecording, MOST_RECORDING_TEXT } from './recording.ts';
+import { exerciseVersions, upToCurrent } from './version.ts';
 
 /** Largest exercise or profile file taken in, characters. */
 const MOST_TEXT = 500_000;
@@ -43,7 +44,10 @@ export function readRecording(text: string, file = 'recording'): AttemptRecordin
 
 /** Reads an exercise from the text of its file. @throws InputError */
 export function readExercise(text: string, file = 'exercise'): Exercise {
-  return parseWith(exerciseSchema, parseJson(text, file, MOST_TEXT), file);
+  const found = parseJson(text, file, MOST_TEXT);
+  const older = typeof found === 'object' && found !== null && (found as { version?: unknown }).version === 1;
+  const current = older ? upToCurrent({ ...found }, file, exerciseVersions) : found;
+  return parseWith(exerciseSchema, current, file);
 }
 
 /** Reads an acceptance profile from the text of its file. @throws InputError */

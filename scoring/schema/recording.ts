@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { checkOptions } from '../../engine/index.ts';
-import { aidsInUseSchema, deviceSchema, originSchema, simulationSchema } from './bench.ts';
+import { checkOptions, ENDINGS } from '../../engine/index.ts';
+import { aidsInUseSchema, deviceSchema, originSchema, simulationSchema, traineeSchema } from './bench.ts';
 import { exerciseSchema } from './exercise.ts';
 import { describeFound, InputError, parseWith } from './problem.ts';
 import { recordingVersions, upToCurrent } from './version.ts';
@@ -10,12 +10,15 @@ export const MOST_POSES = 120_000;
 /** Largest recording file taken in, characters. */
 export const MOST_RECORDING_TEXT = 16_000_000;
 
+/** A link a second, the seal and the end. */
+const MOST_LINKS = MOST_POSES / 100 + 2;
+
 const column = z.array(z.int()).max(MOST_POSES);
 
 /** File format of a recording. `checkRecording` checks more: columns of one length, settings that can be welded. */
 export const recordingSchema = z.strictObject({
   format: z.literal('toehold-recording'),
-  version: z.literal(1),
+  version: z.literal(2),
   engine: z.string().min(1).max(40),
   simulation: simulationSchema,
   rate_Hz: z.literal(100),
@@ -24,11 +27,21 @@ export const recordingSchema = z.strictObject({
   origin: originSchema,
   device: deviceSchema,
   aids: aidsInUseSchema,
-  seed: z.number(),
+  /** Who welded, and where; null where nobody said. */
+  trainee: traineeSchema.nullable(),
+  /** When the attempt began; null where that is not known. */
+  started: z.iso.datetime({ offset: true }).nullable(),
+  /** Seed of the robot hand's faults; null for a hand. */
+  seed: z.number().nullable(),
   /** The exercise as it stood, or null for an attempt without one. */
   exercise: exerciseSchema.nullable(),
-  ended: z.enum(['stopped', 'too-slow', 'length-reached']),
+  ended: z.enum(ENDINGS),
   stateHash: z.string().max(64).nullable(),
+  /**
+   * Seal of everything above the poses, then a link a second of weld and one at the end: poses and state. Null in files of version 1 and
+   * where poses or settings were changed on purpose.
+   */
+  chain: z.array(z.string().max(64)).max(MOST_LINKS).nullable(),
 });
 
 /** A recording as this project reads it: the engine's recording with the exercise understood. */

@@ -14,8 +14,46 @@ export interface Versions {
   refused?: ReadonlyMap<number, string>;
 }
 
-/** Recordings: version 1 is the first that was ever written. */
-export const recordingVersions: Versions = { current: 1, steps: new Map() };
+/** The demonstration torch had another name in version 1. */
+function renamedPacer(aids: unknown): unknown {
+  if (typeof aids !== 'object' || aids === null || !('ghost' in aids)) return aids;
+  const { ghost, ...rest } = aids;
+  return { pacer: ghost, ...rest };
+}
+
+/** Exercises: 2 calls the demonstration torch a pacer. */
+export const exerciseVersions: Versions = {
+  current: 2,
+  steps: new Map([[1, (c) => ({ ...c, version: 2, aids: renamedPacer(c.aids) })]]),
+};
+
+/**
+ * Recordings: version 1 is the first that was ever written. 2 adds the chain, who welded and when, which version 1 does not know, and
+ * calls the demonstration torch a pacer.
+ */
+export const recordingVersions: Versions = {
+  current: 2,
+  steps: new Map([
+    [
+      1,
+      (c) => ({
+        ...c,
+        version: 2,
+        aids: renamedPacer(c.aids),
+        exercise: lifted(c.exercise),
+        trainee: null,
+        started: null,
+        chain: null,
+      }),
+    ],
+  ]),
+};
+
+/** The exercise inside a recording, brought up where it can be; the schema says what is wrong with the rest. */
+function lifted(exercise: unknown): unknown {
+  const older = typeof exercise === 'object' && exercise !== null && (exercise as Content).version === 1;
+  return older ? upToCurrent({ ...(exercise as Content) }, 'exercise', exerciseVersions) : exercise;
+}
 
 /**
  * Brings the content of a file up to the current version, step by step.

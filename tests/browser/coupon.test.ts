@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { couponReport, readCoupon } from '../../scoring/index.ts';
 import { facePlace, fusedAt, type MadeCoupon, marksOf } from '../scoring/marked.ts';
 import { weld } from '../scoring/welds.ts';
-import { BenchDriver } from './support/bench.ts';
+import { BenchDriver, keep } from './support/bench.ts';
 import { MarkingBoard } from './support/board.ts';
 import { launchChromium } from './support/chromium.ts';
 import { type Site, serveGame } from './support/site.ts';
@@ -68,7 +68,7 @@ function photograph(page: Page, kind: 'image/png' | 'image/jpeg'): Promise<Buffe
     .then((text) => Buffer.from(text, 'base64'));
 }
 
-const attempt = weld({ joint: { length_mm: 45 } });
+const attempt = weld({ joint: { length_mm: 30 } });
 
 describe('a real coupon laid beside an attempt', () => {
   let bench: BenchDriver;
@@ -184,7 +184,7 @@ describe('a real coupon laid beside an attempt', () => {
     await page.getByRole('button', { name: 'Save the marks as a file' }).click();
     const file = await download;
     expect(file.suggestedFilename()).toMatch(/\.coupon\.json$/);
-    const { readings, lines } = couponReport(readCoupon(readFileSync(await file.path(), 'utf8'), 'cut.coupon.json'));
+    const { readings, lines } = couponReport(readCoupon(readFileSync(await keep(file), 'utf8'), 'cut.coupon.json'));
     expect(Math.abs(readings.legA_mm - 6.4)).toBeLessThan(0.1);
     expect(Math.abs(readings.legB_mm - 5.7)).toBeLessThan(0.1);
     expect(

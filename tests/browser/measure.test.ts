@@ -1,9 +1,9 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { replay, type Section } from '../../engine/index.ts';
-import { depthOf, inward, spread } from '../../scoring/bead/isotherm.ts';
-import { outlineOf } from '../../scoring/bead/outline.ts';
 import { etchedCut, readSection } from '../../scoring/index.ts';
+import { depthOf, inward, spread } from '../../scoring/measures/section/isotherm.ts';
+import { outlineOf } from '../../scoring/measures/section/outline.ts';
 import { weld } from '../scoring/welds.ts';
 import { BenchDriver } from './support/bench.ts';
 import { MarkingBoard, type Spot } from './support/board.ts';
@@ -23,7 +23,7 @@ afterAll(async () => {
 
 /** Thick plates, so that the heat-affected zone ends inside them. */
 const attempt = weld({
-  joint: { plateA_mm: 10, plateB_mm: 10, length_mm: 45 },
+  joint: { plateA_mm: 10, plateB_mm: 10, length_mm: 30 },
   process: { feed_mpmin: 5.2, volts_V: 19 },
 });
 

@@ -50,7 +50,7 @@ async function starve(pids: readonly number[], share: number): Promise<() => voi
 }
 
 describe('a slow machine', () => {
-  it('throttled six times keeps real time, or stops and says why', async () => {
+  it('whose page is throttled six times still welds in real time: the bench has a thread of its own', async () => {
     const bench = await BenchDriver.open(browser, site.address, { plain: true });
     await bench.cdp.send('Emulation.setCPUThrottlingRate', { rate: 6 });
     const held_s = await bench.weld(polyline(PATH, SPEED_MMPS, 0.2), 16);
@@ -58,10 +58,8 @@ describe('a slow machine', () => {
     await bench.verdict();
     const { recording } = await bench.save();
     const on_s = recording.poses.trigger.filter((t) => t === 1).length / 100;
-    if (recording.ended === 'too-slow') {
-      expect(await bench.page.getByText(/^Stopped: this machine fell/).count()).toBe(1);
-      expect(on_s).toBeLessThan(held_s);
-    } else expect(Math.abs(on_s - held_s)).toBeLessThan(0.03);
+    expect(recording.ended).not.toBe('too-slow');
+    expect(Math.abs(on_s - held_s)).toBeLessThan(0.03);
     await bench.close();
   }, 120_000);
 

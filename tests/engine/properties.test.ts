@@ -29,7 +29,7 @@ const pose = fc.record({
 }) as fc.Arbitrary<Pose>;
 
 describe('hostile input', () => {
-  it('any pose is refused by name or leaves the attempt finite with closed accounts', () => {
+  it('(seed 20260107) any pose is refused by name or leaves the attempt finite with closed accounts', () => {
     const options = optionsOf({ joint: { length_mm: 20 }, cell_mm: 1 });
     fc.assert(
       fc.property(fc.array(pose, { minLength: 5, maxLength: 60 }), (list) => {
@@ -50,7 +50,7 @@ describe('hostile input', () => {
     );
   });
 
-  it('any settings are refused with a path and a range, or weld', () => {
+  it('(seed 20260108) any settings are refused with a path and a range, or weld', () => {
     const any = fc.oneof(hostile, fc.string({ maxLength: 8 }), fc.constant(null), fc.boolean(), fc.constant(undefined));
     fc.assert(
       fc.property(
@@ -121,13 +121,19 @@ describe('window', () => {
     const a = fine.surface();
     const b = windowed.surface();
     let sumHeight = 0;
+    let sumTemp = 0;
     let worstTemp = 0;
     for (let i = 0; i < a.height_mm.length; i++) {
+      const off_K = Math.abs(a.temp_C[i]! - b.temp_C[i]!);
       sumHeight += (a.height_mm[i]! - b.height_mm[i]!) ** 2;
-      worstTemp = Math.max(worstTemp, Math.abs(a.temp_C[i]! - b.temp_C[i]!));
+      sumTemp += off_K ** 2;
+      worstTemp = Math.max(worstTemp, off_K);
     }
-    expect(Math.sqrt(sumHeight / a.height_mm.length)).toBeLessThan(0.1);
-    expect(worstTemp).toBeLessThan(60);
+    const count = a.height_mm.length;
+    expect(Math.sqrt(sumHeight / count)).toBeLessThan(0.1);
+    // What DEVELOPERS.md says of it: 8 K (rms), 45 K at worst, between metal at some 600 °C and the plate beside it.
+    expect(Math.sqrt(sumTemp / count)).toBeLessThan(10);
+    expect(worstTemp).toBeLessThan(50);
     const strips = [fine.rootStrip(), windowed.rootStrip()];
     const mean = (i: number): number => {
       let sum = 0;

@@ -25,7 +25,7 @@ export function weldAll(): GoldenWelds {
 }
 
 /** First second at which a scene differs, in words; null where it does not. */
-export function parted(name: string, was: [string, string][] | undefined, now: [string, string][]): string | null {
+function parted(name: string, was: [string, string][] | undefined, now: [string, string][]): string | null {
   if (was === undefined) return `${name}: not in the golden set`;
   for (let n = 0; n < Math.max(was.length, now.length); n++) {
     const a = was[n];

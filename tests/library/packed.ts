@@ -9,7 +9,7 @@ const HERE = fileURLToPath(new URL('./', import.meta.url));
 const WINDOWS = process.platform === 'win32';
 
 /** What `prepare` and `npm pack` look at; the rest of the repository is not there, so nothing can lean on it. */
-const SOURCES = ['package.json', 'tsconfig.json', 'tsconfig.lib.json', 'README.md', 'engine', 'scoring'];
+const SOURCES = ['package.json', 'tsconfig.json', 'tsconfig.lib.json', 'README.md', 'LICENSE', 'engine', 'scoring'];
 
 /** What somebody who uses the package would have installed besides it. */
 const OWN_PACKAGES = ['typescript', '@types/node'];

@@ -30,13 +30,13 @@ export type SectionName = (typeof SECTIONS)[number];
  * it cannot be kept and between which shares (or amounts) the error really lies: the table shows it as missed, and the test fails when the
  * error leaves that span either way, so that neither a loss nor a gain goes unseen.
  */
-export type Tolerance =
+type Tolerance =
   | { share: number; notHeld?: readonly [number, number] }
   | { amount: number; notHeld?: readonly [number, number] }
   | { band: readonly [number, number] }
   | 'shown beside';
 
-export interface Check {
+interface Check {
   check: string;
   /** Where the expected value comes from; "memory" where no published page could be read. */
   source: string;
@@ -107,7 +107,7 @@ const end = (name: string): string => `<!-- end ${name} -->`;
 const HEADER = `# Checks against published answers
 
 Made by the tests in this folder, from what they measure: \`npm run reference:update\` writes it, and a test fails where it is not what
-the run gave. The engine's two solvers run on their own here (\`engine/alone/\`): heat on the rods and kernels of an attempt, the liquid
+the run gave. The engine's two solvers run on their own here (\`engine/solvers/\`): heat on the rods and kernels of an attempt, the liquid
 surface with an attempt's own relaxation. Formulas are in \`formulas/\`, written apart from the engine. "Memory" after a source means that
 no copy of it was at hand and the value was written down from memory. The last section comes from \`npm run test:slow\`
 (\`npm run reference:update -- --fine\`).

@@ -2,7 +2,6 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import {
   type Attempt,
   type AttemptRecording,
-  attemptOf,
   endSentences,
   judgeAttempt,
   profileNamed,
@@ -10,7 +9,7 @@ import {
   resultSchema,
 } from '../../scoring/index.ts';
 import { reStruck, restartFromAbove, restartOnCrater, tapped } from './technique.ts';
-import { type Weld, weld } from './welds.ts';
+import { seen, type Weld, weld } from './welds.ts';
 
 /**
  * Starts, stops and restarts of real welds: the robot's poses with the technique put in, welded by the engine. What they are held to
@@ -24,7 +23,7 @@ function result(name: string, w: Weld, judge: { profile?: string; leg_mm?: numbe
   let made = welded.get(name);
   if (made === undefined) {
     const recording = weld(w);
-    made = { recording, attempt: attemptOf(recording) };
+    made = { recording, attempt: seen(recording) };
     welded.set(name, made);
   }
   const own = made.recording.exercise!;

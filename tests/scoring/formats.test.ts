@@ -1,8 +1,10 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import {
   exercises,
+  exerciseVersions,
   InputError,
   jsonSchema,
   jsonSchemaNames,
@@ -15,7 +17,7 @@ import {
   scoreAttempt,
   upToCurrent,
 } from '../../scoring/index.ts';
-import { csvText, readAttemptName, textOf } from '../../scoring/node.ts';
+import { csvText, readAttemptName, textOf } from '../../scoring/node/index.ts';
 import { weld } from './welds.ts';
 
 const recording = weld({ joint: { length_mm: 30 }, weave: { length_mm: 3, shelf_s: 0 } });
@@ -60,10 +62,29 @@ describe('versions', () => {
   });
 
   it('of a recording: 1 is the first that was written', () => {
-    expect(recordingVersions.current).toBe(1);
+    expect(recordingVersions.current).toBe(2);
     expect(() => readRecording(JSON.stringify({ ...recording, version: 0 }), 'f')).toThrow(
-      /f: version: found 0, allowed: 1;/,
+      /f: version: found 0, allowed: 1, 2;/,
     );
+  });
+
+  it('of a recording: 1, as the command line of engine 0.2.0 wrote it, is brought up and never called edited', () => {
+    const text = readFileSync(new URL('./recording-version-1.json', import.meta.url), 'utf8');
+    const older = readRecording(text, 'older.json');
+    expect(older).toMatchObject({ version: 2, engine: '0.2.0', seed: 7, chain: null, trainee: null, started: null });
+    expect(older.aids).not.toHaveProperty('ghost');
+    expect(older.exercise).toMatchObject({ version: 2, aids: { pacer: true } });
+    const result = scoreAttempt(older);
+    expect(result.reasons.map((r) => r.code).filter((code) => /edited|differs/.test(code))).toEqual([]);
+    expect(result.notes.map((n) => n.code)).toEqual(expect.arrayContaining(['engine-differs', 'no-chain']));
+  });
+
+  it('of an exercise: 1 is brought up, the pacer by its old name', () => {
+    const [first] = exercises;
+    const { pacer, ...aids } = first!.aids;
+    const older = { ...first!, version: 1, aids: { ghost: pacer, ...aids } };
+    expect(readExercise(JSON.stringify(older))).toEqual(first);
+    expect(exerciseVersions.current).toBe(2);
   });
 
   it('a step that does not lead up is a fault of the program', () => {

@@ -11,12 +11,11 @@ import {
   provedResultSchema,
   RERUNS,
   type Result,
-  scoreAttempt,
   steps,
 } from '../../scoring/index.ts';
-import { backToMiddle, outOfBand } from '../../scoring/prove/habits.ts';
-import { readRecordedHand } from '../../scoring/prove/hand.ts';
-import { exerciseOf, MOUSE, weld } from './welds.ts';
+import { readRecordedHand } from '../../scoring/trials/hand.ts';
+import { backToMiddle, outOfBand } from '../../scoring/trials/sized.ts';
+import { exerciseOf, judge, MOUSE, weld } from './welds.ts';
 
 const short = { joint: { length_mm: 36, plateA_mm: 5, plateB_mm: 5 }, process: { feed_mpmin: 4.6, volts_V: 19 } };
 const knobs = Object.keys(steps) as Change['what'][];
@@ -94,7 +93,7 @@ describe('what is tried first', () => {
     outOfBand({ ...result, motion: { ...result.motion, ...motion } }, exercise);
 
   beforeAll(() => {
-    result = scoreAttempt(steady);
+    result = judge(steady);
   });
 
   it('is back to what was asked where the hand was off, farthest out first, never more than a hand is asked at once', () => {
@@ -128,7 +127,7 @@ describe('advice', () => {
   let far: ProvedResult;
   beforeAll(() => {
     const recording = weld({ ...short, weave: { tipToWork_mm: 24 } });
-    far = proveAdvice(recording, scoreAttempt(recording));
+    far = proveAdvice(recording, judge(recording));
   }, 120_000);
 
   it('is proved where the re-run mends that fault and spoils nothing', () => {
@@ -147,7 +146,7 @@ describe('advice', () => {
 
   it('that no single change bears out names a drill and asks for nothing', () => {
     const recording = weld({ ...short, weave: { pattern: 'straight' } });
-    const r = proveAdvice(recording, scoreAttempt(recording), { reruns: 3 });
+    const r = proveAdvice(recording, judge(recording), { reruns: 3 });
     expect(r.reruns).toBeLessThanOrEqual(3);
     const first = r.advice.find((a) => a.tried.length > 0)!;
     expect(first.proved).toBe(false);
@@ -159,7 +158,7 @@ describe('advice', () => {
   it('says first that more is laid than the joint holds, also where the hand and not the machine is to change', () => {
     const recording = weld({ ...short, weave: { width_mm: 1.5, travel_mmps: 2 } });
     const asked = exerciseOf({ ...short, weave: { width_mm: 5, travel_mmps: 2 } });
-    const result = scoreAttempt(recording, { exercise: asked });
+    const result = judge(recording, { exercise: asked });
     const first = proveAdvice(recording, result, { exercise: asked, enough: 1 }).advice[0]!;
     expect(result.advice[0]!.code).toBe('too-much-metal');
     expect(first.tried[0]!.change).toEqual({ what: 'width_mm', by: 3 });
@@ -167,7 +166,7 @@ describe('advice', () => {
   }, 60_000);
 
   it('on a weld within its limits is left as a habit, and nothing is welded again', () => {
-    const result = scoreAttempt(steady);
+    const result = judge(steady);
     const held = { ...result, lines: result.lines.map((l) => ({ ...l, verdict: 'within' as const })) };
     const r = proveAdvice(steady, held);
     expect(r.reruns).toBe(0);

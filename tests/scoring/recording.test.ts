@@ -40,7 +40,7 @@ describe('a recording', () => {
       spoilt((r) => (r.format = 'notes')),
       /a\.json: format: found "notes", allowed: "toehold-recording"/,
     ],
-    ['another version', spoilt((r) => (r.version = 2)), /version: found 2, allowed: 1; .*another version/],
+    ['another version', spoilt((r) => (r.version = 3)), /version: found 3, allowed: 1, 2; .*another version/],
     ['a list', '[]', /found a list of 0/],
     ['null', 'null', /found null/],
     ['an unknown field', spoilt((r) => (r.volts = 3)), /a\.json: volts: found 3, allowed: no such field/],
@@ -84,6 +84,8 @@ describe('a recording', () => {
     ],
     ['a pose beyond numbers', good.replace('"u":[', '"u":[1e999,'), /poses\.u\[0\]: found Infinity/],
     ['another rate', spoilt((r) => (r.rate_Hz = 1000)), /rate_Hz: found 1000, allowed: 100/],
+    ['a date in words', spoilt((r) => (r.started = 'Monday')), /started: found "Monday"/],
+    ['a trainee without a name', spoilt((r) => (r.trainee = { name: '', bench: 'b1' })), /trainee\.name: found ""/],
     ['an ending nobody knows', spoilt((r) => (r.ended = 'won')), /ended: found "won"/],
     [
       'a judged length off the joint',

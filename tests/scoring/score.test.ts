@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { exerciseNamed, type Result, resultSchema, scoreAttempt } from '../../scoring/index.ts';
-import { MOUSE, weld } from './welds.ts';
+import { judge, MOUSE, weld } from './welds.ts';
 
 /** One set of settings (6 mm tee, 0.9 wire, 5 m/min, 18 V, 2 mm/s), different hands. Behaviour is common practice, no source. */
 let weave: Result;
@@ -8,9 +8,9 @@ let straight: Result;
 let back: Result;
 
 beforeAll(() => {
-  weave = scoreAttempt(weld());
-  straight = scoreAttempt(weld({ weave: { pattern: 'straight' } }));
-  back = scoreAttempt(weld({ faults: { lead_mm: -3 } }));
+  weave = judge(weld());
+  straight = judge(weld({ weave: { pattern: 'straight' } }));
+  back = judge(weld({ faults: { lead_mm: -3 } }));
 }, 120_000);
 
 const line = (r: Result, measure: string) => r.lines.find((l) => l.measure === measure)!;
@@ -75,7 +75,7 @@ describe('arc held 3 mm back in the puddle', () => {
 
 describe('pause left out at one toe', () => {
   it('makes that side narrower, and says which toe', () => {
-    const a = scoreAttempt(weld({ weave: { pauseA_s: 0 } }));
+    const a = judge(weld({ weave: { pauseA_s: 0 } }));
     expect(a.bead.mean!.legA_mm).toBeLessThan(a.bead.mean!.legB_mm - 0.5);
     expect(a.advice.some((x) => x.code === 'toe-left-early' && x.side === 'A' && x.text.startsWith('Right toe'))).toBe(
       true,
@@ -85,8 +85,8 @@ describe('pause left out at one toe', () => {
 
   it('mirrors: the mirrored hand on a symmetric joint gives the mirrored report', () => {
     const joint = { kind: 'corner', plateA_mm: 8, plateB_mm: 8, length_mm: 45 } as const;
-    const one = scoreAttempt(weld({ joint, weave: { pauseA_s: 0.1, pauseB_s: 0.3, firstToe: 'A' } }));
-    const two = scoreAttempt(weld({ joint, weave: { pauseA_s: 0.3, pauseB_s: 0.1, firstToe: 'B' } }));
+    const one = judge(weld({ joint, weave: { pauseA_s: 0.1, pauseB_s: 0.3, firstToe: 'A' } }));
+    const two = judge(weld({ joint, weave: { pauseA_s: 0.3, pauseB_s: 0.1, firstToe: 'B' } }));
     for (const [i, s] of one.bead.stations.entries()) {
       const m = two.bead.stations[i]!;
       for (const [a, b] of [
@@ -106,7 +106,7 @@ describe('pause left out at one toe', () => {
 
 describe('metal laid against metal held', () => {
   it('crowns the bead by about the metal that is over, and says so first when the crown is outside', () => {
-    const r = scoreAttempt(
+    const r = judge(
       weld({ process: { feed_mpmin: 5.5 }, weave: { travel_mmps: 1.8 }, leg_mm: 6, profile: 'iso-5817-c' }),
     );
     expect(r.process.laid_mm2!).toBeGreaterThan(29);
@@ -120,7 +120,7 @@ describe('metal laid against metal held', () => {
   });
 
   it('finds a bead of 4 under where 6 was asked, over its length', () => {
-    const r = scoreAttempt(
+    const r = judge(
       weld({ process: { feed_mpmin: 3.5 }, weave: { travel_mmps: 3, width_mm: 3, apex_mm: 1 }, leg_mm: 6 }),
     );
     expect(line(r, 'leg')).toMatchObject({ verdict: 'outside', limit: 6 });
@@ -129,7 +129,7 @@ describe('metal laid against metal held', () => {
   });
 
   it('takes the gap off: 1.5 mm of gap, throat down, size down by the gap', () => {
-    const r = scoreAttempt(weld({ joint: { gap_mm: 1.5 } }));
+    const r = judge(weld({ joint: { gap_mm: 1.5 } }));
     expect(r.bead.mean!.size_mm).toBeLessThan(weave.bead.mean!.size_mm - 1.2);
     expect(r.bead.mean!.throat_mm).toBeLessThan(weave.bead.mean!.throat_mm - 0.7);
     expect(r.process.holds_mm2!).toBeGreaterThan(weave.process.holds_mm2!);
@@ -138,7 +138,7 @@ describe('metal laid against metal held', () => {
 
 describe('what the device did not measure', () => {
   it('is null with a reason, and changes nothing in the verdict', () => {
-    const mouse = scoreAttempt(weld({ device: MOUSE }));
+    const mouse = judge(weld({ device: MOUSE }));
     expect([mouse.motion.tipToWork_mm, mouse.motion.workAngle_deg, mouse.motion.travelAngle_deg]).toEqual([
       null,
       null,
@@ -154,7 +154,7 @@ describe('no verdict', () => {
   const code = (r: Result) => r.reasons.map((x) => x.code);
 
   it('for vertical-down: shown, with its shallow root, and refused', () => {
-    const r = scoreAttempt(weld({ hand: (poses) => poses.map((p) => ({ ...p, y_mm: 60 - p.y_mm })) }));
+    const r = judge(weld({ hand: (poses) => poses.map((p) => ({ ...p, y_mm: 60 - p.y_mm })) }));
     expect(r.verdict).toBe('no verdict');
     expect(code(r)).toContain('vertical-down');
     expect(r.bead.mean!.rootFusion_mm).toBeLessThan(0);
@@ -166,7 +166,7 @@ describe('no verdict', () => {
     ['a hand that stays still', (y: number) => y, (p: number) => p < 1000, 30],
     ['only the ends', (y: number) => y, (_p: number, y: number) => y < 18 || y > 48, null],
   ] as const)('for %s', (_name, _way, on, still) => {
-    const r = scoreAttempt(
+    const r = judge(
       weld({
         hand: (poses) => poses.map((p, i) => ({ ...p, y_mm: still ?? p.y_mm, trigger: p.trigger && on(i, p.y_mm) })),
       }),
@@ -179,15 +179,15 @@ describe('no verdict', () => {
     const scribble = weld({
       hand: (poses) => poses.map((p, i) => ({ ...p, u_mm: 8 * Math.sin(i * 0.9), y_mm: 30 + 28 * Math.sin(i * 0.13) })),
     });
-    expect(scoreAttempt(scribble).verdict).toBe('no verdict');
+    expect(judge(scribble).verdict).toBe('no verdict');
     const leave = weld({ hand: (poses) => poses.map((p) => ({ ...p, u_mm: p.y_mm > 30 ? p.u_mm + 60 : p.u_mm })) });
-    expect(code(scoreAttempt(leave))).toContain('judged-length-not-covered');
+    expect(code(judge(leave))).toContain('judged-length-not-covered');
     const dark = weld({ hand: (poses) => poses.slice(0, 200).map((p) => ({ ...p, trigger: false })) });
-    expect(code(scoreAttempt(dark))).toEqual(['no-arc']);
+    expect(code(judge(dark))).toEqual(['no-arc']);
   });
 
   it('for a second pass over a finished bead', () => {
-    const r = scoreAttempt(weld({ joint: { length_mm: 45 }, hand: (poses) => [...poses, ...poses] }));
+    const r = judge(weld({ joint: { length_mm: 45 }, hand: (poses) => [...poses, ...poses] }));
     expect(code(r)).toContain('second-pass');
     expect(r.advice[0]!.code).toBe('one-pass');
   });
@@ -204,11 +204,31 @@ describe('no verdict', () => {
   it('for edited settings, an edited exercise, edited poses', () => {
     const r = weld({ joint: { length_mm: 45 } });
     const ready = exerciseNamed('tee-inverted-v')!;
-    expect(code(scoreAttempt(r, { exercise: ready }))).toContain('settings-edited');
+    expect(code(judge(r, { exercise: ready }))).toContain('settings-edited');
     const easier = { ...r.exercise!, name: ready.name };
     expect(code(scoreAttempt({ ...r, exercise: easier }))).toContain('exercise-edited');
     const moved = { ...r, poses: { ...r.poses, u: r.poses.u.map((u, i) => (i > 900 ? u + 20 : u)) } };
-    expect(code(scoreAttempt(moved))).toContain('recording-edited');
+    const said = scoreAttempt(moved).reasons.find((x) => x.code === 'recording-edited');
+    expect(said!.text).toContain('from second 10 on');
+    const hotter = { ...r.simulation, process: { ...r.simulation.process, volts_V: 20 } };
+    expect(code(scoreAttempt({ ...r, simulation: hotter }))).toContain('header-edited');
+    expect(scoreAttempt({ ...r, ended: 'time-limit' }).reasons).toEqual([
+      expect.objectContaining({ code: 'recording-edited', text: expect.stringContaining('ended') }),
+    ]);
+  });
+
+  it('for a state that parts, without calling it edited; a file of another engine parts as it may', () => {
+    const r = weld({ joint: { length_mm: 30 }, weave: { length_mm: 6 } });
+    const link = r.chain![2]!;
+    const parted = { ...r, chain: r.chain!.map((x, n) => (n === 2 ? `${link.slice(0, 16)}${'0'.repeat(16)}` : x)) };
+    const found = scoreAttempt(parted).reasons.find((x) => x.code === 'state-differs');
+    expect(found!.text).toContain('in second 2');
+    const unchained = scoreAttempt({ ...r, chain: null, stateHash: '0123456789abcdef' });
+    expect(code(unchained)).toContain('state-differs');
+    expect(unchained.notes.map((n) => n.code)).toContain('no-chain');
+    const older = scoreAttempt({ ...r, engine: '0.2.0', chain: null, stateHash: '0123456789abcdef' });
+    expect(code(older).filter((x) => /edited|differs/.test(x))).toEqual([]);
+    expect(older.notes.find((n) => n.code === 'engine-differs')!.text).toContain('welded again here');
   });
 });
 
@@ -219,11 +239,11 @@ describe('notes', () => {
     const odd = scoreAttempt({
       ...r,
       origin: { kind: 'hand' },
-      exercise: { ...r.exercise!, aids: { ghost: false, beat: false, toeMarks: false, handRig: false } },
-      aids: { ghost: true, beat: true, toeMarks: false, plainView: false, handRig: { gun_g: 900, hose: 0.4 } },
+      exercise: { ...r.exercise!, aids: { pacer: false, beat: false, toeMarks: false, handRig: false } },
+      aids: { pacer: true, beat: true, toeMarks: false, plainView: false, handRig: { gun_g: 900, hose: 0.4 } },
     });
     const codes = odd.notes.map((n) => n.code);
     expect(codes).toEqual(expect.arrayContaining(['origin-device-mismatch', 'aids', 'hand-rig']));
-    expect(odd.notes.find((n) => n.code === 'aids')!.text).toContain('ghost, beat, hand rig');
+    expect(odd.notes.find((n) => n.code === 'aids')!.text).toContain('pacer, beat, hand rig');
   });
 });

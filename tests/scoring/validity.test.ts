@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { cheats } from '../validity/cheats.ts';
-import { ownHand } from '../validity/hands.ts';
-import type { Answer } from '../validity/jobs.ts';
-import { table, withTable } from '../validity/readme.ts';
-import { auc, icc1, icc2, kendallW, ranks, spearman } from '../validity/statistics.ts';
-import { passed, summarise, type Validity } from '../validity/summary.ts';
-import { exerciseOf, settingNames } from '../validity/weld.ts';
+import { cheats } from '../studies/validity/cheats.ts';
+import { ownHand } from '../studies/validity/hands.ts';
+import type { Answer } from '../studies/validity/jobs.ts';
+import { table, withTable } from '../studies/validity/readme.ts';
+import { auc, icc1, icc2, kendallW, ranks, spearman } from '../studies/validity/statistics.ts';
+import { passed, summarise, type Validity } from '../studies/validity/summary.ts';
+import { exerciseOf, settingNames } from '../studies/validity/weld.ts';
 
 /** The numbers validity rests on, against hand-worked and published examples. */
 describe('statistics', () => {

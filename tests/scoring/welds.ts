@@ -1,13 +1,25 @@
 import {
+  createRecorder,
+  createSimulation,
   defaultWeave,
   type HandFaults,
   noFaults,
   type Pose,
   type Recording,
-  recordPoses,
+  type RecordingMeta,
   weaveHand,
 } from '../../engine/index.ts';
-import { type AttemptRecording, checkRecording, type Exercise, freeExercise } from '../../scoring/index.ts';
+import {
+  type Attempt,
+  type AttemptRecording,
+  checkRecording,
+  type Exercise,
+  freeExercise,
+  judgeAttempt,
+  type Result,
+  type ScoreOptions,
+  Trace,
+} from '../../scoring/index.ts';
 
 /** A short tee welded by the robot hand, as a recording with its exercise; every field of the exercise can be set. */
 export interface Weld {
@@ -44,21 +56,53 @@ export function exerciseOf(w: Weld): Exercise {
   });
 }
 
+/** What was seen while a recording was welded, so that judging it need not weld it again. */
+const attempts = new WeakMap<AttemptRecording, Attempt>();
+
+/** Welds poses as the game does: recorded, traced and read as a file would be. */
+export function record(meta: RecordingMeta, poses: Iterable<Pose>): AttemptRecording {
+  const sim = createSimulation(meta.simulation);
+  const recorder = createRecorder(sim, meta);
+  const trace = new Trace();
+  for (const pose of poses) trace.add(sim.step(recorder.add(pose)));
+  const file = recorder.finish('hand-finished');
+  const recording = checkRecording(JSON.parse(JSON.stringify(file)), 'weld');
+  attempts.set(recording, {
+    simulation: recording.simulation,
+    trace,
+    section: (y_mm) => sim.section(y_mm),
+    accounts: sim.accounts(),
+    stateHash: sim.hash(),
+    states: recorder.states(),
+  });
+  return recording;
+}
+
+/** What was seen of a weld of this file. @throws for a recording that `record` or `weld` has not just made */
+export function seen(recording: AttemptRecording): Attempt {
+  const attempt = attempts.get(recording);
+  if (!attempt) throw new Error('not welded here: use attemptOf or scoreAttempt');
+  return attempt;
+}
+
+/** Judges a weld of this file from what was seen of it. That welding it again gives the same is tested by itself. */
+export function judge(recording: AttemptRecording, options: ScoreOptions = {}): Result {
+  return judgeAttempt(recording, seen(recording), options);
+}
+
 export function weld(w: Weld = {}): AttemptRecording {
   const exercise = exerciseOf(w);
   const faults = { ...noFaults(1), ...w.faults };
   const poses = [...weaveHand(exercise.demonstration, faults)];
   const device = w.device ?? ROBOT;
-  const recording = recordPoses(
+  return record(
     {
       simulation: { joint: exercise.joint, process: exercise.process, cell_mm: 0.75 },
       origin: device.kind === 'robot' ? { kind: 'robot', weave: exercise.demonstration, faults } : { kind: 'hand' },
       device,
-      aids: { ghost: false, beat: false, toeMarks: false, plainView: false, handRig: null },
-      seed: 1,
+      aids: { pacer: false, beat: false, toeMarks: false, plainView: false, handRig: null },
       exercise,
     },
     w.hand?.(poses) ?? poses,
   );
-  return checkRecording(JSON.parse(JSON.stringify(recording)), 'weld');
 }

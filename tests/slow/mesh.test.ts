@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { plusMinus } from '../../scoring/index.ts';
-import { meshStudy, moves } from '../studies/mesh.ts';
+import { meshStudy, moves } from '../studies/mesh/mesh.ts';
 
 /** Issue of trust: the working cell's readings stay within their plus-minus of the finest mesh, case by case (rms over cases). */
 describe('mesh study', () => {

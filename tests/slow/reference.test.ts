@@ -8,8 +8,8 @@ import { chordFace, columnsOf, grooveArea, grooveFace, TENSION } from '../refere
 import { t85Thick } from '../reference/formulas/cooling.ts';
 import { eagarTsai, KOU_STEEL as metal, neumann, rosenthalThick } from '../reference/formulas/heat.ts';
 import { segment, segmentHeight } from '../reference/formulas/surface.ts';
-import { drawAll, FOLDER } from '../reference/plots/all.ts';
 import { openReport } from '../reference/report.ts';
+import { drawAll, FOLDER } from '../studies/plots/all.ts';
 
 const report = openReport('fine', 'Finer cells');
 report.note(

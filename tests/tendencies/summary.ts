@@ -84,24 +84,27 @@ function read(sim: Simulation, [from, to]: [number, number]): Summary {
   let count = 0;
   for (let y = from; y <= to; y += 1) {
     const section = sim.section(y);
-    const reading = readSection(section);
-    const st = reading?.station;
+    const st = readSection(section)?.station;
+    // A weld that failed is not a cold one: without a bead there is nothing to compare.
+    if (!st) throw new Error(`no bead at ${y} mm between ${from} and ${to}: this case cannot show a tendency`);
     const values: Record<string, number> = {
-      legA: st?.legA_mm ?? 0,
-      legB: st?.legB_mm ?? 0,
-      convexity: st?.convexity_mm ?? 0,
-      throat: st?.throat_mm ?? 0,
-      faceWidth: st?.faceWidth_mm ?? 0,
-      overlap: st ? Math.max(st.overlapA_mm, st.overlapB_mm) : 0,
-      root: st?.rootFusion_mm ?? -5,
-      rootA: st?.rootFusionA_mm ?? -5,
-      rootB: st?.rootFusionB_mm ?? -5,
-      depthA: st?.fusionDepthA_mm ?? 0,
-      depthB: st?.fusionDepthB_mm ?? 0,
-      leastB: st?.leastFusionB_mm ?? 0,
-      edgeBack: st?.edgeMeltedBack_mm ?? 0,
+      legA: st.legA_mm,
+      legB: st.legB_mm,
+      convexity: st.convexity_mm,
+      throat: st.throat_mm,
+      faceWidth: st.faceWidth_mm,
+      overlap: Math.max(st.overlapA_mm, st.overlapB_mm),
+      // What could not be read makes the mean NaN, and a comparison with that fails.
+      root: st.rootFusion_mm ?? Number.NaN,
+      rootA: st.rootFusionA_mm ?? Number.NaN,
+      rootB: st.rootFusionB_mm ?? Number.NaN,
+      depthA: st.fusionDepthA_mm,
+      depthB: st.fusionDepthB_mm,
+      leastB: st.leastFusionB_mm,
+      // Only a lap has an edge to melt back.
+      edgeBack: st.edgeMeltedBack_mm ?? 0,
     };
-    undercut = Math.max(undercut, st?.undercutA_mm ?? 0, st?.undercutB_mm ?? 0);
+    undercut = Math.max(undercut, st.undercutA_mm, st.undercutB_mm);
     for (const [name, value] of Object.entries(values)) sums[name] = (sums[name] ?? 0) + value;
     crest.push(Math.max(...section.w_mm));
     legs.push((values.legA! + values.legB!) / 2);

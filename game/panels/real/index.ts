@@ -1,6 +1,6 @@
 import '../../style/marking.css';
 
-export { CouponBeside } from './couponBeside.tsx';
-export { CouponDialog } from './couponDialog.tsx';
-export { CouponFindings } from './couponFindings.tsx';
-export { MeasureDialog } from './measureDialog.tsx';
+export { CouponBeside } from './coupon-beside.tsx';
+export { CouponDialog } from './coupon-dialog.tsx';
+export { CouponFindings } from './coupon-findings.tsx';
+export { MeasureDialog } from './measure-dialog.tsx';

@@ -1,6 +1,6 @@
 import { createRoute, type OpenAPIHono, z } from '@hono/zod-openapi';
 import { stringify } from 'csv-stringify/sync';
-import { classSheet, rowsCsv, rowsJsonl } from '../../node.ts';
+import { classSheet, rowsCsv, rowsJsonl } from '../../node/index.ts';
 import { type LabEnv, only } from '../access.ts';
 import { note } from '../audit.ts';
 import type { ClassDesk } from '../class-desk.ts';

@@ -1,7 +1,7 @@
 import { createRoute, type OpenAPIHono, z } from '@hono/zod-openapi';
 import { and, eq, lte } from 'drizzle-orm';
 import { exerciseSchema, resultSchema } from '../../index.ts';
-import { MOST_BYTES } from '../../node.ts';
+import { MOST_BYTES } from '../../node/index.ts';
 import { type LabEnv, only } from '../access.ts';
 import { ClassDesk } from '../class-desk.ts';
 import { answers, id, sha256 } from '../fields.ts';

@@ -1,5 +1,7 @@
-import { readFileSync } from 'node:fs';
-import type { Browser, BrowserContextOptions, CDPSession, Page } from 'playwright-core';
+import { mkdtempSync, readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, BrowserContextOptions, CDPSession, Download, Page } from 'playwright-core';
 import type { Recording } from '../../../engine/index.ts';
 
 export interface Place {
@@ -20,12 +22,19 @@ const MEASURE_MS = 90_000;
 
 /** Drives the game the way a user does, in verbs; places are joint millimetres. */
 export class BenchDriver {
+  /** Errors of the page, refusals of its own security policy among them, and every request to anywhere but the place it came from. */
   readonly complaints: string[] = [];
 
   private constructor(
     readonly page: Page,
     readonly cdp: CDPSession,
+    address: string,
   ) {
+    const own = /^http/.test(address) ? new URL(address).origin : address;
+    page.context().on('request', (request) => {
+      const url = request.url();
+      if (!/^(blob|data):/.test(url) && !url.startsWith(own)) this.complaints.push(`asked ${url}`);
+    });
     page.on('pageerror', (error) => this.complaints.push(error.message));
     page.on('console', (message) => {
       if (message.type() === 'error') this.complaints.push(message.text());
@@ -36,7 +45,7 @@ export class BenchDriver {
   static async open(browser: Browser, address: string, options: BenchOptions = {}): Promise<BenchDriver> {
     const { exercise, plain, ...context } = options;
     const page = await (await browser.newContext({ viewport: { width: 1100, height: 760 }, ...context })).newPage();
-    const bench = new BenchDriver(page, await page.context().newCDPSession(page));
+    const bench = new BenchDriver(page, await page.context().newCDPSession(page), address);
     await page.goto(address);
     await page.getByRole('button', { name: plain ? 'Start in the plain view' : 'Understood' }).click();
     await page.locator('.pane canvas').waitFor();
@@ -139,7 +148,7 @@ export class BenchDriver {
   async save(): Promise<{ path: string; recording: Recording }> {
     const download = this.page.waitForEvent('download');
     await this.page.getByRole('button', { name: 'Save' }).click();
-    const path = await (await download).path();
+    const path = await keep(await download);
     return { path, recording: JSON.parse(readFileSync(path, 'utf8')) as Recording };
   }
 
@@ -151,4 +160,11 @@ export class BenchDriver {
   lines(): Promise<string[]> {
     return this.page.locator('.lines tbody tr').allInnerTexts();
   }
+}
+
+/** Where a download now lies: the shared browser hands files over, it does not say where it keeps them. */
+export async function keep(download: Download): Promise<string> {
+  const path = join(mkdtempSync(join(tmpdir(), 'toehold-saved-')), download.suggestedFilename());
+  await download.saveAs(path);
+  return path;
 }

@@ -1,27 +1,18 @@
-import { existsSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
-import { type PreviewServer, preview } from 'vite';
-
-const ROOT = fileURLToPath(new URL('../../../', import.meta.url));
+import { inject } from 'vitest';
+import { ELSEWHERE } from './chromium.ts';
 
 /** Address of the single file, for opening without a server. */
 export const SINGLE_FILE = new URL('../../../dist/toehold.html', import.meta.url).href;
 
 export interface Site {
   address: string;
+  /** The same under a name that is not this machine's, so that the browser takes it for a page from afar over plain http. */
+  elsewhere: string;
   close(): Promise<void>;
 }
 
-/** Serves the built game. @throws when it has not been built */
+/** The built game as `npm start` serves it: one server for the whole run, so closing it here ends nothing. */
 export async function serveGame(): Promise<Site> {
-  if (!existsSync(`${ROOT}dist/game/index.html`)) throw new Error('dist/game is missing: run `npm run build` first.');
-  const server: PreviewServer = await preview({
-    root: `${ROOT}game`,
-    configFile: `${ROOT}vite.config.ts`,
-    logLevel: 'error',
-    preview: { port: 0, strictPort: false, open: false },
-  });
-  const address = server.resolvedUrls?.local[0];
-  if (!address) throw new Error('The preview server has no address.');
-  return { address, close: () => server.close() };
+  const address = inject('game');
+  return { address, elsewhere: address.replace('localhost', ELSEWHERE), close: async () => undefined };
 }

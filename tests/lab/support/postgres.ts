@@ -2,7 +2,7 @@ import { execFileSync, spawnSync } from 'node:child_process';
 import { chownSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 
 /** A PostgreSQL server of the tests' own, in a temporary folder. */
 export interface TestPostgres {
@@ -14,8 +14,10 @@ export interface TestPostgres {
   stop(): void;
 }
 
-/** Where Debian puts the server's programs; they are not on the PATH there. */
+/** The folder of the server's programs: as `npm test` found it, or where Debian puts it, which is not on the PATH. */
 function binaries(): string {
+  const named = process.env.INITDB_PATH;
+  if (named) return dirname(named);
   const root = '/usr/lib/postgresql';
   const versions = existsSync(root) ? readdirSync(root).sort((a, b) => Number(b) - Number(a)) : [];
   for (const version of versions) {

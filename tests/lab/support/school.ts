@@ -59,7 +59,7 @@ export interface Answer {
   headers: Headers;
 }
 /** An answer as a test reads it: whatever field is asked for is there, or the check after it fails. */
-export type Json = readonly Json[] & string & { readonly [field: string]: Json };
+type Json = readonly Json[] & string & { readonly [field: string]: Json };
 
 /** Somebody at a browser: keeps the cookie, sends back the word of the page. */
 export class Person {

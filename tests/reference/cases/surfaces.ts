@@ -3,8 +3,8 @@ import { type SurfaceResult, settleSurface } from '../../../engine/index.ts';
 import { capillaryLength, convexityOf, hangingStrip, levelDrop, meniscus, segment } from '../formulas/surface.ts';
 
 /** Spacing of an attempt's columns at the working cell size, across and along. */
-export const CELL_MM = 0.75;
-export const DU_MM = CELL_MM / Math.SQRT2;
+const CELL_MM = 0.75;
+const DU_MM = CELL_MM / Math.SQRT2;
 export const TENSION = 1.2;
 export const DENSITY = 7000;
 const WEIGHTLESS = { u: 0, y: 0, w: 0 };

@@ -6,10 +6,6 @@ export const t85Thin = (q: number, d: number, t0: number, f2 = 1): number =>
 export const t85Thick = (q: number, t0: number, f3 = 1): number =>
   (6700 - 5 * t0) * q * (1 / (500 - t0) - 1 / (800 - t0)) * f3;
 
-/** The thicker plate is the slower of the two formulas up to this thickness, mm. */
-export const transition = (q: number, t0: number): number =>
-  Math.sqrt(((4300 - 4.3 * t0) * 1e5 * q * (1 / (500 - t0) + 1 / (800 - t0))) / (6700 - 5 * t0));
-
 /**
  * The metal these formulas stand for. Rosenthal's axis gives t = q/v / (2πλ) [..] and t = (q/v)² / (4πλρc d²) [..]; at 20 °C that is
  * λ = 1 / (2π 6.6) W/(mm K) and λρc = 1e6 / (4π 4214e5).

@@ -14,8 +14,8 @@ export interface Metal {
 /** Carbon steel of Kou, Welding Metallurgy 2e, Table 2.2 (from memory): λ 41 W/(m K), ρc 4.5e6 J/(m³ K), so a = 9.1 mm²/s. */
 export const KOU_STEEL: Metal = { conductivity_WpmK: 41, volumetric_Jpm3K: 4.5e6 };
 
-export const lambda = (m: Metal): number => m.conductivity_WpmK * 1e-3;
-export const rhoC = (m: Metal): number => m.volumetric_Jpm3K * 1e-9;
+const lambda = (m: Metal): number => m.conductivity_WpmK * 1e-3;
+const rhoC = (m: Metal): number => m.volumetric_Jpm3K * 1e-9;
 export const diffusivity = (m: Metal): number => lambda(m) / rhoC(m);
 
 /** Instantaneous plane, line and point source in endless metal (Carslaw & Jaeger, Conduction of Heat in Solids, ch. X). */

@@ -1,9 +1,9 @@
 import type { Section } from '../../../engine/index.ts';
-import { SQRT2 } from '../../../scoring/bead/frame.ts';
 import { viewOf } from '../../../scoring/draw/plates.ts';
 import { dimension, INK, num, PAPER, pathOf, QUIET, type Spot, tag, textAt } from '../../../scoring/draw/svg.ts';
 import type { Place } from '../../../scoring/draw/zones.ts';
 import { type Station, sectionSvg } from '../../../scoring/index.ts';
+import { SQRT2 } from '../../../scoring/measures/section/outline.ts';
 
 /** What is drawn over a cut: the bench's own drawing of it, bare, with the construction of one measure in ink. */
 const SCALE = 22;
@@ -15,7 +15,7 @@ export function across(p: { u: number; w: number }): Place {
 }
 
 /** Text on a halo of paper, so that it reads over the etch. */
-export function label(at: Spot, text: string, anchor: 'start' | 'middle' | 'end' = 'start'): string {
+function label(at: Spot, text: string, anchor: 'start' | 'middle' | 'end' = 'start'): string {
   return textAt(at, text, {
     'text-anchor': anchor,
     'font-size': TEXT,
@@ -27,7 +27,7 @@ export function label(at: Spot, text: string, anchor: 'start' | 'middle' | 'end'
   });
 }
 
-export function stroke(points: readonly Spot[], width = 1.2, dash = ''): string {
+function stroke(points: readonly Spot[], width = 1.2, dash = ''): string {
   return tag('path', {
     d: pathOf(points, false),
     fill: 'none',
@@ -37,7 +37,7 @@ export function stroke(points: readonly Spot[], width = 1.2, dash = ''): string 
   });
 }
 
-export function dot(at: Spot): string {
+function dot(at: Spot): string {
   return tag('circle', { cx: at.x, cy: at.y, r: 3.5, fill: INK });
 }
 

@@ -1,0 +1,54 @@
+import type { Section } from '../../../engine/index.ts';
+import { compareOwn, cutFrame, etchedCut, InputError, type Station, sectionSvg } from '../../../scoring/index.ts';
+import type { BenchAnswer, BenchRequest } from './protocol.ts';
+
+export type CutRequest = Extract<BenchRequest, { type: 'cut' | 'etched' | 'compareOwn' }>;
+
+/**
+ * What the page asked of a section: drawn with its readings, drawn bare, or compared with marks set on it.
+ * @param station the section's readings; null where there is no bead
+ */
+export function answerCut(request: CutRequest, section: Section, station: Station | null, job: number): BenchAnswer {
+  const { y_mm } = request;
+  if (request.type === 'compareOwn') {
+    try {
+      return { type: 'ownReading', job, y_mm, reading: compareOwn(section, request.marks), refused: null };
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      const [first] = error.problems;
+      return {
+        type: 'ownReading',
+        job,
+        y_mm,
+        reading: null,
+        refused: { found: first.found, allowed: first.allowed },
+      };
+    }
+  }
+  const { scale } = request;
+  if (request.type === 'etched')
+    return { type: 'etched', job, y_mm, cut: station && etchedCut(section, station, { scale, id: 'glass' }) };
+  const { id, glass } = request;
+  const svg =
+    glass && station ? etchedCut(section, station, { scale, id }).svg : sectionSvg(section, station, { id, scale });
+  return {
+    type: 'cut',
+    job,
+    y_mm,
+    scale,
+    svg,
+    frame: cutFrame(section, station, scale),
+    surface_mm: surfaceOf(section),
+    station,
+  };
+}
+
+/** Surface of a section as a, b pairs (see the frame in the engine's types). */
+function surfaceOf(section: Section): number[] {
+  const out: number[] = [];
+  for (const [i, u] of section.u_mm.entries()) {
+    const w = section.w_mm[i];
+    out.push((w + u) / Math.SQRT2, (w - u) / Math.SQRT2);
+  }
+  return out;
+}

@@ -1,0 +1,75 @@
+import type { Recording } from '../../../engine/index.ts';
+import { Latest } from '../bench/latest.ts';
+import type { BenchAnswer } from '../bench/protocol.ts';
+import type { BenchLine, OpenBench } from '../ports.ts';
+import type { Problem } from './problem.ts';
+import type { State } from './state.ts';
+
+/** Holds a second attempt beside the one on the bench, on a bench of its own, and cuts it at the same height. */
+export class Comparer {
+  private line: BenchLine | null = null;
+  private ready = false;
+  private at_mm = 0;
+  private readonly cuts = new Latest<number>((y_mm) =>
+    this.line?.ask({ type: 'cut', y_mm, id: 'beside', scale: this.state.cutScale.peek(), glass: false }),
+  );
+
+  constructor(
+    private readonly openBench: OpenBench,
+    private readonly state: State,
+    private readonly failed: (problem: Problem) => void,
+  ) {}
+
+  show(id: string, title: string | null, recording: Recording, y_mm: number): void {
+    this.close();
+    this.at_mm = y_mm;
+    this.state.other.value = { id, title };
+    this.state.otherBusy.value = { what: 'welding again', share: 0 };
+    this.line = this.openBench(
+      (answer) => this.hear(answer),
+      (message) => this.failed({ code: 'bench-broken', message }),
+    );
+    this.line.ask({ type: 'open', job: 1, recording });
+  }
+
+  cut(y_mm: number): void {
+    this.at_mm = y_mm;
+    if (this.ready) this.cuts.ask(y_mm);
+  }
+
+  close(): void {
+    this.line?.close();
+    this.line = null;
+    this.ready = false;
+    this.cuts.reset();
+    this.state.other.value = null;
+    this.state.otherCut.value = null;
+    this.state.otherBusy.value = null;
+  }
+
+  private hear(answer: BenchAnswer): void {
+    switch (answer.type) {
+      case 'surface':
+        this.line?.ask({ type: 'surfaceBack', buffer: answer.skin }, [answer.skin]);
+        return;
+      case 'progress':
+        this.state.otherBusy.value = { what: 'welding again', share: answer.share };
+        return;
+      case 'ended':
+        this.state.otherBusy.value = null;
+        this.ready = true;
+        this.cuts.ask(this.at_mm);
+        return;
+      case 'cut':
+        this.state.otherCut.value = answer;
+        this.cuts.answered();
+        return;
+      case 'failed':
+        this.close();
+        this.failed({ code: 'bench-refused', message: answer.message });
+        return;
+      default:
+        return;
+    }
+  }
+}

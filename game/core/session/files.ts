@@ -1,0 +1,16 @@
+import type { ChosenFile, WrittenDate } from '../ports.ts';
+import { FileTooLarge } from './problem.ts';
+
+/** `2026-03-14_tee-inverted-v_1532.json`: date, exercise, time of day. */
+export function fileName(made: WrittenDate, exercise: string): string {
+  return `${made.day}_${exercise}_${made.minute}.json`;
+}
+
+/** A file chosen or dropped; larger ones are refused before they are read. */
+const LARGEST_FILE_BYTES = 16_000_000;
+
+/** @throws FileTooLarge */
+export async function readText(file: ChosenFile): Promise<string> {
+  if (file.size > LARGEST_FILE_BYTES) throw new FileTooLarge(file.name, file.size, LARGEST_FILE_BYTES);
+  return file.text();
+}

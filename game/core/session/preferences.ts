@@ -1,0 +1,51 @@
+import { z } from 'zod';
+
+/** Bounds of the hand rig's sliders. */
+export const RIG_RANGE = { gun_g: { from: 200, to: 1500 }, hose: { from: 0, to: 1 } } as const;
+
+const rig = z.object({
+  /** Weight of the gun in the hand, g. */
+  gun_g: z.number().min(RIG_RANGE.gun_g.from).max(RIG_RANGE.gun_g.to),
+  /** Drag of the hose, 0 none to 1 stiff. */
+  hose: z.number().min(RIG_RANGE.hose.from).max(RIG_RANGE.hose.to),
+});
+
+const flag = (usual: boolean) => z.boolean().catch(usual);
+
+/**
+ * What the user has set for this browser; every field falls back by itself, so that an older or spoilt entry costs only itself. Some of
+ * these are written into attempts (rig, guides, plain view): what is not of this shape and range never gets there.
+ */
+const preferencesSchema = z.object({
+  exercise: z.string().max(60).nullable().catch(null),
+  cautionsRead: flag(false),
+  /** A torch that shows the weave to go by. */
+  pacer: flag(false),
+  beatSeen: flag(true),
+  beatHeard: flag(false),
+  toeMarks: flag(true),
+  plainView: flag(false),
+  handRig: rig.nullable().catch(null),
+  /** A key press of Space keeps the trigger until the next one. */
+  latchTrigger: flag(false),
+  sound: z.number().min(0).max(1).catch(0.25),
+  /** Device pixels per millimetre of this screen, from the bank card; null before calibration. */
+  devicePxPerMm: z.number().gt(0.5).lt(60).nullable().catch(null),
+  oneToOne: flag(false),
+  penTilts: flag(false),
+  /** Cuts open without readings, until measured or asked for. */
+  measureFirst: flag(false),
+  /** Guides as set here, whatever the level says. */
+  ownGuides: flag(false),
+  /** The browser has once been asked to keep the attempts for good. */
+  persistenceAsked: flag(false),
+});
+
+export type Preferences = z.infer<typeof preferencesSchema>;
+
+/** Preferences out of whatever was kept. */
+export function preferencesFrom(kept: unknown): Preferences {
+  const fields = typeof kept === 'object' && kept !== null && !Array.isArray(kept) ? kept : {};
+  // The pacer had another name in entries of earlier days.
+  return preferencesSchema.parse('ghost' in fields ? { pacer: fields.ghost, ...fields } : fields);
+}

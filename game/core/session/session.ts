@@ -1,0 +1,422 @@
+import { effect } from '@preact/signals-core';
+import { noFaults, POSE_RATE_HZ, type Recording } from '../../../engine/index.ts';
+import { type Exercise, readRecording } from '../../../scoring/index.ts';
+import { Latest } from '../bench/latest.ts';
+import type { BenchAnswer, SurfaceMessage } from '../bench/protocol.ts';
+import type { SurfaceFrame } from '../bench/surface-frame.ts';
+import { type TraceColumn, TraceLog } from '../bench/trace-log.ts';
+import type { TorchSample } from '../hand/sample.ts';
+import { TorchTool } from '../hand/torch-tool.ts';
+import type { BenchLine, ChosenFile, Ports } from '../ports.ts';
+import { Comparer } from './comparer.ts';
+import { Coupons } from './coupons.ts';
+import { fileName, readText } from './files.ts';
+import { Keeper } from './keeper.ts';
+import { Measurer } from './measurer.ts';
+import { attemptMeta } from './meta.ts';
+import { preferencesFrom } from './preferences.ts';
+import { type Problem, problemOf } from './problem.ts';
+import { editExercise, type SetupEdit, simulationOf } from './setup.ts';
+import { FILE_ID } from './shelf.ts';
+import { cutOf, exerciseOf, readyExercise, type State } from './state.ts';
+import { Watch } from './watch.ts';
+
+/** Part of a file's name where the attempt has no exercise. */
+const NAMELESS = 'attempt';
+/** Least time between two read-outs while welding. */
+const LIVE_MS = 150;
+
+/** An opening under way; it becomes the attempt on the bench only once it has been welded again. */
+interface Opening {
+  /** What there is of an attempt that was never ended. */
+  unfinished?: true;
+  recording: Recording;
+  file: string | null;
+  id: string;
+  made_ms: number;
+}
+
+/** Joins hand, benches and state: what the user can do, each a method. */
+export class Session {
+  readonly tool: TorchTool;
+  readonly trace = new TraceLog();
+  /** Told of each new picture of the surface; its skin goes back to the bench when this returns. */
+  onSurface: (frame: SurfaceFrame) => void = () => undefined;
+  private job = 0;
+  private opening: Opening | null = null;
+  /** What lay on the bench before the opening under way; it comes back if that fails. */
+  private before: Opening | null = null;
+  private read_ms = 0;
+  /** Of the attempt being welded; known from the strike on, so that it can be kept as it comes. */
+  private struck: { id: string; made_ms: number } | null = null;
+  private bench: BenchLine;
+  private readonly watch: Watch;
+  private readonly comparer: Comparer;
+  private readonly keeper: Keeper;
+  readonly coupons: Coupons;
+  readonly measurer: Measurer;
+  private readonly cuts: Latest<number>;
+  private readonly seeks: Latest<number | null>;
+
+  constructor(
+    private readonly ports: Ports,
+    private readonly state: State,
+  ) {
+    state.preferences.value = preferencesFrom(ports.preferences.load());
+    effect(() => ports.preferences.save(state.preferences.value));
+    state.exercise.value = readyExercise(state.preferences.value.exercise);
+    state.cutAt.value = cutOf(state.exercise.value);
+    this.watch = new Watch(ports.clock, () => void this.lost());
+    this.bench = this.openBench();
+    this.cuts = new Latest((y_mm) => {
+      const glass = state.readingsHidden.peek();
+      this.bench.ask({ type: 'cut', y_mm, id: 'cut', scale: state.cutScale.peek(), glass });
+    });
+    this.seeks = new Latest((t_s) => this.bench.ask({ type: 'seek', t_s }));
+    this.comparer = new Comparer(ports.openBench, state, (problem) => this.broken(problem));
+    this.keeper = new Keeper(ports, state);
+    this.coupons = new Coupons(ports, state);
+    this.measurer = new Measurer(state, (request) => this.bench.ask(request));
+    this.tool = new TorchTool({
+      strike: (sample) => this.strike(sample),
+      samples: (samples, until_ms) => this.bench.ask({ type: 'samples', samples, until_ms }),
+      finish: (at_ms) => this.bench.ask({ type: 'finish', at_ms }),
+      changed: (torch) => {
+        state.torchState.value = torch;
+        state.announcement.value = { code: 'torch', torch };
+      },
+    });
+    effect(() => {
+      state.cutScale.value;
+      state.readingsHidden.value;
+      this.cuts.ask(state.cutAt.peek());
+      this.comparer.cut(state.cutAt.peek());
+    });
+    void this.keeper.refresh();
+    void ports.persistence.granted().then((granted) => {
+      state.persistent.value = granted;
+    });
+  }
+
+  private openBench(): BenchLine {
+    this.watch.newBench();
+    return this.ports.openBench(
+      (answer) => this.hear(answer),
+      (message) => {
+        this.watch.stop();
+        this.broken({ code: 'bench-broken', message });
+        void this.keeper.abandon();
+      },
+    );
+  }
+
+  /** Once a frame. @param complete_ms readings up to here have all been delivered, also where the hand rested and there were none */
+  tick(complete_ms: number): void {
+    const now_ms = this.ports.clock.now_ms();
+    this.tool.tick(now_ms, complete_ms);
+    this.state.restrikeLeft_s.value = Math.ceil(this.tool.restrikeLeft_s(now_ms));
+  }
+
+  /** Ends the attempt instead of waiting for another strike. */
+  finish(): void {
+    this.tool.finish(this.ports.clock.now_ms());
+  }
+
+  chooseExercise(name: string): void {
+    const chosen = readyExercise(name);
+    this.state.setPreference('exercise', chosen.name);
+    this.useExercise(chosen);
+  }
+
+  edit(edit: SetupEdit): void {
+    try {
+      this.useExercise(editExercise(this.state.exercise.value, edit));
+    } catch (error) {
+      this.tell(error);
+    }
+  }
+
+  /** Puts a cold piece on the bench. */
+  again(): void {
+    this.tool.again();
+    this.job += 1;
+    this.clear();
+    void this.keeper.abandon();
+    this.bench.ask({ type: 'prepare', job: this.job, simulation: simulationOf(this.state.exercise.value) });
+    this.cuts.ask(this.state.cutAt.value);
+  }
+
+  /** The robot hand welds the exercise's weave, marked as a robot in the recording. */
+  demonstrate(): void {
+    this.again();
+    const { demonstration: weave } = this.state.exercise.value;
+    const faults = noFaults();
+    const meta = attemptMeta(this.state, { kind: 'robot', weave, faults }, this.startedAt(this.ports.clock.date_ms()));
+    this.job += 1;
+    this.state.robotWelding.value = true;
+    this.watch.start();
+    this.bench.ask({ type: 'demonstrate', job: this.job, meta, weave, faults });
+  }
+
+  stopRobot(): void {
+    this.bench.ask({ type: 'finish', at_ms: this.ports.clock.now_ms() });
+  }
+
+  cutAt(y_mm: number): void {
+    const { length_mm } = this.state.exercise.value.joint;
+    this.state.cutAt.value = Math.round(Math.min(Math.max(y_mm, 0), length_mm) * 10) / 10;
+    this.cuts.ask(this.state.cutAt.value);
+    this.comparer.cut(this.state.cutAt.value);
+  }
+
+  /** Shows the attempt as it was at a time; null goes back to the finished piece. */
+  seek(t_s: number | null): void {
+    if (!this.state.finished.value) return;
+    this.state.shownTime.value = t_s === null || t_s >= this.state.duration_s.value ? null : Math.max(0, t_s);
+    this.seeks.ask(this.state.shownTime.value);
+    this.cuts.ask(this.state.cutAt.value);
+  }
+
+  /** Takes joint, cut and replay to a place of the attempt: the moment given, or when the arc first came to that height. */
+  goTo(y_mm: number | null, t_s: number | null): void {
+    this.state.playing.value = false;
+    if (y_mm !== null) this.cutAt(y_mm);
+    const time = t_s ?? (y_mm === null ? null : this.trace.firstAt(y_mm));
+    if (time !== null) this.seek(time);
+  }
+
+  save(): void {
+    const done = this.state.finished.value;
+    if (!done) return;
+    const name = fileName(this.ports.clock.written(done.made_ms), exerciseOf(done.recording)?.name ?? NAMELESS);
+    this.ports.files.save(done.recording, name);
+  }
+
+  async openFile(file: ChosenFile): Promise<void> {
+    try {
+      const recording = readRecording(await readText(file), file.name) as Recording;
+      this.weldAgain({
+        recording,
+        file: file.name,
+        id: `${FILE_ID}${recording.stateHash}`,
+        made_ms: this.ports.clock.date_ms(),
+      });
+    } catch (error) {
+      this.tell(error);
+    }
+  }
+
+  async openKept(id: string): Promise<void> {
+    try {
+      const kept = await this.keeper.load(id);
+      if (kept) this.weldAgain({ recording: kept.recording, file: null, id, made_ms: kept.made_ms });
+    } catch (error) {
+      this.tell(error);
+    }
+  }
+
+  /** Welds an attempt that was never ended up to where it was left, ends it there and judges it. */
+  async openUnfinished(id: string): Promise<void> {
+    try {
+      const { recording, made_ms } = await this.keeper.take(id);
+      this.weldAgain({ recording, file: null, id, made_ms, unfinished: true });
+    } catch (error) {
+      this.tell(error);
+    }
+  }
+
+  /** Saves a record as it is kept, spoilt or not. */
+  async saveRaw(id: string): Promise<void> {
+    await this.keeper.saveRaw(id);
+  }
+
+  async remove(id: string): Promise<void> {
+    await this.keeper.forget(id);
+  }
+
+  /** Lays a kept attempt beside the one on the bench; null takes it away. */
+  async compareWith(id: string | null): Promise<void> {
+    this.comparer.close();
+    if (id === null) return;
+    try {
+      const kept = await this.keeper.load(id);
+      if (kept) this.comparer.show(id, kept.title, kept.recording, this.state.cutAt.value);
+    } catch (error) {
+      this.tell(error);
+    }
+  }
+
+  private useExercise(exercise: Exercise): void {
+    if (exercise.joint.kind !== this.state.exercise.value.joint.kind) this.comparer.close();
+    this.state.exercise.value = exercise;
+    const { length_mm } = exercise.joint;
+    if (this.state.cutAt.value > length_mm) this.state.cutAt.value = exercise.cuts_mm[1] ?? length_mm / 2;
+    this.again();
+  }
+
+  private clear(): void {
+    this.opening = null;
+    this.struck = null;
+    this.watch.stop();
+    this.trace.clear();
+    this.read_ms = 0;
+    this.state.live.value = null;
+    this.cuts.reset();
+    this.seeks.reset();
+    this.state.robotWelding.value = false;
+    this.state.finished.value = null;
+    this.measurer.close();
+    void this.coupons.show(null);
+    this.state.result.value = null;
+    this.state.opened.value = null;
+    this.state.busy.value = null;
+    this.state.shownTime.value = null;
+    this.state.playing.value = false;
+  }
+
+  private startedAt(date_ms: number): string {
+    return this.ports.clock.written(date_ms).iso;
+  }
+
+  private strike(sample: TorchSample): void {
+    this.job += 1;
+    this.clear();
+    const made_ms = this.ports.clock.date_ms();
+    const meta = attemptMeta(this.state, { kind: 'hand' }, this.startedAt(made_ms));
+    this.struck = { id: this.ports.newId(), made_ms };
+    this.keeper.begin(this.struck.id, made_ms, meta, simulationOf(this.state.exercise.value));
+    this.watch.start();
+    this.bench.ask({ type: 'strike', job: this.job, meta, samples: [sample] });
+  }
+
+  private weldAgain(opening: Opening): void {
+    this.job += 1;
+    this.comparer.close();
+    this.before = this.state.finished.value;
+    this.clear();
+    this.state.problem.value = null;
+    this.opening = opening;
+    const { recording } = opening;
+    const { joint, process } = recording.simulation;
+    const exercise = exerciseOf(recording);
+    this.state.exercise.value = exercise
+      ? { ...exercise, joint, process }
+      : editExercise(this.state.exercise.value, { joint, process });
+    if (this.state.cutAt.value > joint.length_mm) this.state.cutAt.value = joint.length_mm / 2;
+    this.state.busy.value = { what: 'welding again', share: 0 };
+    this.watch.start();
+    this.bench.ask({ type: opening.unfinished ? 'recover' : 'open', job: this.job, recording });
+  }
+
+  private hear(answer: BenchAnswer): void {
+    this.watch.heard();
+    if (answer.type === 'surface') this.hearSurface(answer);
+    if (answer.type === 'cut') this.cuts.answered();
+    if ('job' in answer && answer.job !== this.job && answer.job !== -1) return;
+    switch (answer.type) {
+      case 'ended':
+        this.hearEnded(answer);
+        return;
+      case 'scored':
+        this.state.busy.value = null;
+        this.state.result.value = answer.result;
+        this.state.opened.value = answer.strip;
+        this.state.announcement.value = { code: 'verdict', result: answer.result };
+        if (this.state.finished.value) void this.keeper.keep(this.state.finished.value, answer.result);
+        return;
+      case 'poses':
+        this.keeper.poses(answer.from, answer.poses);
+        return;
+      case 'progress':
+        this.state.busy.value = { what: 'welding again', share: answer.share };
+        return;
+      case 'cut':
+        this.state.cut.value = answer;
+        return;
+      case 'etched':
+      case 'ownReading':
+        this.measurer.hear(answer);
+        return;
+      case 'failed':
+        this.watch.stop();
+        if (answer.doing === 'open' && this.before) this.weldAgain(this.before);
+        this.broken({ code: 'bench-refused', message: answer.message });
+        return;
+      default:
+        return;
+    }
+  }
+
+  private hearSurface(message: SurfaceMessage): void {
+    const { job, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, skin, t_s } = message;
+    if (job === this.job) {
+      this.trace.append(new Float32Array(message.trace));
+      this.readOut();
+      this.onSurface({ t_s, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, skin: new Float32Array(skin) });
+      if (this.state.finished.value) this.seeks.answered();
+    }
+    this.bench.ask({ type: 'surfaceBack', buffer: skin }, [skin]);
+  }
+
+  /** What the newest row of the trace says, a few times a second. */
+  private readOut(): void {
+    const now_ms = this.ports.clock.now_ms();
+    const row = this.trace.length - 1;
+    if (row < 0 || now_ms - this.read_ms < LIVE_MS) return;
+    this.read_ms = now_ms;
+    const at = (column: TraceColumn): number => this.trace.value(row, column);
+    this.state.live.value = {
+      t_s: at('t_s'),
+      aimY_mm: at('aimY_mm'),
+      current_A: at('current_A'),
+      tipToWork_mm: at('tipToWork_mm'),
+      nozzleTouching: at('nozzleTouching') === 1,
+    };
+  }
+
+  private hearEnded(answer: Extract<BenchAnswer, { type: 'ended' }>): void {
+    const { recording, hash, lag_s } = answer;
+    const from = this.opening ?? this.struck;
+    const file = this.opening?.file ?? null;
+    this.opening = null;
+    this.struck = null;
+    this.watch.stop();
+    this.tool.ended();
+    this.state.robotWelding.value = false;
+    this.state.finished.value = {
+      id: from?.id ?? this.ports.newId(),
+      made_ms: from?.made_ms ?? this.ports.clock.date_ms(),
+      recording,
+      hash,
+      lag_s,
+      file,
+    };
+    this.state.announcement.value = { code: 'ended', ended: recording.ended };
+    this.cuts.ask(this.state.cutAt.value);
+    void this.keeper.keep(this.state.finished.value, null);
+    void this.coupons.show(this.state.finished.value.id);
+    this.state.busy.value = { what: 'measuring', share: 0 };
+  }
+
+  /** The bench at work has fallen silent: another takes its place, with a cold piece; what was welded is kept and offered. */
+  private async lost(): Promise<void> {
+    const byHand = this.struck !== null;
+    this.bench.close();
+    this.bench = this.openBench();
+    const keeping = this.keeper.abandon();
+    this.again();
+    const kept_s = byHand ? (await keeping) / POSE_RATE_HZ : null;
+    this.broken({ code: 'bench-silent', kept_s });
+  }
+
+  private broken(problem: Problem): void {
+    this.state.busy.value = null;
+    this.cuts.reset();
+    this.seeks.reset();
+    this.state.problem.value = problem;
+  }
+
+  private tell(error: unknown): void {
+    this.state.problem.value = problemOf(error);
+  }
+}

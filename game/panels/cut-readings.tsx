@@ -1,0 +1,50 @@
+import { type PlusMinusName, plusMinusAt, type Station } from '../../scoring/index.ts';
+import { CELL_MM } from '../core/session/setup.ts';
+import { words } from '../locale/index.ts';
+import { oneDecimal, trimmed } from '../locale/numbers.ts';
+import { exercise } from '../page.ts';
+
+interface Row {
+  name: string;
+  value: number;
+  plusMinus: PlusMinusName;
+}
+
+/** What was measured on one cut, each with its give or take; as many decimals as the drawing letters, so that both say the same. */
+export function CutReadings({ station }: { station: Station }) {
+  const kind = exercise.value.joint.kind;
+  const c = words.cut.readings;
+  const right = words.findings.side(kind, 'A');
+  const left = words.findings.side(kind, 'B');
+  const rows: Row[] = [
+    { name: `${c.leg} ${left}`, value: station.legB_mm, plusMinus: 'leg' },
+    { name: `${c.leg} ${right}`, value: station.legA_mm, plusMinus: 'leg' },
+    { name: c.throat, value: station.throat_mm, plusMinus: 'throat' },
+    { name: c.convexity, value: station.convexity_mm, plusMinus: 'convexity' },
+    { name: `${c.undercut} ${left}`, value: station.undercutB_mm, plusMinus: 'undercut' },
+    { name: `${c.undercut} ${right}`, value: station.undercutA_mm, plusMinus: 'undercut' },
+    { name: `${c.fused} ${left}`, value: station.fusionDepthB_mm, plusMinus: 'fusion' },
+    { name: `${c.fused} ${right}`, value: station.fusionDepthA_mm, plusMinus: 'fusion' },
+  ];
+  const root = station.rootFusion_mm;
+  return (
+    <table class="readings">
+      <tbody>
+        {rows.map((row) => (
+          <tr key={row.name}>
+            <th scope="row">{row.name}</th>
+            <td>{oneDecimal(row.value)}</td>
+            <td class="unit">± {trimmed(plusMinusAt(row.plusMinus, CELL_MM), 2)}</td>
+          </tr>
+        ))}
+        <tr class="root">
+          <th scope="row">{c.root}</th>
+          <td colSpan={2}>
+            {root > 0 ? c.past(oneDecimal(root)) : c.short(oneDecimal(-root))}{' '}
+            <span class="unit">± {trimmed(plusMinusAt('root fusion', CELL_MM), 2)}</span>
+          </td>
+        </tr>
+      </tbody>
+    </table>
+  );
+}

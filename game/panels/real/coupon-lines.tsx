@@ -1,0 +1,51 @@
+import type { Coupon, CouponReport, Line } from '../../../scoring/index.ts';
+import { words } from '../../locale/index.ts';
+import { trimmed } from '../../locale/numbers.ts';
+import { real } from '../../locale/real.ts';
+import { VerdictMark } from '../verdict-mark.tsx';
+import { CouponReadings } from './coupon-readings.tsx';
+
+/** The lines of a real coupon, the readings they rest on, and what was not measured. */
+export function CouponLines({ report, coupon }: { report: CouponReport; coupon: Coupon }) {
+  const { kind } = coupon.joint;
+  const decimals = (unit: Line['unit']): number => (unit === 'in' ? 3 : unit === 'mm' ? 2 : 0);
+  return (
+    <div class="couponlines">
+      <p class="ruling" data-testid="coupon-verdict">
+        <VerdictMark verdict={report.verdict} /> <span class="unit">{report.profile.title}</span>
+      </p>
+      <table class="lines" data-testid="coupon-lines">
+        <tbody>
+          {report.lines.map((line) => (
+            <tr
+              key={`${line.measure}${line.side}${line.rule}`}
+              class={line.verdict === 'within' ? '' : 'notwithin'}
+              title={line.rule}
+            >
+              <th scope="row">
+                {line.measure} <span class="side">{words.findings.side(kind, line.side)}</span>
+              </th>
+              <td class="number">
+                {trimmed(line.reading, decimals(line.unit))}{' '}
+                <span class="unit">± {trimmed(line.plusMinus, decimals(line.unit))}</span>
+              </td>
+              <td class="number">
+                <span class="unit">{line.sense === 'at most' ? '≤' : '≥'} </span>
+                {trimmed(line.limit, decimals(line.unit))}{' '}
+                <span class="unit">{line.unit === 'deg' ? '°' : line.unit}</span>
+              </td>
+              <td>
+                <VerdictMark verdict={line.verdict} />
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <CouponReadings coupon={coupon} readings={report.readings} />
+      <p class="unit">
+        {words.findings.notMeasured}: {report.notMeasured.map((gap) => `${gap.what} (${gap.why})`).join('; ')}.
+      </p>
+      <p class="unit">{real.coupon.byHand}</p>
+    </div>
+  );
+}

@@ -1,0 +1,131 @@
+import { useEffect, useRef } from 'preact/hooks';
+import type { RootPlace } from '../../scoring/index.ts';
+import { type Camera, toPane } from '../core/hand/camera.ts';
+import type { Session } from '../core/session/session.ts';
+import { words } from '../locale/index.ts';
+import { exercise, finished, opened, result } from '../page.ts';
+
+const WIDTH = 62;
+const MIDDLE = WIDTH / 2;
+const EDGE = 6;
+/** Depth of fusion drawn to its side of the root line, px per mm; clipped at the strip's edge. */
+const PX_PER_MM = 12;
+const LEAST_PX = 4;
+
+/**
+ * The root opened as if the fillet had been broken, beside the joint and on the same millimetres. Hatching is metal that tore (tied
+ * in), wide to each side as far as it reached; bare ruled faces are plates that never joined; nothing is no weld.
+ */
+export function RootStripView({ session, camera }: { session: Session; camera: Camera }) {
+  const box = useRef<SVGSVGElement>(null);
+  const strip = opened.value;
+  const { joint, judged } = exercise.value;
+  const y = (mm: number): number => toPane(camera, 0, mm).y_px;
+  // By pointer; by key the cutting line reaches the same places.
+  useEffect(() => {
+    const element = box.current;
+    if (!element) return;
+    const open = (event: MouseEvent): void => {
+      if (!finished.value) return;
+      const top = element.getBoundingClientRect().top;
+      session.goTo((camera.originY_px - (event.clientY - top)) / camera.scale, null);
+    };
+    element.addEventListener('click', open);
+    return () => element.removeEventListener('click', open);
+  }, [session, camera]);
+  const label = strip ? `${words.strip.title}: ${share()}` : words.strip.empty;
+  return (
+    <aside class="strip quiet">
+      <svg
+        ref={box}
+        width={WIDTH}
+        height={camera.height_px}
+        role="img"
+        aria-label={label}
+        data-testid="strip"
+        data-measured={strip !== null}
+      >
+        <title>{label}</title>
+        <defs>
+          <pattern id="torn" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(38)">
+            <rect width="5" height="5" class="tornground" />
+            <line x1="0" y1="0" x2="0" y2="5" class="tornline" />
+          </pattern>
+          <pattern id="face" width="4" height="4" patternUnits="userSpaceOnUse">
+            <line x1="2" y1="0" x2="2" y2="4" class="faceline" />
+          </pattern>
+        </defs>
+        <rect
+          class="bed"
+          x={EDGE}
+          width={WIDTH - 2 * EDGE}
+          y={y(joint.length_mm)}
+          height={Math.max(0, y(0) - y(joint.length_mm))}
+        />
+        {strip && <Stretches strip={strip} y={y} />}
+        <line class="rootline" x1={MIDDLE} x2={MIDDLE} y1={y(joint.length_mm)} y2={y(0)} />
+        <path
+          class="judged"
+          d={`M${EDGE - 4} ${y(judged.from_mm)}H${EDGE}M${EDGE - 4} ${y(judged.from_mm)}V${y(judged.to_mm)}M${EDGE - 4} ${y(judged.to_mm)}H${EDGE}`}
+        />
+      </svg>
+      <span class="stripname">
+        {words.strip.title}
+        {strip && <b> {share()}</b>}
+      </span>
+    </aside>
+  );
+}
+
+function share(): string {
+  const part = result.value?.bead.rootFusedShare ?? null;
+  return part === null ? '' : words.strip.share(part);
+}
+
+type Kind = 'torn' | 'face' | 'none';
+
+function kindOf(place: RootPlace): Kind {
+  return !place.welded ? 'none' : place.fused ? 'torn' : 'face';
+}
+
+/** Neighbouring heights of one kind drawn as one outline. */
+function Stretches({ strip, y }: { strip: readonly RootPlace[]; y: (mm: number) => number }) {
+  const parts: { kind: Kind; places: RootPlace[] }[] = [];
+  for (const place of strip) {
+    const kind = kindOf(place);
+    const last = parts.at(-1);
+    if (last?.kind === kind) last.places.push(place);
+    else parts.push({ kind, places: [place] });
+  }
+  const half = strip.length > 1 ? Math.abs(y(strip[1].y_mm) - y(strip[0].y_mm)) / 2 : 2;
+  return (
+    <g>
+      {parts
+        .filter(({ kind }) => kind !== 'none')
+        .map(({ kind, places }) => (
+          <path key={places[0].y_mm} class={kind} d={outline(kind, places, y, half)} />
+        ))}
+    </g>
+  );
+}
+
+function outline(kind: Kind, places: readonly RootPlace[], y: (mm: number) => number, half: number): string {
+  const most = MIDDLE - EDGE - 1;
+  const reach = (depth_mm: number): number =>
+    kind === 'face' ? most : Math.max(LEAST_PX, Math.min(most, LEAST_PX + depth_mm * PX_PER_MM));
+  const bottom = Math.min(y(0), y(places[0].y_mm) + half);
+  const top = Math.max(y(exercise.value.joint.length_mm), y(places[places.length - 1].y_mm) - half);
+  const row = (place: RootPlace, at: number): [string, string] => [
+    `${(MIDDLE + reach(place.rootFusionA_mm)).toFixed(1)} ${at.toFixed(1)}`,
+    `${(MIDDLE - reach(place.rootFusionB_mm)).toFixed(1)} ${at.toFixed(1)}`,
+  ];
+  const rows = [
+    row(places[0], bottom),
+    ...places.map((place) => row(place, y(place.y_mm))),
+    row(places[places.length - 1], top),
+  ];
+  return `M${rows.map(([right]) => right).join('L')}L${rows
+    .map(([, left]) => left)
+    .reverse()
+    .join('L')}Z`;
+}

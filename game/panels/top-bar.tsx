@@ -1,0 +1,81 @@
+import { useRef } from 'preact/hooks';
+import { exercises } from '../../scoring/index.ts';
+import type { Session } from '../core/session/session.ts';
+import { words } from '../locale/index.ts';
+import { exercise, finished, level, preferences, robotWelding, torchState } from '../page.ts';
+import type { DialogName } from './dialog.tsx';
+
+const t = words.top;
+
+/** Product, exercise, and what can be done with an attempt. */
+export function TopBar({ session, openDialog }: { session: Session; openDialog: (name: DialogName) => void }) {
+  const file = useRef<HTMLInputElement>(null);
+  const ready = exercises.some((e) => e.name === exercise.value.name);
+  const stopped = torchState.value === 'stopped';
+  return (
+    <div class="topbar">
+      <h1 class="product">{words.product}</h1>
+      <label class="exercise">
+        <span class="spoken">{t.exercise}</span>
+        <select
+          value={exercise.value.name}
+          onChange={(event) => session.chooseExercise(event.currentTarget.value)}
+          title={exercise.value.story}
+        >
+          {!ready && <option value={exercise.value.name}>{t.ownJoint}</option>}
+          {exercises.map((e, i) => (
+            <option key={e.name} value={e.name}>
+              {i + 1}. {e.title}
+            </option>
+          ))}
+        </select>
+      </label>
+      <span class="level" title={words.level.long(level.value)} data-testid="level-short">
+        {words.level.short(level.value, preferences.value.ownGuides)}
+      </span>
+      <nav class="actions">
+        {stopped && (
+          <button type="button" class="strong" onClick={() => session.again()}>
+            {t.weldAgain}
+          </button>
+        )}
+        {robotWelding.value ? (
+          <button type="button" onClick={() => session.stopRobot()}>
+            {t.stopRobot}
+          </button>
+        ) : (
+          <button type="button" onClick={() => session.demonstrate()}>
+            {t.robot}
+          </button>
+        )}
+        <button type="button" onClick={() => openDialog('attempts')}>
+          {t.attempts}
+        </button>
+        <button type="button" onClick={() => file.current?.click()}>
+          {t.open}
+        </button>
+        <button type="button" disabled={!finished.value} onClick={() => session.save()}>
+          {t.save}
+        </button>
+        <button type="button" onClick={() => openDialog('aids')}>
+          {t.aids}
+        </button>
+        <button type="button" onClick={() => openDialog('about')}>
+          {t.help}
+        </button>
+        <input
+          ref={file}
+          type="file"
+          accept=".json,application/json"
+          hidden
+          data-testid="open-file"
+          onChange={(event) => {
+            const chosen = event.currentTarget.files?.[0];
+            event.currentTarget.value = '';
+            if (chosen) void session.openFile(chosen);
+          }}
+        />
+      </nav>
+    </div>
+  );
+}

@@ -1,0 +1,46 @@
+/** Last step of a build: the page gets its notices and its policy; the single file gets its place. */
+import { readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Plugin } from 'vite';
+import { type Listed, noticesText } from './notices.ts';
+import { withPolicy } from './policy.ts';
+
+export interface Page {
+  /** Project folder. */
+  root: string;
+  single: boolean;
+  /** Filled while the Worker is bundled. */
+  inWorker: ReadonlySet<string>;
+}
+
+/** Where Vite puts its list, in the build's folder. */
+export const LIST = 'NOTICES.json';
+
+const escaped = (text: string): string => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
+
+export function finishPage({ root, single, inWorker }: Page): Plugin {
+  const dist = join(root, 'dist');
+  const out = join(dist, single ? 'single' : 'game');
+  return {
+    name: 'toehold:finish-page',
+    apply: 'build',
+    closeBundle() {
+      const listed = JSON.parse(readFileSync(join(out, LIST), 'utf8')) as Listed[];
+      rmSync(join(out, LIST));
+      const missing = [...inWorker].filter((name) => listed.every((entry) => entry.name !== name));
+      if (missing.length > 0)
+        throw new Error(`notices: only the Worker holds ${missing.join(', ')}; name it in the page too`);
+      const notices = noticesText(readFileSync(join(root, 'LICENSE'), 'utf8'), listed, join(root, 'node_modules'));
+      const page = join(out, 'index.html');
+      const html = readFileSync(page, 'utf8');
+      // The last one: the scripts inside a single file may speak of pages too.
+      const end = html.lastIndexOf('</body>');
+      const whole = `${html.slice(0, end)}  <template id="notices">${escaped(notices)}</template>\n  ${html.slice(end)}`;
+      writeFileSync(page, withPolicy(whole, single));
+      writeFileSync(join(single ? dist : out, 'NOTICES.txt'), notices);
+      if (!single) return;
+      renameSync(page, join(dist, 'toehold.html'));
+      rmSync(out, { recursive: true });
+    },
+  };
+}

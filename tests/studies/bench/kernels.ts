@@ -1,0 +1,171 @@
+/** Cell updates a second of both kernels and of the same stencil in C, on one and the same state: a weave half way up a 60 mm tee. */
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { defaultOptions, defaultWeave, weaveHand } from '../../../engine/index.ts';
+import { type HeatKernel, type KernelLayout, LEAST_FILL, PROGRAM_WORDS, ROD } from '../../../engine/kernel/layout.ts';
+import { createReferenceKernel } from '../../../engine/kernel/reference.ts';
+import { createSimdKernel } from '../../../engine/kernel/simd.ts';
+import { INV_STEP_F32 } from '../../../engine/physics/steel.ts';
+import { createSimulationState } from './state.ts';
+import { median } from './statistics.ts';
+
+export interface KernelFigures {
+  /** Million cell updates a second; one update is potential and conduction of one cell. */
+  simd: number | null;
+  reference: number;
+  c128: number | null;
+  cNative: number | null;
+  sameBits: boolean;
+  why: Record<string, string>;
+}
+
+const WARM = 60;
+const STEPS = 120;
+const REPEATS = 9;
+
+interface Image {
+  layout: KernelLayout;
+  memory: ArrayBuffer;
+  cells: number;
+}
+
+/** A state in the middle of a weld, fine everywhere, so that every kind of rod is there. */
+function takeImage(): Image {
+  const options = defaultOptions();
+  options.joint.length_mm = 60;
+  const state = createSimulationState(options, weaveHand({ ...defaultWeave(), length_mm: 24 }));
+  const { layout, kernel, program } = state.heat;
+  let rods = 0;
+  for (let r = 0; r < layout.count; r++) if (program[r * PROGRAM_WORDS] !== ROD.SKIP) rods++;
+  return { layout, memory: kernel.memory.slice(0), cells: rods * layout.ny };
+}
+
+function load(kernel: HeatKernel, image: Image): void {
+  new Uint8Array(kernel.memory).set(
+    new Uint8Array(image.memory, 0, Math.min(image.memory.byteLength, kernel.memory.byteLength)),
+  );
+}
+
+function run(kernel: HeatKernel, layout: KernelLayout, steps: number): void {
+  for (let s = 0; s < steps; s++) {
+    kernel.potential(0, layout.ny);
+    kernel.conduct(0, layout.ny);
+  }
+}
+
+function hash(memory: ArrayBuffer, layout: KernelLayout): string {
+  const words = new Uint32Array(memory, layout.enthalpy, layout.count * layout.stride);
+  let h = 0x811c9dc5;
+  for (let r = 0; r < layout.count; r++)
+    for (let j = 0; j < layout.ny; j++) h = Math.imul(h ^ words[r * layout.stride + 4 + j]!, 0x01000193);
+  return (h >>> 0).toString(16).padStart(8, '0');
+}
+
+function timeKernel(kernel: HeatKernel, image: Image): { seconds: number[]; hash: string } {
+  load(kernel, image);
+  run(kernel, image.layout, WARM);
+  const seconds: number[] = [];
+  for (let k = 0; k < REPEATS; k++) {
+    const t0 = performance.now();
+    run(kernel, image.layout, STEPS);
+    seconds.push((performance.now() - t0) / 1000);
+  }
+  return { seconds, hash: hash(kernel.memory, image.layout) };
+}
+
+function buildC(dir: string, flags: string[]): string {
+  const out = join(dir, `heat${flags.join('')}`.replace(/[^\w.-]/g, '_'));
+  const source = fileURLToPath(new URL('heat.c', import.meta.url));
+  execFileSync(
+    'gcc',
+    ['-O3', ...flags, '-ffp-contract=off', '-fno-math-errno', '-fno-trapping-math', '-o', out, source],
+    { stdio: 'pipe' },
+  );
+  return out;
+}
+
+function writeImage(path: string, image: Image): void {
+  const { layout } = image;
+  const head = new ArrayBuffer(80);
+  new Int32Array(head).set([
+    layout.count,
+    layout.ny,
+    layout.stride,
+    layout.listLength,
+    0,
+    layout.ny,
+    layout.enthalpy,
+    layout.residual,
+    layout.potential,
+    layout.fill,
+    layout.peak,
+    layout.table,
+    layout.program,
+    layout.coefficient,
+    layout.listRod,
+    layout.listCoefficient,
+    layout.bytes,
+    0,
+  ]);
+  new Float32Array(head, 72).set([INV_STEP_F32, Math.fround(LEAST_FILL)]);
+  writeFileSync(path, Buffer.concat([Buffer.from(head), Buffer.from(image.memory, 0, layout.bytes)]));
+}
+
+/** Interleaves the contestants: each is timed in turn, the medians are quoted. */
+export function benchKernels(): KernelFigures {
+  const image = takeImage();
+  const why: Record<string, string> = {};
+  const rate = (seconds: number[]): number => (image.cells * STEPS) / median(seconds) / 1e6;
+  const simdKernel = createSimdKernel(image.layout);
+  if (!simdKernel) why.simd = 'no WebAssembly SIMD on this machine';
+  const times: Record<string, number[]> = { simd: [], reference: [], c128: [], cNative: [] };
+  const hashes = new Set<string>();
+  const dir = mkdtempSync(join(tmpdir(), 'toehold-bench-'));
+  try {
+    const programs: Record<string, string> = {};
+    const imageFile = join(dir, 'image.bin');
+    writeImage(imageFile, image);
+    for (const [name, flags] of [
+      ['c128', ['-msse2', '-mno-avx']],
+      ['cNative', ['-march=native']],
+    ] as const) {
+      try {
+        programs[name] = buildC(dir, [...flags]);
+      } catch (error) {
+        why[name] = `gcc could not build it: ${error instanceof Error ? error.message.split('\n')[0] : String(error)}`;
+      }
+    }
+    for (let round = 0; round < 3; round++) {
+      if (simdKernel) {
+        const t = timeKernel(simdKernel, image);
+        times.simd!.push(...t.seconds);
+        hashes.add(t.hash);
+      }
+      for (const [name, program] of Object.entries(programs)) {
+        const lines = execFileSync(program, [imageFile, String(WARM), String(STEPS), String(REPEATS)])
+          .toString()
+          .trim()
+          .split('\n');
+        hashes.add(lines.pop()!);
+        times[name]!.push(...lines.map(Number));
+      }
+      const t = timeKernel(createReferenceKernel(image.layout), image);
+      times.reference!.push(...t.seconds);
+      hashes.add(t.hash);
+    }
+  } finally {
+    rmSync(dir, { recursive: true, force: true });
+  }
+  const figure = (name: string): number | null => (times[name]!.length > 0 ? rate(times[name]!) : null);
+  return {
+    simd: figure('simd'),
+    reference: rate(times.reference!),
+    c128: figure('c128'),
+    cNative: figure('cNative'),
+    sameBits: hashes.size === 1,
+    why,
+  };
+}

@@ -1,0 +1,182 @@
+import type { AdviceTrial } from './advice.ts';
+import { FAULT_TREMOR_MM, FEW, faults, SEEDS } from './faults.ts';
+import { sameHandSettings } from './hands.ts';
+import type { Answer } from './jobs.ts';
+import { again, levelMeans, ofKind, passed, scores, spearmanOf, type Validity } from './summary.ts';
+import { settingNames, settings } from './weld.ts';
+
+const START = '<!-- table: written by npm run validity -->';
+const END = '<!-- end of table -->';
+
+/** Puts the table into a text between its marks. @throws Error when the marks are not there */
+export function withTable(text: string, table: string): string {
+  const from = text.indexOf(START);
+  const to = text.indexOf(END);
+  if (from < 0 || to < from) throw new Error('tests/studies/validity/README.md: found no marks for the table');
+  return `${text.slice(0, from + START.length)}\n\n${table}\n\n${text.slice(to)}`;
+}
+
+export function table(v: Validity, answers: readonly Answer[]): string {
+  const parts = [
+    targets(v),
+    `${v.runs} welds.${v.books.open === 0 ? '' : ` **In ${v.books.open} of them mass or energy does not add up: not to be believed.**`} Largest error of their accounts of mass and energy: ${v.books.largest.toExponential(1)}.`,
+    heading('Settings', 'the robot without a fault'),
+    settingTable(answers),
+    heading(
+      'Graded faults',
+      `Spearman of the amount against what it damages; means over ${FEW} hands a level, ${SEEDS.length} where the fault itself is chance, each with ${FAULT_TREMOR_MM} mm of tremor besides`,
+    ),
+    faultTable(v, answers),
+    heading('Trend numbers', 'each hand with its own mix of faults'),
+    cohortTable(v, answers),
+    heading('Same hand, new seeds', 'trend numbers, a group a hand'),
+    sameHandSettings
+      .map((s) => `- ${s}, ICC ${v.iccBySetting[s]?.toFixed(3)}: ${inRows(again(answers, s))}`)
+      .join('\n'),
+    heading(
+      'Advice',
+      `${v.advice.hands} hands with one fault; ${v.advice.asked} are outside limits and were asked about`,
+    ),
+    adviceText(v),
+    adviceTable(ofKind(answers, 'advice').map((a) => a.trial)),
+    heading('Cheats', `${v.cheats} of them`),
+    cheatTable(answers),
+  ];
+  return parts.join('\n\n');
+}
+
+function inRows(values: readonly (readonly number[])[]): string {
+  return values.map((row) => row.join(' ')).join('; ');
+}
+
+function heading(title: string, about: string): string {
+  return `**${title}** (${about})`;
+}
+
+function rows(head: readonly string[], body: readonly (readonly (string | number)[])[]): string {
+  const line = (cells: readonly (string | number)[]): string => `| ${cells.join(' | ')} |`;
+  return [line(head), `|${head.map(() => '---').join('|')}|`, ...body.map(line)].join('\n');
+}
+
+function met(found: number | null, target: number): string {
+  return found !== null && found >= target ? 'met' : 'missed';
+}
+
+function targets(v: Validity): string {
+  const least = (what: string, found: number | null, target: number): string[] => [
+    what,
+    found === null ? 'nothing shown' : found.toFixed(3),
+    `at least ${target}`,
+    met(found, target),
+  ];
+  const spearmans = Object.values(v.spearman);
+  return rows(
+    ['what', 'found', 'target', ''],
+    [
+      least(
+        'graded faults against what they damage (Spearman, lowest of faults and settings)',
+        lowest(spearmans),
+        0.95,
+      ),
+      least('skilled and novice hands told apart (AUC, lowest of the settings)', v.auc, 0.99),
+      least('same hand, new seeds (ICC(1,1) of the trend number, lower of the settings)', v.icc, 0.9),
+      least(
+        `shown advice mends its fault in fresh seeds (${v.freshSeeds.mended} of ${v.freshSeeds.fresh})`,
+        v.adviceHelps,
+        0.9,
+      ),
+      [
+        'cheats that came out within and counted',
+        `${v.cheatsPassed} of ${v.cheats}`,
+        '0',
+        v.cheatsPassed === 0 ? 'met' : 'missed',
+      ],
+    ],
+  );
+}
+
+function lowest(values: readonly number[]): number | null {
+  return values.length === 0 ? null : Math.min(...values);
+}
+
+function settingTable(answers: readonly Answer[]): string {
+  return rows(
+    ['setting', 'joint and size', 'machine', 'weave', 'verdict'],
+    ofKind(answers, 'steady').map((a) => {
+      const { joint, process, weave, leg_mm } = settings[a.setting];
+      const wire = 'wire_mm' in process ? process.wire_mm : 0.9;
+      return [
+        a.setting,
+        `${joint.kind} ${joint.plateA_mm}/${joint.plateB_mm} mm, leg ${leg_mm}`,
+        `${wire.toFixed(1)} wire, ${process.feed_mpmin} m/min, ${process.volts_V} V`,
+        `${weave.width_mm} mm, ${weave.travel_mmps} mm/s, ${weave.cyclesPerSecond} a second, pauses ${weave.pauseA_s} and ${weave.pauseB_s} s`,
+        a.verdict === 'within' ? a.verdict : `${a.verdict}: ${a.doubt}`,
+      ];
+    }),
+  );
+}
+
+function faultTable(v: Validity, answers: readonly Answer[]): string {
+  return rows(
+    ['fault', 'amount', 'damages', ...settingNames, 'target 0.95'],
+    faults.map((f, i) => [
+      f.name,
+      `${f.levels.join(', ')} ${f.unit}`,
+      f.damages,
+      ...settingNames.map((s) => {
+        const means = levelMeans(answers, i, s).map((x) => x.toFixed(2));
+        return `${spearmanOf(answers, i, s).toFixed(3)} (${means.join(', ')})`;
+      }),
+      met(v.spearman[f.name] ?? null, 0.95),
+    ]),
+  );
+}
+
+function cohortTable(v: Validity, answers: readonly Answer[]): string {
+  return rows(
+    ['setting', 'skilled', 'novice', 'AUC'],
+    settingNames.map((s) => [
+      s,
+      scores(answers, 'skilled', s).join(', '),
+      scores(answers, 'novice', s).join(', '),
+      v.aucBySetting[s]?.toFixed(3) ?? '',
+    ]),
+  );
+}
+
+function adviceText(v: Validity): string {
+  const { asked, shown, noSingleChange } = v.advice;
+  return (
+    `A change was shown to ${shown} of ${asked}; ${noSingleChange} were told that no single change mends it. The shown change mended its fault in ` +
+    `${v.freshSeeds.mended} of ${v.freshSeeds.fresh} fresh goes, and put another line outside in ${v.freshSeeds.spoiled}.`
+  );
+}
+
+function adviceTable(trials: readonly AdviceTrial[]): string {
+  return rows(
+    ['setting', 'fault', 'outside', 'shown', 'mended in fresh seeds'],
+    trials
+      .filter((t) => t.asked)
+      .map((t) => [
+        t.setting,
+        t.name,
+        t.outside.join(', '),
+        t.shown === null
+          ? `no single change (${t.tried} welded)`
+          : `${t.shown.change.what} ${t.shown.change.by} for ${t.shown.measure}`,
+        t.shown === null ? '' : `${t.mended} of ${t.fresh}${t.spoiled > 0 ? `, ${t.spoiled} spoiled` : ''}`,
+      ]),
+  );
+}
+
+function cheatTable(answers: readonly Answer[]): string {
+  return rows(
+    ['cheat', 'verdict', 'because', ''],
+    ofKind(answers, 'cheat').map((c) => [
+      c.name,
+      `${c.verdict}${c.counted ? '' : ', not counted'}`,
+      c.why,
+      passed(c) ? 'PASSED' : 'caught',
+    ]),
+  );
+}
