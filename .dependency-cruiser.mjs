@@ -22,7 +22,7 @@ const FLOORS = [
   'papers/',
   'node/',
 ];
-const BROWSER_PACKAGES = '^node_modules/(pixi\\.js|preact|@preact|idb|matter-js)/';
+const BROWSER_PACKAGES = '^node_modules/(pixi\\.js|preact|@preact/signals|idb)/';
 
 /** @type {import('dependency-cruiser').IConfiguration} */
 export default {

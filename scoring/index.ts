@@ -46,7 +46,7 @@ export type { BeadStart, BeadStop, Flaw } from './schema/ends.ts';
 export { type Asked, type Band, type Exercise, exerciseSchema, type HandTarget } from './schema/exercise.ts';
 export { type JsonSchemaName, jsonSchema, jsonSchemaNames } from './schema/json-schema.ts';
 export type { Crossing, Motion, Restart, StartMotion, Stop, ToeVisit } from './schema/motion.ts';
-export { InputError, type Problem } from './schema/problem.ts';
+export { InputError, type Problem, parseWith } from './schema/problem.ts';
 export {
   type Extent,
   type Limit,

@@ -7,7 +7,7 @@ const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 /** The ways into the library, as sources. */
 export const WAYS_IN = [
   'engine/index.ts',
-  'engine/alone/index.ts',
+  'engine/solvers/index.ts',
   'scoring/index.ts',
   'scoring/node/index.ts',
 ] as const;

@@ -1,13 +1,13 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import type { Server } from 'node:http';
-import { type AddressInfo, connect } from 'node:net';
+import type { AddressInfo } from 'node:net';
+import { connect } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { serveFolder } from '../../game/tools/serve.mjs';
-
 // @ts-expect-error: a script without types, since it runs before anything is installed
+import { serveFolder } from '../../game/tools/serve.mjs';
 
 const SEED = 20261126;
 const folder = mkdtempSync(join(tmpdir(), 'toehold-served-'));

@@ -65,7 +65,7 @@ export function record(meta: RecordingMeta, poses: Iterable<Pose>): AttemptRecor
   const recorder = createRecorder(sim, meta);
   const trace = new Trace();
   for (const pose of poses) trace.add(sim.step(recorder.add(pose)));
-  const file = recorder.finish('length-reached');
+  const file = recorder.finish('hand-finished');
   const recording = checkRecording(JSON.parse(JSON.stringify(file)), 'weld');
   attempts.set(recording, {
     simulation: recording.simulation,

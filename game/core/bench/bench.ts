@@ -93,6 +93,7 @@ export class Bench {
     this.posted = 0;
     this.shown_s = null;
     this.owed = null;
+    this.surfaces.reset();
     this.job = job;
   }
 
@@ -206,7 +207,10 @@ export class Bench {
         return;
       }
       this.halt = null;
-      if (unfinished) return this.end('interrupted', 0);
+      if (unfinished) {
+        this.end('interrupted', 0);
+        return;
+      }
       const hash = attempt.endOpened(recording);
       this.show(attempt.simulation, attempt.duration_s, true);
       this.post({ type: 'ended', job, recording, hash, lag_s: 0 });
@@ -252,11 +256,11 @@ export class Bench {
 
   /** Posts the surface if a buffer is at hand; with `must` it is posted as soon as one is, unless something newer is shown first. */
   private show(piece: Simulation, t_s: number, must = false): void {
-    const trace = this.attempt?.trace;
-    const message = this.surfaces.pack(this.job, t_s, piece, trace?.slice(this.posted) ?? new Float32Array(0));
+    const trace = this.attempt?.trace ?? null;
+    const message = this.surfaces.pack(this.job, t_s, piece, trace, this.posted);
     this.owed = message || !must ? null : { piece, t_s };
     if (!message) return;
     this.posted = trace?.length ?? 0;
-    this.post(message, [message.texels, message.trace]);
+    this.post(message, [message.skin, message.trace]);
   }
 }
