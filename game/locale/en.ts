@@ -291,7 +291,7 @@ export const en = {
       'This page asks the browser to keep your attempts for good: otherwise it may clear them when the disk runs short.',
     'may-be-cleared':
       'The browser has not promised to keep your attempts: it may clear them when the disk runs short. Save what matters as a file.',
-    close: 'Close',
+    close: 'Dismiss',
   } satisfies Record<Notice | 'close', string>,
 
   problems: {

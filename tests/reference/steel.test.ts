@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { conductivity, DENSITY_GPMM3, specificHeat } from '../../engine/index.ts';
-import { buildTable, enthalpyAt, lookup, steelCurves, temperatureAt } from '../../engine/material.ts';
+import { buildTable, enthalpyAt, lookup, steelCurves, temperatureAt } from '../../engine/physics/steel.ts';
 import * as formula from './formulas/steel.ts';
 import { openReport } from './report.ts';
 

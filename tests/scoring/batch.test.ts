@@ -12,7 +12,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { run } from '../../scoring/cli/run.ts';
+import { run } from '../../scoring/node/cli/run.ts';
 import {
   type FolderScores,
   JOURNAL_NAME,
@@ -20,7 +20,7 @@ import {
   rowsCsv,
   rowsJsonl,
   scoreFolder,
-} from '../../scoring/node.ts';
+} from '../../scoring/node/index.ts';
 import { MOUSE, weld } from './welds.ts';
 
 // Tern Dock workshop, its trainees and their attempts are invented. Four hands over thirty files; welds of a few millimetres.
@@ -145,7 +145,7 @@ describe('what a folder can hold besides', () => {
     const put = (name: string, text: string | Uint8Array): void => writeFileSync(join(place, name), text);
     const good = hands[0]!;
     put('=1+1|x.json', good);
-    put('zz.json', good.replace('"version":1', '"version":2'));
+    put('zz.json', good.replace('"version":2', '"version":3'));
     put('units.json', good.replace(/"volts_V":[\d.]+/, '"volts_V":18000'));
     put('inch.json', good.replace('"plateA_mm"', '"plateA_in"'));
     put('nan.json', good.replace('"u":[', '"u":[NaN,'));
@@ -168,7 +168,7 @@ describe('what a folder can hold besides', () => {
     expect(folders).toEqual(['deeper']);
     const why = Object.fromEntries(bad.map((b) => [b.file, b.reason]));
     const expected: Record<string, RegExp> = {
-      'zz.json': /version: found 2, allowed: 1; .*newer/,
+      'zz.json': /version: found 3, allowed: 1, 2; .*newer/,
       'units.json': /volts_V: found 18000, allowed: .*12 to 30/,
       'inch.json': /plateA_in: found .*no such field/,
       'nan.json': /not JSON/,
@@ -201,7 +201,7 @@ describe('what a folder can hold besides', () => {
     const codes = scored[0]!.result.reasons.map((r) => r.code);
     expect(scored[0]!.result.verdict).toBe('no verdict');
     expect(codes).toContain('settings-edited');
-    expect(codes).toContain('recording-edited');
+    expect(codes).toContain('header-edited');
   });
 });
 

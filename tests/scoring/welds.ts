@@ -61,11 +61,11 @@ const attempts = new WeakMap<AttemptRecording, Attempt>();
 
 /** Welds poses as the game does: recorded, traced and read as a file would be. */
 export function record(meta: RecordingMeta, poses: Iterable<Pose>): AttemptRecording {
-  const recorder = createRecorder(meta);
   const sim = createSimulation(meta.simulation);
+  const recorder = createRecorder(sim, meta);
   const trace = new Trace();
   for (const pose of poses) trace.add(sim.step(recorder.add(pose)));
-  const file = recorder.finish(sim, 'length-reached');
+  const file = recorder.finish('hand-finished');
   const recording = checkRecording(JSON.parse(JSON.stringify(file)), 'weld');
   attempts.set(recording, {
     simulation: recording.simulation,
@@ -73,6 +73,7 @@ export function record(meta: RecordingMeta, poses: Iterable<Pose>): AttemptRecor
     section: (y_mm) => sim.section(y_mm),
     accounts: sim.accounts(),
     stateHash: sim.hash(),
+    states: recorder.states(),
   });
   return recording;
 }

@@ -3,7 +3,7 @@ import type { AttemptMeta } from '../bench/protocol.ts';
 import type { State } from './state.ts';
 
 /** What an attempt is besides its poses: who welds, on what device, with which guides. */
-export function attemptMeta(state: State, origin: Origin, started_ms: number): AttemptMeta {
+export function attemptMeta(state: State, origin: Origin, started: string): AttemptMeta {
   const p = state.preferences.value;
   const guides = state.guides.value;
   const robot = origin.kind === 'robot';
@@ -15,7 +15,6 @@ export function attemptMeta(state: State, origin: Origin, started_ms: number): A
     handRig: robot ? null : p.handRig,
   };
   const device = robot ? robotDevice() : handDevice(state);
-  const started = new Date(started_ms).toISOString();
   return { origin, device, aids, trainee: null, started, exercise: state.exercise.value };
 }
 

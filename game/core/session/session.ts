@@ -151,7 +151,7 @@ export class Session {
     this.again();
     const { demonstration: weave } = this.state.exercise.value;
     const faults = noFaults();
-    const meta = attemptMeta(this.state, { kind: 'robot', weave, faults }, this.ports.clock.date_ms());
+    const meta = attemptMeta(this.state, { kind: 'robot', weave, faults }, this.startedAt(this.ports.clock.date_ms()));
     this.job += 1;
     this.state.robotWelding.value = true;
     this.watch.start();
@@ -188,7 +188,7 @@ export class Session {
   save(): void {
     const done = this.state.finished.value;
     if (!done) return;
-    const name = fileName(done.made_ms, exerciseOf(done.recording)?.name ?? NAMELESS);
+    const name = fileName(this.ports.clock.written(done.made_ms), exerciseOf(done.recording)?.name ?? NAMELESS);
     this.ports.files.save(done.recording, name);
   }
 
@@ -274,11 +274,15 @@ export class Session {
     this.state.playing.value = false;
   }
 
+  private startedAt(date_ms: number): string {
+    return this.ports.clock.written(date_ms).iso;
+  }
+
   private strike(sample: TorchSample): void {
     this.job += 1;
     this.clear();
     const made_ms = this.ports.clock.date_ms();
-    const meta = attemptMeta(this.state, { kind: 'hand' }, made_ms);
+    const meta = attemptMeta(this.state, { kind: 'hand' }, this.startedAt(made_ms));
     this.struck = { id: this.ports.newId(), made_ms };
     this.keeper.begin(this.struck.id, made_ms, meta, simulationOf(this.state.exercise.value));
     this.watch.start();

@@ -5,6 +5,7 @@ import {
   checkRecording,
   type Exercise,
   InputError,
+  parseWith,
   type Result,
   verdicts,
 } from '../../../scoring/index.ts';
@@ -108,13 +109,7 @@ const frame = z.object({
  * @throws InputError naming what is wrong
  */
 export function readAttempt(id: string, kept: unknown): StoredAttempt {
-  const found = frame.safeParse(kept);
-  if (!found.success) {
-    const [first] = found.error.issues;
-    throw new InputError(id, [
-      { path: first.path.join('.'), found: first.message, allowed: 'an attempt as kept here' },
-    ]);
-  }
+  parseWith(frame, kept, id);
   const { recording } = kept as StoredAttempt;
   return { ...(kept as StoredAttempt), recording: checkRecording(recording, id) as Recording };
 }

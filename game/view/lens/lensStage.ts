@@ -80,7 +80,7 @@ export class LensStage {
     host: HTMLElement,
   ) {
     app.stage.addChild(this.layer.mesh);
-    host.prepend(app.canvas, this.weave.element, this.nozzle.element);
+    host.prepend(app.canvas, this.weave.element, this.weave.dot, this.nozzle.element);
   }
 
   /** Throws if the browser has no WebGL 2. */
@@ -184,6 +184,7 @@ export class LensStage {
 
   destroy(): void {
     this.weave.element.remove();
+    this.weave.dot.remove();
     this.nozzle.element.remove();
     this.picture.destroy();
     this.app.destroy({ removeView: true }, { children: true });
