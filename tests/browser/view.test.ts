@@ -90,7 +90,7 @@ describe('what stands on the screen', () => {
     const points = (await page.locator('.weaveseen polyline').getAttribute('points'))?.split(' ').length ?? 0;
     expect(points).toBeGreaterThan(100);
     expect(await page.locator('.weaveseen .pause').count()).toBeGreaterThan(6);
-    const dot = page.locator('.weaveseen .dot');
+    const dot = page.locator('.weavedot');
     const places = new Set<string>();
     for (let n = 0; n < 24; n++) {
       places.add((await dot.getAttribute('style')) ?? '');

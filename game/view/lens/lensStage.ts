@@ -51,6 +51,7 @@ const UNCOVERED_END_DOWN = 0.72;
 const REST_MOST_SCALE = 13;
 /** The view that is timed before the first arc, drawn at this share. */
 const TIMED_SHARE = 0.5;
+const SLOW_STEP_MS = 100;
 /** In the dark from this on the lens is before the eye. */
 const LENS_DOWN = 0.5;
 
@@ -71,6 +72,7 @@ export class LensStage {
   private clock_s = 0;
   private dirty = true;
   private timed = false;
+  private stepped_ms = 0;
   private drawnShare = 0;
   private weaveKey = '';
   private last: { dark: number; following: boolean; plain: boolean } = { dark: 0, following: false, plain: false };
@@ -80,7 +82,7 @@ export class LensStage {
     host: HTMLElement,
   ) {
     app.stage.addChild(this.layer.mesh);
-    host.prepend(app.canvas, this.weave.element, this.nozzle.element);
+    host.prepend(app.canvas, this.weave.element, this.weave.dot, this.nozzle.element);
   }
 
   /** Throws if the browser has no WebGL 2. */
@@ -152,7 +154,7 @@ export class LensStage {
       this.dirty = true;
       return;
     }
-    this.weave.step(performance.now(), scene.still);
+    this.stepWeave(scene.still);
     const { last } = this;
     const faded = Math.abs(scene.dark - last.dark) > 0.004;
     const moving = scene.following && !scene.paused;
@@ -184,9 +186,18 @@ export class LensStage {
 
   destroy(): void {
     this.weave.element.remove();
+    this.weave.dot.remove();
     this.nozzle.element.remove();
     this.picture.destroy();
     this.app.destroy({ removeView: true }, { children: true });
+  }
+
+  /** Without a graphics card every move makes the processor put the page together anew; ten a second still show the beat. */
+  private stepWeave(still: boolean): void {
+    const now = performance.now();
+    if (this.pace.plain && now - this.stepped_ms < SLOW_STEP_MS) return;
+    this.stepped_ms = now;
+    this.weave.step(now, still);
   }
 
   private mannerOf(scene: LensScene): Manner {

@@ -1,9 +1,12 @@
 import type { JointKind } from '../../../engine/index.ts';
 
-/** Fine lines cover this much either side of the root, this far apart; farther out they thin out. */
+/** Fine lines cover this much either side of the root; farther out they thin out. */
 const FINE_HALF_MM = 9;
-const FINE_MM = 0.4;
-const ROW_MM = 0.45;
+/** Rows lie this much farther apart than fine lines: up the joint the skin changes more slowly than across. */
+const ROW_SHARE = 1.125;
+/** Meshes a line apart, and drawn pixels a mesh should have: finer is not seen, and every point costs 34 texel reads. */
+const MESHES_MM = [0.4, 0.6, 0.8] as const;
+const PX_A_MESH = 4.5;
 const THINNING = 1.6;
 const WIDEST_MM = 4;
 /** Lines nearer than this are one line. */
@@ -22,25 +25,32 @@ export interface Net {
  * Lines up the joint, one exactly on the root and one on a lap's edge, and rows from the far end to the near one: drawn in that order
  * nearer metal covers farther metal, and no depth buffer is needed.
  */
-export function makeNet(kind: JointKind, plateB_mm: number, half_mm: number, span_mm: number): Net {
-  const lines = across(half_mm);
+export function makeNet(kind: JointKind, plateB_mm: number, half_mm: number, span_mm: number, mesh_mm: number): Net {
+  const lines = across(half_mm, mesh_mm);
   if (kind === 'lap') lines.push(-plateB_mm / Math.SQRT2);
   lines.sort((a, b) => a - b);
   const us = lines.filter((u, i) => i === 0 || u - lines[i - 1] > APART_MM);
-  const rows = Math.ceil(span_mm / ROW_MM) + 1;
+  const rowStep_mm = mesh_mm * ROW_SHARE;
+  const rows = Math.ceil(span_mm / rowStep_mm) + 1;
   const places = new Float32Array(rows * us.length * 2);
   for (let r = 0; r < rows; r++)
     us.forEach((u, c) => {
       places[2 * (r * us.length + c)] = u;
       places[2 * (r * us.length + c) + 1] = r;
     });
-  return { places, triangles: weaveTriangles(us, rows), rows, rowStep_mm: ROW_MM };
+  return { places, triangles: weaveTriangles(us, rows), rows, rowStep_mm };
 }
 
-function across(half_mm: number): number[] {
+/** The widest mesh that is still finer than what can be seen at so many drawn pixels per millimetre. */
+export function meshFor(drawn_pxPerMm: number): number {
+  const wanted = PX_A_MESH / drawn_pxPerMm;
+  return [...MESHES_MM].reverse().find((mesh) => mesh <= wanted) ?? MESHES_MM[0];
+}
+
+function across(half_mm: number, mesh_mm: number): number[] {
   const lines = [0];
-  for (let n = 1; n * FINE_MM <= FINE_HALF_MM; n++) lines.push(n * FINE_MM, -n * FINE_MM);
-  let step = FINE_MM * THINNING;
+  for (let n = 1; n * mesh_mm <= FINE_HALF_MM; n++) lines.push(n * mesh_mm, -n * mesh_mm);
+  let step = mesh_mm * THINNING;
   for (let u = FINE_HALF_MM + step; u < half_mm + step; u += step) {
     lines.push(u, -u);
     step = Math.min(WIDEST_MM, step * THINNING);

@@ -2,7 +2,7 @@ import { BufferImageSource, Container, GlProgram, Mesh, MeshGeometry, Shader, Un
 import type { JointOptions } from '../../../engine/index.ts';
 import type { SurfaceFrame } from '../../core/bench/surface-frame.ts';
 import { endTriangles } from './ends.ts';
-import { makeNet, type Net } from './net.ts';
+import { makeNet, meshFor, type Net } from './net.ts';
 import { NOISE_SIZE, noiseTile } from './noise.ts';
 import { EYE_MM, type Look, type Place, rise, see } from './pinhole.ts';
 import { ARC, ARC_VERTEX } from './shade/arc.ts';
@@ -135,7 +135,7 @@ export class LensPicture {
 
   /** Sets everything for one drawing. @param share drawn pixels per CSS pixel */
   aim(look: Look, shown: Shown, manner: Manner, share: number): void {
-    this.hang(look);
+    this.hang(look, meshFor(look.scale * share));
     const values = this.uniforms.uniforms;
     const { sin, cos } = rise(look);
     const { target, scale, width_px, height_px } = look;
@@ -188,7 +188,7 @@ export class LensPicture {
   }
 
   /** Hangs the net where the camera looks; it moves by whole rows, so that its points stay on the same metal. */
-  private hang(look: Look): void {
+  private hang(look: Look, mesh_mm: number): void {
     const { joint } = this;
     if (!joint) return;
     const { cos } = rise(look);
@@ -196,10 +196,10 @@ export class LensPicture {
     const up = look.height_px / look.scale;
     const half = across * 1.2 + 2;
     const span = (up / cos) * 1.25 + half + SPARE_ROWS_MM;
-    const key = `${joint.kind} ${joint.plateB_mm} ${joint.gap_mm} ${half.toFixed(1)} ${span.toFixed(1)}`;
+    const key = `${joint.kind} ${joint.plateB_mm} ${joint.gap_mm} ${half.toFixed(1)} ${span.toFixed(1)} ${mesh_mm}`;
     if (key !== this.netKey) {
       this.netKey = key;
-      this.net = makeNet(joint.kind, joint.plateB_mm + joint.gap_mm, half, span);
+      this.net = makeNet(joint.kind, joint.plateB_mm + joint.gap_mm, half, span, mesh_mm);
       const { places, triangles } = this.net;
       this.skinMesh?.destroy();
       this.skinMesh = new Mesh({

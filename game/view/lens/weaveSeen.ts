@@ -18,21 +18,24 @@ export class WeaveSeen {
   readonly element = svgElement('svg', 'weaveseen');
   private readonly line = svgElement('polyline', 'path');
   private readonly pauses = svgElement('g', 'pauses');
-  private readonly dot = svgElement('circle', 'dot');
+  /** Lies over the drawing on a layer of its own: moving it paints nothing. */
+  readonly dot = document.createElement('i');
   private poses: Pose[] = [];
   private of: WeaveOptions | null = null;
   private look: Look | null = null;
   private began_ms = 0;
+  private shown = false;
 
   constructor() {
-    this.dot.setAttribute('r', '6');
-    this.element.append(this.line, this.pauses, this.dot);
+    this.dot.className = 'weavedot';
+    this.element.append(this.line, this.pauses);
   }
 
   /** Draws the line for a weave as a look sees it; null takes it away. */
   draw(weave: WeaveOptions | null, look: Look): void {
     this.element.style.visibility = weave ? 'visible' : 'hidden';
     this.look = look;
+    this.shown = weave !== null;
     if (!weave) return;
     if (weave !== this.of) {
       this.of = weave;
@@ -51,8 +54,8 @@ export class WeaveSeen {
 
   /** Moves the dot; cheap, and nothing of the joint is drawn anew. */
   step(now_ms: number, still: boolean): void {
-    this.dot.style.visibility = this.of && !still ? 'inherit' : 'hidden';
-    if (!this.of || still || !this.look || this.poses.length === 0) return;
+    this.dot.style.visibility = this.shown && !still ? 'visible' : 'hidden';
+    if (!this.shown || still || !this.look || this.poses.length === 0) return;
     const n = Math.floor(((now_ms - this.began_ms) / 1000) * POSE_RATE_HZ);
     if (n >= this.poses.length + REST_S * POSE_RATE_HZ || n < 0) this.began_ms = now_ms;
     const pose = this.poses[Math.min(Math.max(n, 0), this.poses.length - 1)];

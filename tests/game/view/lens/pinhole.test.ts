@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { makeNet } from '../../../../game/view/lens/net.ts';
+import { makeNet, meshFor } from '../../../../game/view/lens/net.ts';
 import { Pace } from '../../../../game/view/lens/pace.ts';
 import { lookAt, see } from '../../../../game/view/lens/pinhole.ts';
 
@@ -32,15 +32,19 @@ describe('the close view as a pinhole sees it', () => {
 
 describe('the net the skin hangs on', () => {
   it('has lines exactly on the root and on a lap’s edge', () => {
-    const { places } = makeNet('lap', 5, 30, 40);
+    const { places } = makeNet('lap', 5, 30, 40, 0.4);
     const us = new Set<number>();
     for (let i = 0; i < places.length; i += 2) us.add(places[i]!);
     expect(us.has(0)).toBe(true);
     expect([...us].some((u) => Math.abs(u + 5 / Math.SQRT2) < 1e-6)).toBe(true);
   });
 
+  it('is as coarse as the picture, and no finer than can be seen', () => {
+    expect([40, 20, 10, 6, 2].map(meshFor)).toEqual([0.4, 0.4, 0.4, 0.6, 0.8]);
+  });
+
   it('is its own mirror image on a tee, squares and diagonals', () => {
-    const { places, triangles } = makeNet('tee', 6, 30, 4);
+    const { places, triangles } = makeNet('tee', 6, 30, 4, 0.4);
     const centres = (mirror: number): string[] => {
       const out: string[] = [];
       for (let t = 0; t < triangles.length; t += 3) {
