@@ -4,8 +4,24 @@
  */
 const DOORS = {
   engine: '^engine/(index|alone/index|solvers/index)\\.ts$',
-  scoring: '^scoring/(index|node|node/index|browser)\\.ts$',
+  scoring: '^scoring/(index|node/index|browser)\\.ts$',
 };
+/** Rooms of scoring, ground floor first: each may know those before it. */
+const FLOORS = [
+  'schema/',
+  '(exercises|profiles)/',
+  'attempt/',
+  'measures/',
+  'lines/',
+  'verdict/',
+  'advice/',
+  'words/',
+  'score\\.ts',
+  '(draw|macro|trials|range)/',
+  'class/',
+  'papers/',
+  'node/',
+];
 /** Those that need a page. Signals without their hooks and matter-js's mechanics (the hand rig) run anywhere. */
 const BROWSER_PACKAGES = '^node_modules/(pixi\\.js|preact|@preact/signals|idb)/';
 
@@ -47,7 +63,7 @@ export default {
       name: 'scoring-needs-node-in-its-own-rooms-only',
       comment: 'What runs in a browser must not reach for files or threads.',
       severity: 'error',
-      from: { path: '^scoring/', pathNot: '^scoring/(node|lab|tools|cli|batch)(/|\\.ts)' },
+      from: { path: '^scoring/', pathNot: '^scoring/(node|lab|tools)/' },
       to: { dependencyTypes: ['core'] },
     },
     {
@@ -63,6 +79,13 @@ export default {
       from: { path: '^game/', pathNot: '^game/tools/' },
       to: { dependencyTypes: ['core'] },
     },
+    ...FLOORS.slice(0, -1).map((room, i) => ({
+      name: 'scoring-goes-one-way',
+      comment: 'attempt -> measures -> lines -> verdict -> advice -> words: a stage knows only those before it.',
+      severity: 'error',
+      from: { path: `^scoring/${room}` },
+      to: { path: `^scoring/(${FLOORS.slice(i + 1).join('|')})` },
+    })),
     { name: 'no-circle', severity: 'error', from: {}, to: { circular: true } },
   ],
   options: {

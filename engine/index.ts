@@ -12,6 +12,7 @@ export {
   wireState,
 } from './arc/wire.ts';
 export type { StateChoices } from './cold-piece.ts';
+export { TAB_MM } from './grid/joint.ts';
 export { PART } from './grid/rods.ts';
 export { type HandFaults, handOfAmount, noFaults, weaveHand } from './hand/robot.ts';
 export {
@@ -34,6 +35,8 @@ export {
   type JointOptions,
   type OptionProblem,
   type ProcessOptions,
+  RANGES as OPTION_RANGES,
+  type Rule as OptionRule,
   type SimulationOptions,
 } from './input/options.ts';
 export { POSE_LIMITS, POSE_RATE_HZ, type Pose } from './input/pose.ts';

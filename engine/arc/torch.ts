@@ -6,7 +6,8 @@
  *   corner the arc's true tip-to-work is therefore longer than the hand's by up to 2 mm at the root, as at the bench.
  */
 
-import { type JointPlan, plateHeight } from '../grid/joint.ts';
+import type { JointPlan } from '../grid/joint.ts';
+import { plateHeight } from '../grid/plates.ts';
 import type { ProcessOptions } from '../input/options.ts';
 import { POSE_LIMITS, type Pose } from '../input/pose.ts';
 import { clamp, cos, DEGREE, sin } from '../numerics/math.ts';

@@ -12,7 +12,7 @@ import { slopeAcross, slopeAlong, stackRod, topCell } from '../grid/columns.ts';
 import type { JointPlan } from '../grid/joint.ts';
 import { blockEnd, blockStart, blocksOf, planTiles, type TilePair } from '../grid/tiles.ts';
 import { POSE_RATE_HZ } from '../input/pose.ts';
-import { COEFFICIENT_WORDS, firstCell, LEAST_FILL } from '../kernel/layout.ts';
+import { COEFFICIENT, COEFFICIENT_WORDS, firstCell, LEAST_FILL } from '../kernel/layout.ts';
 import { DENSITY_GPMM3, lookup } from '../physics/steel.ts';
 import { dimsOf, makeArrays } from '../state/allocate.ts';
 import type { CoarseState, HeatState, State } from '../state/state.ts';
@@ -21,8 +21,6 @@ import type { CoarseState, HeatState, State } from '../state/state.ts';
 export const CALM_INTERVAL = 5;
 /** No face may move more than this share of what would level it in one step (explicit stability, with eight faces a tile). */
 const FACE_SHARE = 0.11;
-/** Place of the coefficient along y among a rod's. */
-const ALONG = 4;
 /** Least specific heat of solid steel, J/gK (EN 1993-1-2 at 20 °C): what a faying face may move is limited by it. */
 const LEAST_HEAT_JPGK = 0.425;
 
@@ -54,7 +52,7 @@ export function layCoarse(plan: JointPlan, heat: HeatState, startH: number, ambi
   calm.H.fill(startH);
   calm.potential.fill(lookup(heat.table.potential, startH));
   plan.rods.area_mm2.forEach((area, rod) => {
-    calm.crossingGain[rod] = coefficient[rod * COEFFICIENT_WORDS + ALONG]! * area * plan.dy * DENSITY_GPMM3;
+    calm.crossingGain[rod] = coefficient[rod * COEFFICIENT_WORDS + COEFFICIENT.ALONG]! * area * plan.dy * DENSITY_GPMM3;
   });
   return calm;
 }

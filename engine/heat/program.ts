@@ -2,11 +2,14 @@
 
 import type { RodPlan } from '../grid/rods.ts';
 import {
+  COEFFICIENT,
   COEFFICIENT_WORDS,
   firstCell,
+  GAP,
   GAP_WORDS,
   type KernelChoice,
   PAD,
+  PROGRAM,
   PROGRAM_WORDS,
   planLayout,
   ROD,
@@ -78,17 +81,17 @@ function writeProgram(state: HeatState, rods: RodPlan, dy: number, dt: number): 
     const scale = dt / (DENSITY_GPMM3 * rods.area_mm2[r]!);
     for (let s = 0; s < 4; s++) {
       const n = rods.slot[4 * r + s]!;
-      state.program[r * PROGRAM_WORDS + 1 + s] = firstCell(layout, n < 0 ? r : n);
-      coefficient[r * COEFFICIENT_WORDS + s] = n < 0 ? 0 : scale * rods.shape[4 * r + s]!;
+      state.program[r * PROGRAM_WORDS + PROGRAM.NEIGHBOUR + s] = firstCell(layout, n < 0 ? r : n);
+      coefficient[r * COEFFICIENT_WORDS + COEFFICIENT.SLOT + s] = n < 0 ? 0 : scale * rods.shape[4 * r + s]!;
     }
-    coefficient[r * COEFFICIENT_WORDS + 4] = dt / (DENSITY_GPMM3 * dy * dy);
-    coefficient[r * COEFFICIENT_WORDS + 5] = rods.exposed_mm[r]! / (DENSITY_GPMM3 * rods.area_mm2[r]!);
+    coefficient[r * COEFFICIENT_WORDS + COEFFICIENT.ALONG] = dt / (DENSITY_GPMM3 * dy * dy);
+    coefficient[r * COEFFICIENT_WORDS + COEFFICIENT.LOSS] = rods.exposed_mm[r]! / (DENSITY_GPMM3 * rods.area_mm2[r]!);
   }
   let at = 0;
   for (const list of rods.lists) {
     const w = list.rod * PROGRAM_WORDS;
-    state.program[w + 5] = at;
-    state.program[w + 6] = list.neighbours.length;
+    state.program[w + PROGRAM.LIST_START] = at;
+    state.program[w + PROGRAM.LIST_LENGTH] = list.neighbours.length;
     list.neighbours.forEach((n, k) => {
       listRod[at] = firstCell(layout, n);
       listC[at] = (dt / (DENSITY_GPMM3 * rods.area_mm2[list.rod]!)) * list.shapes[k]!;
@@ -104,8 +107,8 @@ function writeGaps(state: HeatState, { rods, dt, table, gapConductance }: HeatPi
   rods.gaps.forEach(({ p, q, shape, width_mm }, g) => {
     const at = g * GAP_WORDS;
     const rise = (rod: number): number => dt / (rods.area_mm2[rod]! * DENSITY_GPMM3);
-    cells.set([firstCell(layout, p), firstCell(layout, q)], at);
-    numbers.set([shape, gapConductance * width_mm, rise(p), rise(q), table.solidus_JPG], at + 2);
+    cells.set([firstCell(layout, p), firstCell(layout, q)], at + GAP.FIRST);
+    numbers.set([shape, gapConductance * width_mm, rise(p), rise(q), table.solidus_JPG], at + GAP.SHAPE);
   });
 }
 
@@ -117,11 +120,11 @@ export function refreshFlags(state: HeatState): void {
     const w = r * PROGRAM_WORDS;
     let flag: number = ROD.FULL;
     if (holding[r] === 0) flag = ROD.SKIP;
-    else if (program[w + 6]! > 0) flag = ROD.LIST;
+    else if (program[w + PROGRAM.LIST_LENGTH]! > 0) flag = ROD.LIST;
     else {
       let partial = notFull[r]! > 0;
-      for (let s = 1; s <= 4 && !partial; s++) {
-        const n = (program[w + s]! - PAD) / layout.stride;
+      for (let s = 0; s < 4 && !partial; s++) {
+        const n = (program[w + PROGRAM.NEIGHBOUR + s]! - PAD) / layout.stride;
         partial = notFull[n]! > 0;
       }
       if (partial) flag = ROD.PARTIAL;

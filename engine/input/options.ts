@@ -85,9 +85,14 @@ export function defaultOptions(): SimulationOptions {
   return { joint: defaultJoint(), process: defaultProcess(), cell_mm: 0.75 };
 }
 
-type Rule = { low: number; high: number; unit: string } | { oneOf: readonly (string | number)[] } | { flag: true };
+/** A range, a list to choose from, or yes and no. */
+export type Rule =
+  | { low: number; high: number; unit: string }
+  | { oneOf: readonly (string | number)[] }
+  | { flag: true };
 
-const RANGES: Record<string, Record<string, Rule>> = {
+/** What each setting of joint and machine may be. */
+export const RANGES: Record<string, Record<string, Rule>> = {
   joint: {
     kind: { oneOf: ['tee', 'lap', 'corner'] },
     plateA_mm: { low: 2, high: 20, unit: 'mm' },

@@ -1,4 +1,4 @@
-import type { Band, Exercise, HandTarget } from '../schema/index.ts';
+import type { Band, Exercise, HandTarget } from '../schema/exercise.ts';
 
 /**
  * What every exercise of the Tern Dock workshop starts from. Tern Dock, a community boatyard school whose trainees weld brackets for
@@ -9,7 +9,7 @@ type Joint = Exercise['joint'];
 type Process = Exercise['process'];
 type Weave = Exercise['demonstration'];
 
-export const bench: Joint = {
+const bench: Joint = {
   kind: 'tee',
   plateA_mm: 6,
   plateB_mm: 6,
@@ -22,7 +22,7 @@ export const bench: Joint = {
   tabs: false,
 };
 
-export const machine: Process = {
+const machine: Process = {
   wire_mm: 0.9,
   feed_mpmin: 5.2,
   volts_V: 19,
@@ -49,7 +49,7 @@ export const vee: Weave = {
 };
 
 /** Symmetric band. */
-export function around(middle: number, give: number): Band {
+function around(middle: number, give: number): Band {
   return { from: round2(middle - give), to: round2(middle + give) };
 }
 

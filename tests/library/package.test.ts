@@ -11,7 +11,7 @@ import {
   type RangeMap,
   type Result,
 } from '../../scoring/index.ts';
-import type { FolderScores } from '../../scoring/node.ts';
+import type { FolderScores } from '../../scoring/node/index.ts';
 import { compileExamples, type Packed, packAndInstall, run, runExample, typeFaultsOf } from './packed.ts';
 
 /** The package as somebody else would get it: packed, unpacked, run in plain Node, type-checked against its own declarations. */
@@ -83,7 +83,7 @@ describe('the package', () => {
   });
 
   it('brings a command that works without the rest of the repository', async () => {
-    const command = join(packed.home, 'dist', 'scoring', 'cli', 'main.js');
+    const command = join(packed.home, 'dist', 'scoring', 'node', 'cli', 'main.js');
     expect(await run(process.execPath, [command, '--help'], packed.project)).toContain('Usage: toehold');
     expect(existsSync(join(packed.home, 'node_modules'))).toBe(false);
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readSection } from '../../scoring/bead/station.ts';
+import { readSection } from '../../scoring/measures/section/station.ts';
 import { settleInGroove } from './cases/groove.ts';
 import { grooveArea } from './cases/surfaces.ts';
 import { openReport } from './report.ts';

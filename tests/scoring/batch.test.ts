@@ -12,7 +12,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { run } from '../../scoring/cli/run.ts';
+import { run } from '../../scoring/node/cli/run.ts';
 import {
   type FolderScores,
   JOURNAL_NAME,
@@ -20,7 +20,7 @@ import {
   rowsCsv,
   rowsJsonl,
   scoreFolder,
-} from '../../scoring/node.ts';
+} from '../../scoring/node/index.ts';
 import { MOUSE, weld } from './welds.ts';
 
 // Tern Dock workshop, its trainees and their attempts are invented. Four hands over thirty files; welds of a few millimetres.

@@ -2,8 +2,8 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'n
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { run } from '../../scoring/cli/run.ts';
 import { readRecording, resultSchema, scoreAttempt } from '../../scoring/index.ts';
+import { run } from '../../scoring/node/cli/run.ts';
 
 let folder: string;
 beforeAll(() => {

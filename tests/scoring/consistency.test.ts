@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import { consistencyOf } from '../../scoring/bead/consistency.ts';
 import { readSection, type Station } from '../../scoring/index.ts';
+import { consistencyOf } from '../../scoring/measures/bead/summary.ts';
 import { lineOfHeat, makeSection, segmentFace } from './sections.ts';
 
 const station = (leg: number, crown: number): Station =>

@@ -9,7 +9,7 @@ import {
   readCoupon,
   readMarks,
 } from '../../scoring/index.ts';
-import { placeMarks } from '../../scoring/real/joint-frame.ts';
+import { placeMarks } from '../../scoring/macro/joint-frame.ts';
 import { couponOf, fusedAt, type MadeCoupon, marksOf, plain } from './marked.ts';
 
 const scaleFor = (c: MadeCoupon) => ({ mmPerPx: 1 / c.pxPerMm, length_px: 20 * c.pxPerMm });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { rings } from '../../scoring/draw/contour.ts';
-import { openedRoot, readSection, sectionSvg, stripSvg, zoneOutlines } from '../../scoring/index.ts';
+import { openedRoot, readSection, Survey, sectionSvg, stripSvg, zoneOutlines } from '../../scoring/index.ts';
 import { lineOfHeat, makeSection, SOLIDUS_C, segmentFace, teeJoint } from './sections.ts';
 
 const area = (ring: readonly { x: number; y: number }[]): number => {
@@ -74,17 +74,12 @@ describe('the opened root drawn', () => {
     const hot = sec;
     const cold = makeSection({ face: segmentFace(6, 1), peak: () => 600 });
     const bare = makeSection({});
-    const strip = openedRoot((y) => (y < 20 ? bare : y < 35 ? hot : cold), 60);
+    const strip = openedRoot(new Survey((y) => (y < 20 ? bare : y < 35 ? hot : cold)), 60);
     expect(strip).toHaveLength(61);
     const svg = stripSvg(strip, teeJoint, { judged: { from_mm: 20, to_mm: 49 }, cuts_mm: [30] });
     expect(svg).toContain('tied in at the root over 50 % of the judged length');
     expect(svg.match(/url\(#strip-torn\)/g)).toHaveLength(2);
     expect(svg).toContain('right plate');
-    expect(
-      stripSvg(
-        openedRoot(() => bare, 60),
-        teeJoint,
-      ),
-    ).toContain('no weld at the root');
+    expect(stripSvg(openedRoot(new Survey(() => bare), 60), teeJoint)).toContain('no weld at the root');
   });
 });

@@ -17,7 +17,7 @@ import {
   scoreAttempt,
   upToCurrent,
 } from '../../scoring/index.ts';
-import { csvText, readAttemptName, textOf } from '../../scoring/node.ts';
+import { csvText, readAttemptName, textOf } from '../../scoring/node/index.ts';
 import { weld } from './welds.ts';
 
 const recording = weld({ joint: { length_mm: 30 }, weave: { length_mm: 3, shelf_s: 0 } });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { fusedFace } from '../../scoring/bead/fusion.ts';
-import { READ_AT_MM, rootFusion } from '../../scoring/bead/root-fusion.ts';
-import { readSection } from '../../scoring/bead/station.ts';
+import { fusedFace } from '../../scoring/measures/section/fusion.ts';
+import { READ_AT_MM, rootFusion } from '../../scoring/measures/section/root-fusion.ts';
+import { readSection } from '../../scoring/measures/section/station.ts';
 import { lineOfHeat, makeSection, SOLIDUS_C, START_C, segmentFace } from './sections.ts';
 
 /**

@@ -1,14 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../engine/index.ts';
-import { readStops } from '../../scoring/hand/stops.ts';
 import { type HandReading, readHand, spanBetween, type Trace } from '../../scoring/index.ts';
-import { downwardShare, weldedTwice_mm } from '../../scoring/score/passes.ts';
+import { downwardShare, weldedTwice_mm } from '../../scoring/measures/hand/passes.ts';
+import { readStops } from '../../scoring/measures/hand/stops.ts';
 import { makeTrace, trapezoid } from './traces.ts';
 
 const all = { tipToWork: true, workAngle: true, travelAngle: true };
 
 function read(trace: Trace, over: { measures?: typeof all; upperOnly?: boolean } = {}): HandReading {
   return readHand(trace, spanBetween(trace, 10, 60), {
+    breaks: readStops(trace).breaks,
     device: { kind: 'mouse', measures: over.measures ?? all, scale: 1 },
     lead: { from: -1.2, to: 1.5 },
     upperOnly: over.upperOnly ?? false,

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { profileNamed, type RuleMeasure } from '../../scoring/index.ts';
-import { compare } from '../../scoring/score/compare.ts';
-import { type Basis, limitValue } from '../../scoring/score/limit.ts';
+import { type Basis, compare, limitValue } from '../../scoring/lines/limit.ts';
 
 function limit(profile: string, measure: RuleMeasure, basis: Partial<Basis>): number | null {
   const plate = basis.plate ?? 6;

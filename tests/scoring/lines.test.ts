@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { profileNamed, readSection, type Station } from '../../scoring/index.ts';
-import { allLines } from '../../scoring/score/exercise-lines.ts';
-import { type LineQuestion, profileLines, stretches } from '../../scoring/score/lines.ts';
+import { allLines } from '../../scoring/lines/lines.ts';
+import type { LineQuestion } from '../../scoring/lines/readers.ts';
+import { profileLines, stretches } from '../../scoring/lines/rule-line.ts';
 import { lineOfHeat, makeSection, segmentFace, teeJoint } from './sections.ts';
 
 const sound = readSection(makeSection({ face: segmentFace(6.6, 0.5), peak: lineOfHeat(2.4, 2.4, 4.6) }))!.station;

@@ -1,6 +1,5 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { plusMinus } from '../../scoring/bead/plus-minus.ts';
 import {
   beadStartSchema,
   beadStopSchema,
@@ -8,6 +7,7 @@ import {
   motionSchema,
   stationSchema,
 } from '../../scoring/index.ts';
+import { plusMinus } from '../../scoring/measures/precision.ts';
 import { madeUpCuts } from '../studies/measures/cuts.ts';
 import { madeUpHands } from '../studies/measures/made-up.ts';
 import { consistencyRows, endRows, type Row, stationRows } from '../studies/measures/rows.ts';

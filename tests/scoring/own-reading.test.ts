@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Section } from '../../engine/index.ts';
-import { depthOf, inward, spread } from '../../scoring/bead/isotherm.ts';
-import { outlineOf } from '../../scoring/bead/outline.ts';
 import { byHand, compareOwn, etchedCut, type OwnMarks, readSection } from '../../scoring/index.ts';
+import { depthOf, inward, spread } from '../../scoring/measures/section/isotherm.ts';
+import { outlineOf } from '../../scoring/measures/section/outline.ts';
 import { weld } from '../support/weld.ts';
 import { makeSection } from './sections.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Done, type Numbered, runPool, workThrough } from '../../scoring/batch/pool.ts';
+import { type Done, type Numbered, runPool, workThrough } from '../../scoring/node/pool.ts';
 
 const worker = new URL('./pool-worker.mjs', import.meta.url);
 const tasks = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10];

@@ -13,8 +13,8 @@ import {
   type Result,
   steps,
 } from '../../scoring/index.ts';
-import { backToMiddle, outOfBand } from '../../scoring/prove/habits.ts';
-import { readRecordedHand } from '../../scoring/prove/hand.ts';
+import { readRecordedHand } from '../../scoring/trials/hand.ts';
+import { backToMiddle, outOfBand } from '../../scoring/trials/sized.ts';
 import { exerciseOf, judge, MOUSE, weld } from './welds.ts';
 
 const short = { joint: { length_mm: 36, plateA_mm: 5, plateB_mm: 5 }, process: { feed_mpmin: 4.6, volts_V: 19 } };

@@ -2,9 +2,9 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { values } from '../../scoring/cli/range.ts';
-import { run } from '../../scoring/cli/run.ts';
 import { mapOf, pointsOf, type RangePlan, type RangeResult, rangeCsv, rangeSvg } from '../../scoring/index.ts';
+import { values } from '../../scoring/node/cli/range.ts';
+import { run } from '../../scoring/node/cli/run.ts';
 
 const plan: RangePlan = {
   base: { joint: {}, process: {}, weave: {}, leg_mm: 5, profile: 'aws-d11-static-si' },

@@ -3,9 +3,17 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseHTML } from 'linkedom';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { run } from '../../scoring/cli/run.ts';
 import { type AttemptPaper, type AttemptRecording, attemptHtml, attemptPaper } from '../../scoring/index.ts';
-import { attemptPdf, classHtml, classPaper, classPdf, classSheet, pngOf, scoreFolder } from '../../scoring/node.ts';
+import { run } from '../../scoring/node/cli/run.ts';
+import {
+  attemptPdf,
+  classHtml,
+  classPaper,
+  classPdf,
+  classSheet,
+  pngOf,
+  scoreFolder,
+} from '../../scoring/node/index.ts';
 import { MOUSE, weld } from './welds.ts';
 
 // Tern Dock workshop and its trainees are invented.

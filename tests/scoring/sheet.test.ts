@@ -8,7 +8,7 @@ import {
   scoreBytes,
   sheetCsv,
   sheetText,
-} from '../../scoring/node.ts';
+} from '../../scoring/node/index.ts';
 import { MOUSE, weld } from './welds.ts';
 
 // Tern Dock workshop and everybody in it are invented. One real attempt, its verdict, number and first fix set as each case needs.

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { defaultWeave, type HandFaults, noFaults, type Pose, weaveHand } from '../../engine/index.ts';
 import { readHand, spanBetween } from '../../scoring/index.ts';
+import { readStops } from '../../scoring/measures/hand/stops.ts';
 import { recordingSchema } from '../../scoring/schema/recording.ts';
 import { makeTrace } from './traces.ts';
 import { weld } from './welds.ts';
@@ -16,6 +17,7 @@ function pauses(faults: Partial<HandFaults>) {
   const at = (t: number): Pose => poses[Math.min(poses.length - 1, Math.round(t * 100) - 1)]!;
   const trace = makeTrace({ seconds: Math.floor(poses.length / 100), u: (t) => at(t).u_mm, y: (t) => at(t).y_mm });
   const { motion } = readHand(trace, spanBetween(trace, 8, 60), {
+    breaks: readStops(trace).breaks,
     device: { kind: 'robot', measures: { tipToWork: true, workAngle: true, travelAngle: true }, scale: 1 },
     lead: { from: -2, to: 2 },
     upperOnly: false,

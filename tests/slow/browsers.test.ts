@@ -145,7 +145,10 @@ describe('one recording, one hash', () => {
   });
 
   it('Firefox, both kernels', async () => {
-    const answer = await askBrowser(recording, 'firefox-esr', (url, profile) => [
+    const program = process.env.FIREFOX_PATH ?? '/usr/bin/firefox-esr';
+    if (!existsSync(program))
+      throw new Error('Firefox was not tested: install firefox-esr, or set FIREFOX_PATH to its program file.');
+    const answer = await askBrowser(recording, program, (url, profile) => [
       '--headless',
       '--no-remote',
       '--profile',

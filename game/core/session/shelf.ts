@@ -50,6 +50,8 @@ const entrySchema = z.object({
   exercise: z.string().nullable(),
   verdict: z.enum(verdicts).nullable(),
   own: z.boolean(),
+  /** Of 100, for the user's own line over attempts; null or left out where there is none. */
+  score: z.number().nullable().optional(),
   helped: z.enum(HELP),
   /** What is wrong with the record, or null. Such a record is kept and can be saved as it is. */
   damaged: z.string().nullable(),
@@ -72,6 +74,7 @@ export function entryOf({ id, made_ms, title, recording, result }: StoredAttempt
     title,
     exercise: exercise?.name ?? null,
     verdict: result?.verdict ?? null,
+    score: result?.score ?? null,
     own: hand && !id.startsWith(FILE_ID),
     helped: helpOf(recording, exercise),
     damaged: null,

@@ -16,7 +16,7 @@ const column = z.strictObject({
   meaning: text,
 });
 
-export const outsideSet = z.strictObject({
+const outsideSet = z.strictObject({
   name: z.string().regex(/^[a-z0-9-]+$/),
   title: text,
   /** Single measurements, a curve fitted to them, or what a maker recommends: only the first two are evidence of what happened. */
@@ -49,7 +49,7 @@ export const outsideSet = z.strictObject({
 });
 export type OutsideSet = z.infer<typeof outsideSet>;
 
-export const OUTCOMES = ['amps', 'penetration', 'width', 'reinforcement', 'convexity'] as const;
+const OUTCOMES = ['amps', 'penetration', 'width', 'reinforcement', 'convexity'] as const;
 const sign = z.enum(['up', 'down', 'none', 'peak', 'open']);
 const trend = z.strictObject({
   expect: sign,
@@ -59,7 +59,7 @@ const trend = z.strictObject({
     z.array(z.strictObject({ document: text, address, process: text, says: sign, text })).min(1),
   ]),
 });
-export const trendTable = z.strictObject({
+const trendTable = z.strictObject({
   about: text,
   knobs: z.array(
     z.strictObject({
