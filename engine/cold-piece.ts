@@ -55,7 +55,7 @@ export function layColdPiece(asked: SimulationOptions, choices: StateChoices = {
     cal,
     plan,
     heat,
-    calm: layCoarse(plan, heat, startH, ambientH),
+    coarse: layCoarse(plan, heat, startH, ambientH),
     lossTable: losses,
     fine: { from: 0, to: 0 },
     fineEverywhere: choices.fineEverywhere ?? false,
@@ -68,7 +68,7 @@ export function layColdPiece(asked: SimulationOptions, choices: StateChoices = {
     boiling_JPG: enthalpyAt(table, cal.evaporation_C),
     near: neighbours(plan.nu, plan.ny),
     columnOf: columnsOf(plan.nu, plan.ny),
-    window: { from: 0, to: 0 },
+    liquidSlices: { from: 0, to: 0 },
     current: 0,
     arcOn: false,
     footU: 0,
@@ -85,7 +85,7 @@ export function layColdPiece(asked: SimulationOptions, choices: StateChoices = {
   locateAll(s);
   measureAll(s);
   if (s.fineEverywhere) {
-    for (let block = 0; block < s.calm.blocks; block++) refine(s, block);
+    for (let block = 0; block < s.coarse.blocks; block++) refine(s, block);
     s.fine.to = plan.ny;
   }
   s.ledger.start_J = workEnergy(s);

@@ -3,7 +3,7 @@ import { burn, createArcTick, quench } from './arc/arc.ts';
 import { createFootprint } from './arc/footprint.ts';
 import { createAxis, placeTorch } from './arc/torch.ts';
 import { layColdPiece, type StateChoices } from './cold-piece.ts';
-import { closeWindow, openWindow } from './heat/active-region.ts';
+import { closeFineRegion, openFineRegion } from './heat/active-region.ts';
 import { joinEnds } from './heat/coarse-step.ts';
 import { tickHeat } from './heat/step.ts';
 import type { SimulationOptions } from './input/options.ts';
@@ -85,7 +85,7 @@ function stepPose(s: State, { asked, from, at, axis, foot, arc, pool, trace }: S
   // Striking somewhere else is no drag across the joint.
   copyPose(from, s.lastPose.trigger ? s.lastPose : asked);
   startTrace(trace);
-  openWindow(s, from, asked);
+  openFineRegion(s, from, asked);
   for (let t = 1; t <= s.ticksPerPose; t++) {
     between(at, from, asked, t / s.ticksPerPose);
     placeTorch(axis, at, s.options.process, s.plan);
@@ -97,7 +97,7 @@ function stepPose(s: State, { asked, from, at, axis, foot, arc, pool, trace }: S
   }
   s.steps++;
   settleNear(s, pool, arc.on ? s.footY : at.y_mm, 1 / POSE_RATE_HZ);
-  closeWindow(s, asked);
+  closeFineRegion(s, asked);
   copyPose(s.lastPose, asked);
   s.posed = true;
   return endTrace(trace, s, arc, axis, at, pool.dripped_g);

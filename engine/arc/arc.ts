@@ -1,6 +1,6 @@
 /** One tick of arc: current, heat into the surface, metal into the puddle. */
 
-import { metalInTop, stackRod, topCell } from '../grid/columns.ts';
+import { metalInTop, stackRod, topCell, uOf, yOf } from '../grid/columns.ts';
 import { firstCell } from '../kernel/layout.ts';
 import { DENSITY_GPMM3 } from '../physics/steel.ts';
 import { addMetal } from '../state/metal.ts';
@@ -157,8 +157,8 @@ function addLump(s: State, foot: Footprint, volume: number, enthalpy: number): n
   let best = Number.POSITIVE_INFINITY;
   const inside = (i: number): number => {
     const c = s.columnOf[i]!;
-    const du = (c - plan.kMax) * plan.du - foot.footU;
-    const dy = plan.y0 + (i - c * plan.ny) * plan.dy - foot.footY;
+    const du = uOf(plan, c) - foot.footU;
+    const dy = yOf(plan, i - c * plan.ny) - foot.footY;
     return du * du + dy * dy;
   };
   for (let n = 0; n < foot.count; n++) {

@@ -12,8 +12,8 @@ import type { ProcessOptions } from '../input/options.ts';
 import { POSE_LIMITS, type Pose } from '../input/pose.ts';
 import { clamp, cos, DEGREE, sin } from '../numerics/math.ts';
 
-export const REFERENCE_ROOT_MM = 2;
-export const REFERENCE_SLOPE = 0.5;
+const REFERENCE_ROOT_MM = 2;
+const REFERENCE_SLOPE = 0.5;
 
 export interface Axis {
   /** Unit vector from the contact tip along the wire, in (u, w, y). */

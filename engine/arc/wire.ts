@@ -123,7 +123,7 @@ export function fillWire(out: WireState, p: ProcessOptions, tipToWork_mm: number
 }
 
 /** Share of the fed wire lost as spatter in the middle of the steady range. */
-export function depositionLoss(p: ProcessOptions): number {
+function depositionLoss(p: ProcessOptions): number {
   return PARAMETERS[GASES[p.gas].spatter].value;
 }
 

@@ -7,7 +7,7 @@ import { PART, type RodBuilder } from './rods.ts';
 const FIN_GROWTH = 1.5;
 const FIN_WIDEST_MM = 10;
 /** Overlap of a lap coupon. */
-export const LAP_OVERLAP_MM = 25;
+const LAP_OVERLAP_MM = 25;
 
 /** A fine rod where a fin begins: how wide its face is, and would be with the cell full. */
 interface Edge {

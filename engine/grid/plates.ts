@@ -25,13 +25,13 @@ export type Put = (i: number, j: number, part: number, wide: number, tall: numbe
 /** Rod of the cell at (i, j), -1 where none is laid. */
 export type Get = (i: number, j: number) => number;
 
-/** Rows through a plate from its face inward: whole cells, the last one taking what is left of the thickness. */
+/** Rows through a plate from its face inward: full cells, the last one taking what is left of the thickness. */
 export function rows(thickness: number, h: number): number[] {
-  const whole = Math.floor(thickness / h + 1e-9);
-  const rest = thickness - whole * h;
-  const out = new Array<number>(whole).fill(h);
+  const fullCells = Math.floor(thickness / h + 1e-9);
+  const rest = thickness - fullCells * h;
+  const out = new Array<number>(fullCells).fill(h);
   if (rest > THINNEST_ROW * h) out.push(rest);
-  else if (whole > 0) out[whole - 1] = h + rest;
+  else if (fullCells > 0) out[fullCells - 1] = h + rest;
   return out;
 }
 

@@ -22,7 +22,7 @@ export function blockEnd(block: number, ny: number): number {
   return Math.min(ny, (block + 1) * BLOCK);
 }
 
-export interface TileFace {
+interface TileFace {
   rodP: number;
   rodQ: number;
   /** Width of the face with both rods full. */

@@ -1,12 +1,13 @@
 /** Where the joint is computed in fine cells: round the arc and the liquid, and wherever the section has not levelled out yet. */
 
+import { yOf } from '../grid/columns.ts';
 import { BLOCK, blockEnd, blockStart } from '../grid/tiles.ts';
 import type { Pose } from '../input/pose.ts';
 import { clamp } from '../numerics/math.ts';
 import { enthalpyAt } from '../physics/steel.ts';
 import type { State } from '../state/state.ts';
-import { CALM_INTERVAL, coarsen, hottestTile, isLevel, refine } from './coarse-blocks.ts';
-import { stepCalm } from './coarse-step.ts';
+import { COARSE_INTERVAL, coarsen, hottestTile, isLevel, refine } from './coarse-blocks.ts';
+import { stepCoarse } from './coarse-step.ts';
 
 /**
  * Fine cells reach at least this far from the arc and the liquid. Against fine cells everywhere, seven of the eight welds of the mesh study
@@ -14,13 +15,13 @@ import { stepCalm } from './coarse-step.ts';
  */
 const MARGIN_MM = 4.5;
 /** A block may go coarse when no tile spreads by more than this (about 90 K) and nothing is hotter than this: below Ac1, so peaks are safe. */
-const CALM_SPREAD_JPG = 60;
-const CALM_HOTTEST_C = 690;
-/** A coarse block beside the window goes fine again when a tile is hotter than this: a puddle held long reaches far. */
-const RESTLESS_C = 705;
+const LEVEL_SPREAD_JPG = 60;
+const LEVEL_HOTTEST_C = 690;
+/** A coarse block beside the fine region goes fine again when a tile is hotter than this: a puddle held long reaches far. */
+const REFINE_C = 705;
 
 /** Before the ticks of a pose: fine cells where the arc is going to burn and where metal is liquid. */
-export function openWindow(s: State, before: Pose, now: Pose): void {
+export function openFineRegion(s: State, before: Pose, now: Pose): void {
   const { plan, fine } = s;
   let low = Number.POSITIVE_INFINITY;
   let high = Number.NEGATIVE_INFINITY;
@@ -32,13 +33,13 @@ export function openWindow(s: State, before: Pose, now: Pose): void {
     low = (clamp(arcLow - plan.y0, 0, end) - MARGIN_MM) / plan.dy;
     high = (clamp(arcHigh - plan.y0, 0, end) + MARGIN_MM) / plan.dy;
   }
-  if (s.window.to > 0) {
-    low = Math.min(low, s.window.from - MARGIN_MM / plan.dy);
-    high = Math.max(high, s.window.to + MARGIN_MM / plan.dy);
+  if (s.liquidSlices.to > 0) {
+    low = Math.min(low, s.liquidSlices.from - MARGIN_MM / plan.dy);
+    high = Math.max(high, s.liquidSlices.to + MARGIN_MM / plan.dy);
   }
   if (low > high) return;
   const first = Math.max(0, Math.floor(low / BLOCK));
-  const last = Math.min(s.calm.blocks - 1, Math.floor(high / BLOCK));
+  const last = Math.min(s.coarse.blocks - 1, Math.floor(high / BLOCK));
   if (fine.from === fine.to) {
     for (let block = first; block <= last; block++) refine(s, block);
     fine.from = first * BLOCK;
@@ -55,15 +56,15 @@ export function openWindow(s: State, before: Pose, now: Pose): void {
   }
 }
 
-/** After a pose: step the coarse blocks when due and let level ends of the window go coarse. */
-export function closeWindow(s: State, pose: Pose): void {
-  if (s.fineEverywhere || s.steps % CALM_INTERVAL !== 0) return;
-  stepCalm(s);
+/** After a pose: step the coarse blocks when due and let level ends of the fine region go coarse. */
+export function closeFineRegion(s: State, pose: Pose): void {
+  if (s.fineEverywhere || s.steps % COARSE_INTERVAL !== 0) return;
+  stepCoarse(s);
   const { plan, fine } = s;
   if (fine.from === fine.to) return;
-  const restless = enthalpyAt(s.heat.table, RESTLESS_C);
+  const refineAt = enthalpyAt(s.heat.table, REFINE_C);
   const below = fine.from / BLOCK - 1;
-  if (below >= 0 && hottestTile(s, below) > restless) {
+  if (below >= 0 && hottestTile(s, below) > refineAt) {
     refine(s, below);
     fine.from = below * BLOCK;
   } else if (mayGoCoarse(s, fine.from / BLOCK, pose)) {
@@ -72,7 +73,7 @@ export function closeWindow(s: State, pose: Pose): void {
   }
   if (fine.from === fine.to) return;
   const above = Math.ceil(fine.to / BLOCK);
-  if (above < s.calm.blocks && hottestTile(s, above) > restless) {
+  if (above < s.coarse.blocks && hottestTile(s, above) > refineAt) {
     refine(s, above);
     fine.to = Math.min(plan.ny, (above + 1) * BLOCK);
   } else if (mayGoCoarse(s, above - 1, pose)) {
@@ -84,20 +85,24 @@ export function closeWindow(s: State, pose: Pose): void {
 /** Nothing burns or flows near the block, and its sections have levelled out. */
 function mayGoCoarse(s: State, block: number, pose: Pose): boolean {
   if (isNearArc(s, block, pose) || isNearLiquid(s, block)) return false;
-  return isLevel(s, block, CALM_SPREAD_JPG, enthalpyAt(s.heat.table, CALM_HOTTEST_C));
+  return isLevel(s, block, LEVEL_SPREAD_JPG, enthalpyAt(s.heat.table, LEVEL_HOTTEST_C));
 }
 
 function isNearArc({ plan }: State, block: number, pose: Pose): boolean {
   if (!pose.trigger) return false;
   const near = MARGIN_MM + BLOCK * plan.dy;
-  const low = plan.y0 + blockStart(block) * plan.dy;
-  const high = plan.y0 + blockEnd(block, plan.ny) * plan.dy;
+  const low = yOf(plan, blockStart(block));
+  const high = yOf(plan, blockEnd(block, plan.ny));
   return pose.y_mm > low - near && pose.y_mm < high + near;
 }
 
-function isNearLiquid({ plan, window }: State, block: number): boolean {
+function isNearLiquid({ plan, liquidSlices }: State, block: number): boolean {
   const near = MARGIN_MM + BLOCK * plan.dy;
   const from = blockStart(block);
   const to = blockEnd(block, plan.ny);
-  return window.to > 0 && window.from * plan.dy < to * plan.dy + near && window.to * plan.dy > from * plan.dy - near;
+  return (
+    liquidSlices.to > 0 &&
+    liquidSlices.from * plan.dy < to * plan.dy + near &&
+    liquidSlices.to * plan.dy > from * plan.dy - near
+  );
 }

@@ -1,11 +1,11 @@
 /**
- * Calm lengths of the joint in coarse cells. Far from the arc the section has levelled out: there each block of four slices is a row
- * of tiles, stepped every 50 ms, and only a window round the arc and the liquid is computed in fine cells every tick. So a second of
+ * Lengths of the joint in coarse cells. Far from the arc the section has levelled out: there each block of four slices is a row
+ * of tiles, stepped every 50 ms, and only a region round the arc and the liquid is computed in fine cells every tick. So a second of
  * welding costs the same on a long coupon as on a short one.
  *
  *      coarse  coarse | fine fine fine (arc) fine | coarse  coarse      y ->
  *
- * Both sides of the window's ends are given the same flux, counted once, so the energy account stays closed. Fills, heights and peaks
+ * Both sides of the fine region's ends are given the same flux, counted once, so the energy account stays closed. Fills, heights and peaks
  * stay fine everywhere; a coarse block cannot melt or pass Ac1, so peaks lose nothing.
  */
 import { slopeAcross, slopeAlong, stackRod, topCell } from '../grid/columns.ts';
@@ -18,7 +18,7 @@ import { dimsOf, makeArrays } from '../state/allocate.ts';
 import type { CoarseState, HeatState, State } from '../state/state.ts';
 
 /** Poses between coarse steps. */
-export const CALM_INTERVAL = 5;
+export const COARSE_INTERVAL = 5;
 /** No face may move more than this share of what would level it in one step (explicit stability, with eight faces a tile). */
 const FACE_SHARE = 0.11;
 /** Least specific heat of solid steel, J/gK (EN 1993-1-2 at 20 °C): what a faying face may move is limited by it. */
@@ -33,7 +33,7 @@ export function layCoarse(plan: JointPlan, heat: HeatState, startH: number, ambi
     heat.layout.coefficient,
     heat.layout.count * COEFFICIENT_WORDS,
   );
-  const calm: CoarseState = {
+  const coarse: CoarseState = {
     ...makeArrays('coarse', {
       ...dimsOf(plan, heat.layout),
       blocks,
@@ -48,24 +48,25 @@ export function layCoarse(plan: JointPlan, heat: HeatState, startH: number, ambi
     lost_J: 0,
     sunk_J: 0,
   };
-  calm.awake.fill(startH === Math.fround(ambientH) ? 0 : 1);
-  calm.H.fill(startH);
-  calm.potential.fill(lookup(heat.table.potential, startH));
+  coarse.isActive.fill(startH === Math.fround(ambientH) ? 0 : 1);
+  coarse.H.fill(startH);
+  coarse.potential.fill(lookup(heat.table.potential, startH));
   plan.rods.area_mm2.forEach((area, rod) => {
-    calm.crossingGain[rod] = coefficient[rod * COEFFICIENT_WORDS + COEFFICIENT.ALONG]! * area * plan.dy * DENSITY_GPMM3;
+    coarse.crossingGain[rod] =
+      coefficient[rod * COEFFICIENT_WORDS + COEFFICIENT.ALONG]! * area * plan.dy * DENSITY_GPMM3;
   });
-  return calm;
+  return coarse;
 }
 
 /** Masses, areas, faces and conductances of every block's tiles. */
 export function measureAll(s: State): void {
-  for (let block = 0; block < s.calm.blocks; block++) measureBlock(s, block);
+  for (let block = 0; block < s.coarse.blocks; block++) measureBlock(s, block);
 }
 
 /** Masses, areas and conductances of a block's tiles from the fine fills. */
 function measureBlock(s: State, block: number): void {
-  const { plan, heat, calm } = s;
-  const { tiles } = calm;
+  const { plan, heat, coarse } = s;
+  const { tiles } = coarse;
   const from = blockStart(block);
   const to = blockEnd(block, s.plan.ny);
   const base = block * tiles.count;
@@ -73,9 +74,9 @@ function measureBlock(s: State, block: number): void {
     let volume = 0;
     for (const rod of tiles.rods[tile]!)
       for (let j = from; j < to; j++) volume += heat.fill[firstCell(heat.layout, rod) + j]! * plan.rods.area_mm2[rod]!;
-    calm.area[base + tile] = volume / (to - from);
-    calm.mass[base + tile] = volume * plan.dy * DENSITY_GPMM3;
-    calm.face[base + tile] = tiles.exposed_mm[tile]! * (to - from) * plan.dy;
+    coarse.area[base + tile] = volume / (to - from);
+    coarse.mass[base + tile] = volume * plan.dy * DENSITY_GPMM3;
+    coarse.face[base + tile] = tiles.exposed_mm[tile]! * (to - from) * plan.dy;
   }
   const touching = (pair: TilePair, melted: number): number => {
     let width = 0;
@@ -92,27 +93,27 @@ function measureBlock(s: State, block: number): void {
     }
     return width * plan.dy;
   };
-  const limit = FACE_SHARE / (heat.table.steepest * (CALM_INTERVAL / POSE_RATE_HZ));
+  const limit = FACE_SHARE / (heat.table.steepest * (COARSE_INTERVAL / POSE_RATE_HZ));
   const stable = (wanted: number, p: number, q: number): number =>
-    Math.min(wanted, limit * Math.min(calm.mass[base + p]!, calm.mass[base + q]!));
+    Math.min(wanted, limit * Math.min(coarse.mass[base + p]!, coarse.mass[base + q]!));
   tiles.pairs.forEach((pair, n) => {
-    calm.conduct[block * tiles.pairs.length + n] = stable(touching(pair, -1) / pair.distance_mm, pair.p, pair.q);
+    coarse.conduct[block * tiles.pairs.length + n] = stable(touching(pair, -1) / pair.distance_mm, pair.p, pair.q);
   });
   tiles.gaps.forEach((pair, n) => {
     const at = block * tiles.gaps.length + n;
-    const lighter = Math.min(calm.mass[base + pair.p]!, calm.mass[base + pair.q]!);
-    calm.gapOpen[at] = Math.min(
+    const lighter = Math.min(coarse.mass[base + pair.p]!, coarse.mass[base + pair.q]!);
+    coarse.gapOpen[at] = Math.min(
       touching(pair, 0) * s.cal.gapConductance,
-      (FACE_SHARE * lighter * LEAST_HEAT_JPGK * POSE_RATE_HZ) / CALM_INTERVAL,
+      (FACE_SHARE * lighter * LEAST_HEAT_JPGK * POSE_RATE_HZ) / COARSE_INTERVAL,
     );
-    calm.gapMelted[at] = stable(touching(pair, 1) / pair.distance_mm, pair.p, pair.q);
+    coarse.gapMelted[at] = stable(touching(pair, 1) / pair.distance_mm, pair.p, pair.q);
   });
   measureFace(s, block, from, to);
 }
 
 /** The welded face belongs to the tiles that hold the surface. */
 function measureFace(s: State, block: number, from: number, to: number): void {
-  const { plan, w, calm } = s;
+  const { plan, w, coarse } = s;
   const { nu, ny } = plan;
   const area = s.plan.area_mm2;
   for (let c = 0; c < nu; c++) {
@@ -121,15 +122,15 @@ function measureFace(s: State, block: number, from: number, to: number): void {
       const rod = stackRod(s, c, topCell(s, c, w[i]!));
       const wu = slopeAcross(s, w, c, j);
       const wy = slopeAlong(s, w, i, j);
-      calm.face[block * calm.tiles.count + calm.tiles.of[rod]!]! += area * Math.sqrt(1 + wu * wu + wy * wy);
+      coarse.face[block * coarse.tiles.count + coarse.tiles.of[rod]!]! += area * Math.sqrt(1 + wu * wu + wy * wy);
     }
   }
 }
 
 /** Fine to coarse: every tile takes the mean enthalpy of its metal. */
 export function coarsen(s: State, block: number): void {
-  const { calm, heat, plan } = s;
-  const { tiles } = calm;
+  const { coarse, heat, plan } = s;
+  const { tiles } = coarse;
   const from = blockStart(block);
   const to = blockEnd(block, s.plan.ny);
   measureBlock(s, block);
@@ -140,44 +141,44 @@ export function coarsen(s: State, block: number): void {
       const cell = firstCell(heat.layout, rod);
       for (let j = from; j < to; j++) sum += heat.H[cell + j]! * heat.fill[cell + j]! * plan.rods.area_mm2[rod]!;
     }
-    calm.H[at] = calm.mass[at]! > 0 ? (sum * plan.dy * DENSITY_GPMM3) / calm.mass[at]! : s.startH;
-    calm.crossing[at] = 0;
-    calm.potential[at] = lookup(heat.table.potential, calm.H[at]!);
+    coarse.H[at] = coarse.mass[at]! > 0 ? (sum * plan.dy * DENSITY_GPMM3) / coarse.mass[at]! : s.startH;
+    coarse.crossing[at] = 0;
+    coarse.potential[at] = lookup(heat.table.potential, coarse.H[at]!);
   }
-  calm.coarse[block] = 1;
-  calm.awake[block] = 1;
+  coarse.isCoarse[block] = 1;
+  coarse.isActive[block] = 1;
 }
 
-/** Coarse to fine: every cell takes its tile's enthalpy, and what has crossed the window's end since the last coarse step. */
+/** Coarse to fine: every cell takes its tile's enthalpy, and what has crossed the fine region's end since the last coarse step. */
 export function refine(s: State, block: number): void {
-  const { calm, heat } = s;
-  const { tiles } = calm;
+  const { coarse, heat } = s;
+  const { tiles } = coarse;
   const from = blockStart(block);
   const to = blockEnd(block, s.plan.ny);
   for (let tile = 0; tile < tiles.count; tile++) {
     const at = block * tiles.count + tile;
-    if (calm.mass[at]! > 0) calm.H[at]! += calm.crossing[at]! / calm.mass[at]!;
-    calm.crossing[at] = 0;
+    if (coarse.mass[at]! > 0) coarse.H[at]! += coarse.crossing[at]! / coarse.mass[at]!;
+    coarse.crossing[at] = 0;
     for (const rod of tiles.rods[tile]!) {
       const cell = firstCell(heat.layout, rod);
       for (let j = from; j < to; j++) {
-        heat.H[cell + j] = calm.H[at]!;
+        heat.H[cell + j] = coarse.H[at]!;
         heat.residual[cell + j] = 0;
       }
     }
   }
   // f32 rounding of the copies is not lost: what they hold differs from the tile by less than one part in 10^7.
-  calm.coarse[block] = 0;
+  coarse.isCoarse[block] = 0;
 }
 
 /** Whether no tile of the block spreads by as much as `most` and no cell is as hot as `hot`, J/g. */
 export function isLevel(s: State, block: number, most: number, hot: number): boolean {
-  const { calm, heat } = s;
+  const { coarse, heat } = s;
   const from = blockStart(block);
   const to = blockEnd(block, s.plan.ny);
   let spread = 0;
   let hottest = Number.NEGATIVE_INFINITY;
-  for (const list of calm.tiles.rods) {
+  for (const list of coarse.tiles.rods) {
     let low = Number.POSITIVE_INFINITY;
     let high = Number.NEGATIVE_INFINITY;
     for (const rod of list) {
@@ -198,21 +199,21 @@ export function isLevel(s: State, block: number, most: number, hot: number): boo
 
 /** Enthalpy of the hottest tile of a coarse block, J/g. */
 export function hottestTile(s: State, block: number): number {
-  const { count } = s.calm.tiles;
+  const { count } = s.coarse.tiles;
   let hottest = Number.NEGATIVE_INFINITY;
   for (let at = block * count; at < (block + 1) * count; at++)
-    if (s.calm.mass[at]! > 0 && s.calm.H[at]! > hottest) hottest = s.calm.H[at]!;
+    if (s.coarse.mass[at]! > 0 && s.coarse.H[at]! > hottest) hottest = s.coarse.H[at]!;
   return hottest;
 }
 
 /** Heat above 20 °C in the coarse blocks, J. */
-export function calmEnergy(s: State): number {
-  const { calm } = s;
+export function coarseEnergy(s: State): number {
+  const { coarse } = s;
   let sum = 0;
-  for (let block = 0; block < calm.blocks; block++) {
-    if (!calm.coarse[block]) continue;
-    for (let at = block * calm.tiles.count; at < (block + 1) * calm.tiles.count; at++)
-      sum += calm.H[at]! * calm.mass[at]! + calm.crossing[at]!;
+  for (let block = 0; block < coarse.blocks; block++) {
+    if (!coarse.isCoarse[block]) continue;
+    for (let at = block * coarse.tiles.count; at < (block + 1) * coarse.tiles.count; at++)
+      sum += coarse.H[at]! * coarse.mass[at]! + coarse.crossing[at]!;
   }
   return sum;
 }

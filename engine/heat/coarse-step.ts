@@ -1,4 +1,4 @@
-/** What happens in the calm lengths of the joint: the coarse step, and the exchange at the fine window's ends. */
+/** What happens in the coarse lengths of the joint: the coarse step, and the exchange at the fine region's ends. */
 
 import { BLOCK, blockEnd, blockStart } from '../grid/tiles.ts';
 import { POSE_RATE_HZ } from '../input/pose.ts';
@@ -6,81 +6,82 @@ import { firstCell } from '../kernel/layout.ts';
 import { clamp } from '../numerics/math.ts';
 import { lookup } from '../physics/steel.ts';
 import type { State } from '../state/state.ts';
-import { CALM_INTERVAL } from './coarse-blocks.ts';
+import { COARSE_INTERVAL } from './coarse-blocks.ts';
 
 /** Time from one coarse step to the next. */
-const STEP_S = CALM_INTERVAL / POSE_RATE_HZ;
+const STEP_S = COARSE_INTERVAL / POSE_RATE_HZ;
 /** No tile may lose more than this share of its heat over the room's in one step. */
 const SLIVER_SHARE = 0.25;
 /** Heat has come near when a neighbouring block's tile has moved by more than this (0.02 K). */
-const ASLEEP_JPG = 0.01;
+const INACTIVE_JPG = 0.01;
 
-/** Joins the fine window to the coarse blocks at its ends, once a tick. */
+/** Joins the fine region to the coarse blocks at its ends, once a tick. */
 export function joinEnds(s: State): void {
   const { fine } = s;
-  if (fine.from > 0) joinWindow(s, fine.from / BLOCK - 1, fine.from, fine.from - 1);
-  if (fine.to < s.plan.ny) joinWindow(s, fine.to / BLOCK, fine.to - 1, fine.to);
+  if (fine.from > 0) joinEnd(s, fine.from / BLOCK - 1, fine.from, fine.from - 1);
+  if (fine.to < s.plan.ny) joinEnd(s, fine.to / BLOCK, fine.to - 1, fine.to);
 }
 
-/** Ghost potentials at one end of the fine window and the heat that crosses there this tick. `j` fine slice, `out` its outer guard. */
-function joinWindow(s: State, block: number, j: number, out: number): void {
-  const { calm, heat } = s;
+/** Ghost potentials at one end of the fine region and the heat that crosses there this tick. `j` fine slice, `out` its outer guard. */
+function joinEnd(s: State, block: number, j: number, out: number): void {
+  const { coarse, heat } = s;
   const { potential, fill, layout } = heat;
   // Centre of the fine slice to centre of the block, in slices: half a slice and half the block.
   const share = 2 / (1 + blockEnd(block, s.plan.ny) - blockStart(block));
-  const { of, count } = calm.tiles;
+  const { of, count } = coarse.tiles;
   const { busy, busyCount, notFull } = heat;
-  const { crossing, crossingGain, potential: coarse } = calm;
+  const { crossing, crossingGain, potential: beyond } = coarse;
   for (let k = 0; k < busyCount; k++) {
     const rod = busy[k]!;
     const cell = firstCell(layout, rod);
     const at = block * count + of[rod]!;
     const here = potential[cell + j]!;
-    const ghost = Math.fround(here + share * (coarse[at]! - here));
+    const ghost = Math.fround(here + share * (beyond[at]! - here));
     potential[cell + out] = ghost;
     const through = notFull[rod] === 0 ? 1 : Math.min(fill[cell + j]!, fill[cell + out]!);
     crossing[at]! -= crossingGain[rod]! * through * (ghost - here);
   }
 }
 
-/** Wakes sleeping blocks that heat has reached. */
-function wakeCalm(s: State): void {
-  const { awake, coarse, blocks } = s.calm;
+/** Blocks that heat has reached take part from now on. */
+function activateWarmed(s: State): void {
+  const { isActive, isCoarse, blocks } = s.coarse;
   for (let block = 0; block < blocks; block++)
-    if (coarse[block] && !awake[block] && (hasWarmed(s, block - 1) || hasWarmed(s, block + 1))) awake[block] = 1;
+    if (isCoarse[block] && !isActive[block] && (hasWarmed(s, block - 1) || hasWarmed(s, block + 1)))
+      isActive[block] = 1;
 }
 
 function hasWarmed(s: State, block: number): boolean {
-  const { awake, coarse, blocks, H, tiles } = s.calm;
+  const { isActive, isCoarse, blocks, H, tiles } = s.coarse;
   if (block < 0 || block >= blocks) return false;
-  if (!coarse[block]) return true;
-  if (!awake[block]) return false;
+  if (!isCoarse[block]) return true;
+  if (!isActive[block]) return false;
   for (let at = block * tiles.count; at < (block + 1) * tiles.count; at++)
-    if (Math.abs(H[at]! - s.startH) > ASLEEP_JPG) return true;
+    if (Math.abs(H[at]! - s.startH) > INACTIVE_JPG) return true;
   return false;
 }
 
-/** One coarse step of 50 ms: conduction between tiles and blocks, losses, and what crossed the window's ends. */
-export function stepCalm(s: State): void {
-  const { coarse, awake, blocks } = s.calm;
-  s.calm.lost_J = 0;
-  s.calm.sunk_J = 0;
-  wakeCalm(s);
-  for (let block = 0; block < blocks; block++) if (coarse[block] && awake[block]) readPotentials(s, block);
+/** One coarse step of 50 ms: conduction between tiles and blocks, losses, and what crossed the fine region's ends. */
+export function stepCoarse(s: State): void {
+  const { isCoarse, isActive, blocks } = s.coarse;
+  s.coarse.lost_J = 0;
+  s.coarse.sunk_J = 0;
+  activateWarmed(s);
+  for (let block = 0; block < blocks; block++) if (isCoarse[block] && isActive[block]) readPotentials(s, block);
   for (let block = 0; block < blocks; block++) {
-    if (!coarse[block] || !awake[block]) continue;
+    if (!isCoarse[block] || !isActive[block]) continue;
     joinTiles(s, block);
     joinFaying(s, block);
-    if (block + 1 < blocks && coarse[block + 1] && awake[block + 1]) joinBlocks(s, block);
-    loseFromTiles(s, block);
+    if (block + 1 < blocks && isCoarse[block + 1] && isActive[block + 1]) joinBlocks(s, block);
+    applyTileLosses(s, block);
     drainSinks(s, block);
   }
-  s.ledger.lost_J += s.calm.lost_J;
-  s.ledger.sink_J += s.calm.sunk_J;
+  s.ledger.lost_J += s.coarse.lost_J;
+  s.ledger.sink_J += s.coarse.sunk_J;
 }
 
 function readPotentials(s: State, block: number): void {
-  const { potential, H, tiles } = s.calm;
+  const { potential, H, tiles } = s.coarse;
   const { table } = s.heat;
   for (let at = block * tiles.count; at < (block + 1) * tiles.count; at++)
     potential[at] = lookup(table.potential, H[at]!);
@@ -88,7 +89,7 @@ function readPotentials(s: State, block: number): void {
 
 /** Between tiles that touch. */
 function joinTiles(s: State, block: number): void {
-  const { H, mass, potential, pairs, conduct, tiles } = s.calm;
+  const { H, mass, potential, pairs, conduct, tiles } = s.coarse;
   const base = block * tiles.count;
   const count = pairs.length / 2;
   for (let k = 0; k < count; k++) {
@@ -104,7 +105,7 @@ function joinTiles(s: State, block: number): void {
 
 /** Across the faying faces, open and melted. */
 function joinFaying(s: State, block: number): void {
-  const { H, mass, potential, gaps, gapOpen, gapMelted, tiles } = s.calm;
+  const { H, mass, potential, gaps, gapOpen, gapMelted, tiles } = s.coarse;
   const base = block * tiles.count;
   const count = gaps.length / 2;
   for (let k = 0; k < count; k++) {
@@ -122,7 +123,7 @@ function joinFaying(s: State, block: number): void {
 
 /** From a block to the next one up. */
 function joinBlocks(s: State, block: number): void {
-  const { H, mass, area, potential, tiles } = s.calm;
+  const { H, mass, area, potential, tiles } = s.coarse;
   const { ny, dy } = s.plan;
   const n = tiles.count;
   const perArea = STEP_S / (((blockEnd(block + 1, ny) - blockStart(block)) / 2) * dy);
@@ -135,9 +136,9 @@ function joinBlocks(s: State, block: number): void {
   }
 }
 
-/** What crossed the window's ends, and losses to the room. */
-function loseFromTiles(s: State, block: number): void {
-  const { H, mass, face, crossing, tiles } = s.calm;
+/** What crossed the fine region's ends, and losses to the room. */
+function applyTileLosses(s: State, block: number): void {
+  const { H, mass, face, crossing, tiles } = s.coarse;
   for (let at = block * tiles.count; at < (block + 1) * tiles.count; at++) {
     const held = mass[at]!;
     if (held === 0) continue;
@@ -148,13 +149,13 @@ function loseFromTiles(s: State, block: number): void {
     const most = SLIVER_SHARE * held * Math.abs(H[at]! - s.ambientH);
     const joules = clamp(STEP_S * face[at]! * lookup(s.lossTable, H[at]!), -most, most);
     H[at]! -= joules / held;
-    s.calm.lost_J += joules;
+    s.coarse.lost_J += joules;
   }
 }
 
 /** Into clamps and bench. */
 function drainSinks(s: State, block: number): void {
-  const { H, mass, tiles } = s.calm;
+  const { H, mass, tiles } = s.coarse;
   const { joint } = s.options;
   const base = block * tiles.count;
   const slices = blockEnd(block, s.plan.ny) - blockStart(block);
@@ -163,7 +164,7 @@ function drainSinks(s: State, block: number): void {
       STEP_S * share * joint.sink_WpmmK * slices * s.plan.dy * (temperature(s, H[base + tile]!) - joint.ambient_C);
     if (joules === 0) continue;
     H[base + tile]! -= joules / mass[base + tile]!;
-    s.calm.sunk_J += joules;
+    s.coarse.sunk_J += joules;
   }
 }
 

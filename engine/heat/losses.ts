@@ -36,7 +36,7 @@ export function lossTable(
   return pairs;
 }
 
-export function lose(s: Heated): void {
+export function applyLosses(s: Heated): void {
   const { plan, heat } = s;
   const { H, fill, layout } = heat;
   const { dy } = plan;
@@ -46,7 +46,7 @@ export function lose(s: Heated): void {
   heat.kernel.cool(from, to, time);
   const { exposed_mm, area_mm2, count, sinks } = plan.rods;
   for (let r = 0; r < count; r++) lost += time * exposed_mm[r]! * dy * heat.kernel.flux[r]!;
-  lost += loseFromFace(s, time);
+  lost += applyFaceLosses(s, time);
   s.ledger.lost_J += lost;
 
   const { ambient_C, sink_WpmmK } = s.options.joint;
@@ -67,7 +67,7 @@ export function lose(s: Heated): void {
 }
 
 /** The welded face loses over its true area du dy sqrt(1 + |∇w|²), not over stair-steps. */
-function loseFromFace(s: Heated, time: number): number {
+function applyFaceLosses(s: Heated, time: number): number {
   const { plan, heat, w } = s;
   const { H, layout } = heat;
   const { nu, ny } = plan;
@@ -75,8 +75,8 @@ function loseFromFace(s: Heated, time: number): number {
   const area = s.plan.area_mm2;
   const long = s.plan.long_mm;
   const perLong = 1 / long;
-  /** Mass of a whole cell, g. */
-  const whole = long * area * DENSITY_GPMM3;
+  /** Mass of a full cell, g. */
+  const fullCell = long * area * DENSITY_GPMM3;
   let lost = 0;
   for (let c = 0; c < nu; c++) {
     const perU = perAcross(s, c);
@@ -93,10 +93,10 @@ function loseFromFace(s: Heated, time: number): number {
       lost += joules;
       // A sliver cannot lose more than it holds in one go: it shares the loss with the cell below.
       if (m > 0 && share < 0.5) {
-        const dh = joules / ((1 + share) * whole);
+        const dh = joules / ((1 + share) * fullCell);
         H[cell]! -= dh;
         H[firstCell(layout, stackRod(s, c, m - 1)) + j]! -= dh;
-      } else H[cell]! -= joules / (share * whole);
+      } else H[cell]! -= joules / (share * fullCell);
     }
   }
   return lost;

@@ -57,7 +57,7 @@ export interface OptionProblem {
 }
 
 /** Bench and clamps take little: a coupon standing in two light clamps (stated default, no source). */
-export const DEFAULT_SINK_WPMMK = 0.0005;
+const DEFAULT_SINK_WPMMK = 0.0005;
 
 /** The joint everything starts from: a tee of two plates in light clamps, cold. */
 export function defaultJoint(): JointOptions {

@@ -1,6 +1,6 @@
 /** Mass and energy: what went in, where it is, and what does not add up. */
 
-import { calmEnergy } from '../heat/coarse-blocks.ts';
+import { coarseEnergy } from '../heat/coarse-blocks.ts';
 import { firstCell } from '../kernel/layout.ts';
 import { DENSITY_GPMM3 } from '../physics/steel.ts';
 import type { Heated, State } from '../state/state.ts';
@@ -46,7 +46,7 @@ export function storedEnergy(s: Pick<Heated, 'plan' | 'heat' | 'fine'>): number 
 
 /** Heat in the whole work above 20 °C, J. */
 export function workEnergy(s: State): number {
-  return storedEnergy(s) + calmEnergy(s);
+  return storedEnergy(s) + coarseEnergy(s);
 }
 
 /** Volume under the height field, mm³ (only differences mean anything). */

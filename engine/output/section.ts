@@ -1,4 +1,5 @@
 /** Cuts square to the joint, and the opened root: what a saw, an acid and a hammer would show. */
+import { uOf, yOf } from '../grid/columns.ts';
 import { PART } from '../grid/rods.ts';
 import type { JointOptions } from '../input/options.ts';
 import { firstCell } from '../kernel/layout.ts';
@@ -84,7 +85,7 @@ export function cutSection(s: State, y_mm: number): Section {
   };
   for (let c = 0; c < nu; c++) {
     const i = c * ny + j;
-    section.u_mm[c] = (c - plan.kMax) * plan.du;
+    section.u_mm[c] = uOf(plan, c);
     section.w_mm[c] = s.w[i]! + (s.w[i + 1]! - s.w[i]!) * f;
     section.wet_s[c] = stamp(s, s.wetTick[c * ny + near]!);
     section.frozen_s[c] = stamp(s, s.frozenTick[c * ny + near]!);
@@ -120,7 +121,7 @@ export function rootStrip(s: State): RootStrip {
   const { ny } = plan;
   const first: number[] = [];
   for (let j = 0; j < ny; j++) {
-    const y = plan.y0 + j * plan.dy;
+    const y = yOf(plan, j);
     if (y >= 0 && y <= s.options.joint.length_mm) first.push(j);
   }
   const strip: RootStrip = {
@@ -147,7 +148,7 @@ export function rootStrip(s: State): RootStrip {
   const inB = into(-1, gapCells, -1, 0);
   const awayB = into(-1, gapCells, 0, 1);
   first.forEach((j, n) => {
-    strip.y_mm[n] = plan.y0 + j * plan.dy;
+    strip.y_mm[n] = yOf(plan, j);
     strip.depthA_mm[n] = signedDepth(s, downA, awayA, j);
     strip.depthB_mm[n] = signedDepth(s, inB, awayB, j);
     strip.fused[n] = strip.depthA_mm[n]! > 0 && strip.depthB_mm[n]! > 0 ? 1 : 0;

@@ -52,9 +52,9 @@ export function createView(s: State): SurfaceView {
 /** Enthalpy of a cell, from its tile where the block is coarse. */
 function surfaceEnthalpy(s: State, cell: number, j: number): number {
   const block = Math.floor(j / BLOCK);
-  if (!s.calm.coarse[block]) return s.heat.H[cell]!;
+  if (!s.coarse.isCoarse[block]) return s.heat.H[cell]!;
   const rod = Math.floor(cell / s.heat.layout.stride);
-  return s.calm.H[block * s.calm.tiles.count + s.calm.tiles.of[rod]!]!;
+  return s.coarse.H[block * s.coarse.tiles.count + s.coarse.tiles.of[rod]!]!;
 }
 
 export function fillView(view: SurfaceView, s: State): void {

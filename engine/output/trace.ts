@@ -1,10 +1,12 @@
 /** What the arc and the puddle did during one pose interval. */
+
 import type { ArcTick } from '../arc/arc.ts';
 import type { Axis } from '../arc/torch.ts';
 import type { TransferRegime } from '../arc/wire.ts';
+import { uOf, yOf } from '../grid/columns.ts';
 import { POSE_LIMITS, POSE_RATE_HZ, type Pose } from '../input/pose.ts';
 import { clamp } from '../numerics/math.ts';
-import { liquidShare } from '../pool/liquid.ts';
+import { liquidFraction } from '../physics/steel.ts';
 import type { State } from '../state/state.ts';
 
 /** What one pose interval did; null is "there was none", never 0. */
@@ -135,11 +137,11 @@ function puddleNear(s: State, u: number, y: number): number {
   let best = NEAR_MM * NEAR_MM;
   let label = -1;
   for (let c = 0; c < plan.nu; c++) {
-    const du = (c - plan.kMax) * plan.du - u;
-    for (let j = s.window.from; j < s.window.to; j++) {
+    const du = uOf(plan, c) - u;
+    for (let j = s.liquidSlices.from; j < s.liquidSlices.to; j++) {
       // Columns wetted at the end of the last settling have no puddle yet.
       if (!liquid[c * plan.ny + j] || puddle[c * plan.ny + j]! < 0) continue;
-      const dy = plan.y0 + j * plan.dy - y;
+      const dy = yOf(plan, j) - y;
       const d2 = du * du + dy * dy;
       if (d2 < best) {
         best = d2;
@@ -151,13 +153,13 @@ function puddleNear(s: State, u: number, y: number): number {
 }
 
 /** Upper boundary of the liquid in column c (sub-cell by its contact line), or null. */
-export function frontOfColumn(s: State, c: number, label: number): number | null {
+function frontOfColumn(s: State, c: number, label: number): number | null {
   const { plan, liquid, puddle } = s;
-  for (let j = s.window.to - 1; j >= s.window.from; j--) {
+  for (let j = s.liquidSlices.to - 1; j >= s.liquidSlices.from; j--) {
     const i = c * plan.ny + j;
     if (!liquid[i] || (label >= 0 && puddle[i] !== label)) continue;
     const reach = j === plan.ny - 1 ? 0.5 : s.edge[4 * i + 3]!;
-    return plan.y0 + (j + Math.min(1, reach)) * plan.dy;
+    return yOf(plan, j + Math.min(1, reach));
   }
   return null;
 }
@@ -182,7 +184,7 @@ function tracePuddle(out: TraceSample, s: State, u: number, y: number): void {
   out.wetB_mm = null;
   out.fillA_mm = null;
   out.fillB_mm = null;
-  if (s.window.to === 0) return;
+  if (s.liquidSlices.to === 0) return;
   const label = puddleNear(s, u, y);
   if (label < 0) return;
   const { plan, liquid, puddle } = s;
@@ -195,13 +197,13 @@ function tracePuddle(out: TraceSample, s: State, u: number, y: number): void {
   let lowAt = 0;
   let highAt = 0;
   for (let c = 0; c < plan.nu; c++) {
-    for (let j = s.window.from; j < s.window.to; j++) {
+    for (let j = s.liquidSlices.from; j < s.liquidSlices.to; j++) {
       const i = c * plan.ny + j;
       if (!liquid[i] || puddle[i] !== label) continue;
       volume += Math.max(0, s.w[i]! - s.bottom[i]!);
       if (j < jLow) jLow = j;
       if (j > jHigh) jHigh = j;
-      if (Math.abs(plan.y0 + j * plan.dy - y) > BESIDE_MM) continue;
+      if (Math.abs(yOf(plan, j) - y) > BESIDE_MM) continue;
       if (c < cLow) {
         cLow = c;
         lowAt = i;
@@ -215,8 +217,8 @@ function tracePuddle(out: TraceSample, s: State, u: number, y: number): void {
   out.puddleVolume_mm3 = volume * area;
   if (jHigh < 0) return;
   out.frontY_mm = frontAt(s, u, label);
-  out.puddleBottom_mm = plan.y0 + (jLow - 0.5) * plan.dy;
-  out.puddleTop_mm = plan.y0 + (jHigh + 0.5) * plan.dy;
+  out.puddleBottom_mm = yOf(plan, jLow - 0.5);
+  out.puddleTop_mm = yOf(plan, jHigh + 0.5);
   if (cHigh < 0) return;
   const outA = (cHigh - plan.kMax + Math.min(1, s.edge[4 * highAt + 1]!)) * plan.du;
   const outB = -(cLow - plan.kMax - Math.min(1, s.edge[4 * lowAt]!)) * plan.du;
@@ -235,5 +237,6 @@ function standing(s: State, u: number, j: number): number {
 
 /** Liquid share of the surface metal, for drawing. */
 export function surfaceLiquid(s: State, i: number, h: number): number {
-  return s.liquid[i] ? Math.max(0.5, liquidShare(s, h)) : Math.min(0.49, liquidShare(s, h));
+  const fraction = liquidFraction(s.heat.table, h);
+  return s.liquid[i] ? Math.max(0.5, fraction) : Math.min(0.49, fraction);
 }

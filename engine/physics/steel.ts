@@ -11,9 +11,9 @@ export const SOLIDUS_C = 1460;
 /** Where all is liquid on heating, °C; see `SOLIDUS_C`. */
 export const LIQUIDUS_C = 1520;
 /** Latent heat of fusion: 247 (pure iron) to 277 kJ/kg in published fillet models. */
-export const LATENT_JPG = 270;
+const LATENT_JPG = 270;
 /** Specific heat of the liquid, 790 to 825 J/kgK (memory). */
-export const LIQUID_HEAT_JPGK = 0.8;
+const LIQUID_HEAT_JPGK = 0.8;
 /** Andrews (JISI 203, 1965, 721): Ac1 = 723 - 10.7 Mn + 29.1 Si for C 0.17, Si 0.2, Mn 1.0. */
 export const AC1_C = 718;
 
@@ -34,7 +34,7 @@ export function specificHeat(temp_C: number): number {
 
 /** Steps of the table and enthalpy between them; 0.33 K at worst in T. */
 export const TABLE_STEPS = 2048;
-export const TABLE_STEP_JPG = 1.5625;
+const TABLE_STEP_JPG = 1.5625;
 
 export interface MaterialTable {
   /** Interleaved [value, slope per step] pairs at H = i * TABLE_STEP_JPG; f32, as the kernels read them. */
@@ -140,6 +140,12 @@ export function buildTable(curves: Curves): MaterialTable {
     steepest = Math.max(steepest, (thetas[i + 1]! - thetas[i]!) / TABLE_STEP_JPG);
   }
   return { potential, temperature, solidus_JPG: solidus, liquidus_JPG: liquidus, steepest };
+}
+
+/** Fraction of the metal that is liquid at an enthalpy, 0 to 1; 0 where the material does not melt. */
+export function liquidFraction({ solidus_JPG, liquidus_JPG }: MaterialTable, h: number): number {
+  if (h <= solidus_JPG) return 0;
+  return Math.min((h - solidus_JPG) / (liquidus_JPG - solidus_JPG), 1);
 }
 
 /** T at enthalpy, read from the table as the kernels do (f32 pairs, even steps). */

@@ -15,7 +15,7 @@ const LEAST_DEPTH_MM = 0.02;
 const COLD_SPAN_K = 700;
 
 /** Slope of the dry solid beyond face `face` of column i, outward positive; 0 where unknown. */
-export function solidSlope(s: State, q: number, face: number): number {
+function solidSlope(s: State, q: number, face: number): number {
   const beyond = s.near[4 * q + face]!;
   if (beyond < 0 || s.liquid[beyond]) return 0;
   const d = face < 2 ? s.plan.du : s.plan.dy;
@@ -28,15 +28,15 @@ export function toeHeight(s: State, i: number, q: number, face: number): number 
   return s.w[q]! + (s.edge[4 * i + face]! - 1) * d * solidSlope(s, q, face);
 }
 
-export function topTemperature(s: State, i: number): number {
+function topTemperature(s: State, i: number): number {
   return lookup(s.heat.table.temperature, s.heat.H[s.surfaceCell[i]!]!);
 }
 
-/** Lets every contact line in the window creep for `time` seconds; `fresh` collects columns to wet (room for all columns). */
+/** Lets every contact line creep for `time` seconds; `fresh` collects columns to wet (room for all columns). */
 export function creepToes(s: State, time: number, fresh: Int32Array): void {
   const { plan, liquid, cal, w, near } = s;
   const { ny, nu } = plan;
-  const { from, to } = s.window;
+  const { from, to } = s.liquidSlices;
   let count = 0;
   for (let c = 0; c < nu; c++) {
     for (let j = from; j < to; j++) {

@@ -1,6 +1,8 @@
 /** Which columns are liquid, how deep, and which belong together. */
+
 import { metalInTop, stackRod, topCell } from '../grid/columns.ts';
 import { firstCell } from '../kernel/layout.ts';
+import { liquidFraction } from '../physics/steel.ts';
 import type { State } from '../state/state.ts';
 
 /** A column turns liquid above ON and solid below OFF (liquid fraction of its top metal): no chatter at the edge. */
@@ -10,17 +12,10 @@ const OFF = 0.4;
 const TOP_SHARE = 0.6;
 /** A film thinner than this share of a cell, wetted over solid, lives this long to gather metal. */
 const FILM_SHARE = 0.04;
-export const FILM_LIFE_S = 0.06;
+const FILM_LIFE_S = 0.06;
 /** Fresh liquid holds its contact line at the column's face beside never-wet plate, at the next column's centre beside frozen bead. */
 const EDGE_FRESH = 0.5;
 const EDGE_FROZEN = 1;
-
-/** Liquid share of the metal in a cell, 0 to 1. */
-export function liquidShare(s: State, h: number): number {
-  const { solidus_JPG, liquidus_JPG } = s.heat.table;
-  const f = (h - solidus_JPG) / (liquidus_JPG - solidus_JPG);
-  return f < 0 ? 0 : Math.min(f, 1);
-}
 
 /** Liquid share of the top metal of column c at slice j. */
 function topShare(s: State, c: number, j: number): number {
@@ -34,7 +29,7 @@ function topShare(s: State, c: number, j: number): number {
   let metal = metalInTop(s, c, m, w);
   for (; m >= 0 && left > 0; m--) {
     const inside = Math.min(left, metal);
-    sum += inside * liquidShare(s, H[firstCell(layout, stackRod(s, c, m)) + j]!);
+    sum += inside * liquidFraction(heat.table, H[firstCell(layout, stackRod(s, c, m)) + j]!);
     left -= inside;
     metal = long;
   }
@@ -51,7 +46,7 @@ function setBottom(s: State, c: number, j: number): void {
   let metal = metalInTop(s, c, m, w);
   let depth = 0;
   for (; m >= 0; m--) {
-    const share = liquidShare(s, H[firstCell(layout, stackRod(s, c, m)) + j]!);
+    const share = liquidFraction(heat.table, H[firstCell(layout, stackRod(s, c, m)) + j]!);
     depth += share * metal;
     if (share < 0.5) break;
     metal = long;
@@ -79,8 +74,8 @@ export function updateLiquid(s: State, from: number, to: number): void {
       if (j >= hi) hi = j + 1;
     }
   }
-  s.window.from = lo < hi ? lo : 0;
-  s.window.to = lo < hi ? hi : 0;
+  s.liquidSlices.from = lo < hi ? lo : 0;
+  s.liquidSlices.to = lo < hi ? hi : 0;
 }
 
 function updateColumn(s: State, i: number, c: number, j: number): void {
@@ -115,8 +110,8 @@ export function wet(s: State, i: number): void {
   s.wetLevel[i] = s.w[i]!;
   s.wetUntil[i] = s.tick + Math.ceil(FILM_LIFE_S / s.dt);
   s.bottom[i] = s.w[i]!;
-  if (j < s.window.from || s.window.to === 0) s.window.from = j;
-  if (j + 1 > s.window.to) s.window.to = j + 1;
+  if (j < s.liquidSlices.from || s.liquidSlices.to === 0) s.liquidSlices.from = j;
+  if (j + 1 > s.liquidSlices.to) s.liquidSlices.to = j + 1;
 }
 
 function freeze(s: State, i: number): void {
@@ -134,7 +129,7 @@ function freeze(s: State, i: number): void {
 export function labelPuddles(s: State, queue: Int32Array): number {
   const { plan, liquid, puddle, near } = s;
   const { ny, nu } = plan;
-  const { from, to } = s.window;
+  const { from, to } = s.liquidSlices;
   for (let c = 0; c < nu; c++) puddle.fill(-1, c * ny + from, c * ny + to);
   let labels = 0;
   for (let c = 0; c < nu; c++) {

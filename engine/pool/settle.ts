@@ -1,5 +1,6 @@
 /** One settling of the liquid: set, equilibrium of every puddle, metal moved part of the way, contact lines, drops. */
 
+import { uOf, yOf } from '../grid/columns.ts';
 import type { KernelChoice } from '../kernel/layout.ts';
 import type { Nodes, SurfaceConstants, SurfaceKernel } from '../kernel/surface-layout.ts';
 import { clamp, exp, PI } from '../numerics/math.ts';
@@ -51,12 +52,12 @@ export function settleNear(s: State, work: PuddleWork, y: number, time: number):
 /** Settles the liquid for `time` seconds; `from`/`to` bound the slices where metal may newly have melted. */
 export function settle(s: State, work: PuddleWork, from: number, to: number, time: number): void {
   work.dripped_g = 0;
-  const { window } = s;
-  const lo = window.to > 0 ? Math.min(from, window.from) : from;
-  const hi = Math.max(to, window.to);
+  const { liquidSlices } = s;
+  const lo = liquidSlices.to > 0 ? Math.min(from, liquidSlices.from) : from;
+  const hi = Math.max(to, liquidSlices.to);
   if (hi <= lo) return;
   updateLiquid(s, Math.max(0, lo - 1), Math.min(s.plan.ny, hi + 1));
-  if (window.to === 0) return;
+  if (liquidSlices.to === 0) return;
   const count = labelPuddles(s, work.queue);
   for (let p = 0; p < count; p++) settlePuddle(s, work, p, time);
   creepToes(s, time, work.queue);
@@ -91,7 +92,7 @@ function collect(s: State, work: PuddleWork, label: number): void {
   const { nodes, column, nodeOf } = work;
   const { plan, puddle } = s;
   const { ny, nu } = plan;
-  const { from, to } = s.window;
+  const { from, to } = s.liquidSlices;
   let count = 0;
   for (let c = 0; c < nu; c++)
     for (let j = from; j < to; j++)
@@ -109,8 +110,8 @@ function collect(s: State, work: PuddleWork, label: number): void {
     const i = column[n]!;
     const c = s.columnOf[i]!;
     const j = i - c * ny;
-    const y = plan.y0 + j * plan.dy;
-    const u = (c - plan.kMax) * plan.du;
+    const y = yOf(plan, j);
+    const u = uOf(plan, c);
     const d2 = (u - s.footU) * (u - s.footU) + (y - s.footY) * (y - s.footY);
     nodes.pair[2 * n] = s.wEq[i]!;
     nodes.pair[2 * n + 1] = s.response[i]!;

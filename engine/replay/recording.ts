@@ -56,7 +56,7 @@ export interface Recorder {
   finish(ended: Ending): Recording;
 }
 
-const whole = (value: number, quantum: number): number => {
+const quantise = (value: number, quantum: number): number => {
   const n = Math.round(value / quantum);
   return n === 0 ? 0 : n;
 };
@@ -81,11 +81,11 @@ export function createRecorder(sim: Simulation, meta: AttemptMeta): Recorder {
           'each pose stepped before the next',
         );
       seconds.note(sim);
-      columns.u.push(whole(pose.u_mm, QUANTUM.u_mm));
-      columns.y.push(whole(pose.y_mm, QUANTUM.y_mm));
-      columns.tip.push(whole(pose.tipToWork_mm, QUANTUM.tipToWork_mm));
-      columns.work.push(whole(pose.workAngle_deg, QUANTUM.workAngle_deg));
-      columns.travel.push(whole(pose.travelAngle_deg, QUANTUM.travelAngle_deg));
+      columns.u.push(quantise(pose.u_mm, QUANTUM.u_mm));
+      columns.y.push(quantise(pose.y_mm, QUANTUM.y_mm));
+      columns.tip.push(quantise(pose.tipToWork_mm, QUANTUM.tipToWork_mm));
+      columns.work.push(quantise(pose.workAngle_deg, QUANTUM.workAngle_deg));
+      columns.travel.push(quantise(pose.travelAngle_deg, QUANTUM.travelAngle_deg));
       columns.trigger.push(pose.trigger ? 1 : 0);
       return poseAt(columns, n);
     },

@@ -8,7 +8,7 @@ const GROWTH = 1.25;
 const WIDEST_MM = 4;
 
 /** Borders of cells from `from` to `to`: even between `evenFrom` and `evenTo`, growing outward on both sides. */
-export function divide(from: number, to: number, evenFrom: number, evenTo: number, cell: number): number[] {
+function divide(from: number, to: number, evenFrom: number, evenTo: number, cell: number): number[] {
   const below = grow(evenFrom - from, cell).reverse();
   const n = Math.max(1, Math.round((evenTo - evenFrom) / cell));
   const edges = [from];

@@ -9,7 +9,7 @@ const TERMS = 90;
  * erf(x) by the series of positive terms 2/√π e^{-x²} Σ 2ⁿ x^{2n+1} / (1·3·…·(2n+1)) (Abramowitz & Stegun 7.1.6, from memory).
  * Absolute error below 1e-11.
  */
-export function erf(x: number): number {
+function erf(x: number): number {
   if (x >= FAR) return 1;
   if (x <= -FAR) return -1;
   let term = x;

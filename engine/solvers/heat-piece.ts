@@ -20,7 +20,7 @@ import { EngineError } from '../input/error.ts';
 import { firstCell } from '../kernel/layout.ts';
 import { storedEnergy } from '../output/balance.ts';
 import { calibration } from '../physics/calibration.ts';
-import { DENSITY_GPMM3, enthalpyAt, lookup } from '../physics/steel.ts';
+import { DENSITY_GPMM3, enthalpyAt, liquidFraction, lookup } from '../physics/steel.ts';
 import type { Heated } from '../state/state.ts';
 import { buildBlock, holding } from './block.ts';
 import { checkHeatCase } from './check.ts';
@@ -209,7 +209,6 @@ function fieldOf(mesh: PieceMesh, s: Heated): HeatField {
   const { plan, heat } = s;
   const { rods, ny } = plan;
   const n = rods.count * ny;
-  const { solidus_JPG, liquidus_JPG } = heat.table;
   const field: HeatField = {
     rods: rods.count,
     ny,
@@ -231,7 +230,7 @@ function fieldOf(mesh: PieceMesh, s: Heated): HeatField {
       field.temp_C[r * ny + j] = lookup(heat.table.temperature, h);
       field.peak_C[r * ny + j] = lookup(heat.table.temperature, heat.peak[base + j]!);
       field.enthalpy_Jpmm3[r * ny + j] = h * DENSITY_GPMM3;
-      field.liquid[r * ny + j] = Math.max(0, Math.min(1, (h - solidus_JPG) / (liquidus_JPG - solidus_JPG)));
+      field.liquid[r * ny + j] = liquidFraction(heat.table, h);
     }
   }
   return field;

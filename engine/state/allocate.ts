@@ -56,12 +56,12 @@ export function makeProgram(memory: ArrayBuffer, layout: KernelLayout): Int32Arr
 /** The array of a name, as it hangs in the state. */
 export function arrayOf(s: State, name: FieldName): FieldArray {
   const { part, key } = FIELDS[name];
-  const owner: unknown = part === 'heat' ? s.heat : part === 'coarse' ? s.calm : s;
+  const owner: unknown = part === 'heat' ? s.heat : part === 'coarse' ? s.coarse : s;
   return (owner as Record<string, FieldArray>)[key]!;
 }
 
 function ownerOf(s: State, name: ScalarName): Record<string, number | boolean> {
-  const { window: liquidSlices, fine, lastPose, ledger } = s;
+  const { liquidSlices, fine, lastPose, ledger } = s;
   const owners = { state: s, liquidSlices, fine, lastPose, ledger };
   return owners[SCALARS[name][0]] as unknown as Record<string, number | boolean>;
 }

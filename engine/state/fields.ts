@@ -135,14 +135,14 @@ export const FIELDS = {
   tileConductance: coarse('conduct', 'f64', 'mm', pairs),
   tileGapOpen: coarse('gapOpen', 'f64', 'W/K', gaps),
   tileGapMelted: coarse('gapMelted', 'f64', 'mm', gaps),
-  /** Heat that crossed the fine window's ends since the last coarse step, and the coarse potential seen there. */
+  /** Heat that crossed the fine region's ends since the last coarse step, and the coarse potential seen there. */
   tileCrossing: coarse('crossing', 'f64', 'J', tiles),
   tilePotential: coarse('potential', 'f64', 'W/mm', tiles),
   /** What crosses an end in one tick for each W/mm. */
   crossingGain: coarse('crossingGain', 'f64', 'J mm/W', rods, 'follows'),
   /** 1 where a block is coarse: fine blocks form one run. 0 where a coarse block is as cold as room and plate were: nothing to step. */
-  coarse: coarse('coarse', 'u8', '0 or 1', blocks, 'decides', 1),
-  active: coarse('awake', 'u8', '0 or 1', blocks),
+  coarse: coarse('isCoarse', 'u8', '0 or 1', blocks, 'decides', 1),
+  active: coarse('isActive', 'u8', '0 or 1', blocks),
 
   footprintColumn: scratch('footprint', 'column', 'i32', footprint),
   footprintWeight: scratch('footprint', 'weight', 'f64', footprint),

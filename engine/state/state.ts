@@ -34,7 +34,7 @@ export interface CoarseState extends Arrays<'coarse'> {
 }
 
 /** Slices [from, to); empty when from === to. */
-export interface SliceSpan {
+interface SliceSpan {
   from: number;
   to: number;
 }
@@ -86,7 +86,7 @@ export interface State extends Heated, Arrays<'surface'> {
   options: SimulationOptions;
   cal: Calibration;
   plan: JointPlan;
-  calm: CoarseState;
+  coarse: CoarseState;
   /** Study choice: no coarse blocks at all. */
   fineEverywhere: boolean;
   ticksPerPose: number;
@@ -100,8 +100,8 @@ export interface State extends Heated, Arrays<'surface'> {
   /** Neighbour columns in face order u-, u+, y-, y+ at 4 i + face, -1 beyond the grid; and which u each column stands at. */
   near: Int32Array;
   columnOf: Int32Array;
-  /** Scan window that holds every liquid column. */
-  window: SliceSpan;
+  /** Slices that hold every liquid column. */
+  liquidSlices: SliceSpan;
   /** Smoothed current (follows tip-to-work with about 10 ms). */
   current: number;
   arcOn: boolean;

@@ -134,6 +134,7 @@ export class FrameLoop {
       {
         ...scene,
         ...this.stage.light,
+        hidden: stage === 'read',
         following: stage === 'weld' || stage === 'replay',
         wire_mm: process.wire_mm,
         weave: stage === 'rest' ? demonstration : null,

@@ -4,7 +4,7 @@ import { readAttemptName } from './file-name.ts';
 import type { Scored } from './scored.ts';
 
 /** One attempt in one flat row; lengths mm, times s. Null: not there to read. */
-export interface Row {
+interface Row {
   file: string;
   date: string | null;
   bench: string | null;
@@ -47,7 +47,7 @@ export interface Row {
 }
 
 /** A scored file as a row. Right is plate A (the back plate of a lap), left plate B, as the welder sees them. */
-export function rowOf(s: Scored): Row {
+function rowOf(s: Scored): Row {
   const r = s.result;
   const name = readAttemptName(s.file);
   const first = r.advice[0] ?? null;

@@ -2,9 +2,6 @@ import type { Exercise } from '../schema/exercise.ts';
 import { settingsByEar, straightRun, twoToePause } from './first-runs.ts';
 import { crescent, gapTee, invertedVee, lap, testPiece, thinTee, triangle, warmTee } from './weaves.ts';
 
-export { FREE_NAME, type FreeChoice, freeExercise } from './free.ts';
-export { ENDS, judgedOf, targetFor, thirds } from './workshop.ts';
-
 /** The ready exercises in teaching order. */
 export const exercises: readonly Exercise[] = [
   straightRun,

@@ -86,7 +86,7 @@ function leadFor(pattern: Weave['pattern']): Band {
 }
 
 /** Length left out at each end: the cold start and shelf at the bottom, the crater at the top. */
-export const ENDS = { bottom_mm: 22, top_mm: 10 } as const;
+const ENDS = { bottom_mm: 22, top_mm: 10 } as const;
 
 /** The judged length of a joint: all but the ends. */
 export function judgedOf(length_mm: number): Exercise['judged'] {
@@ -96,7 +96,7 @@ export function judgedOf(length_mm: number): Exercise['judged'] {
 }
 
 /** Three cuts fixed before welding: at a quarter, a half and three quarters of the judged length. */
-export function thirds(judged: Exercise['judged']): number[] {
+function thirds(judged: Exercise['judged']): number[] {
   const span = judged.to_mm - judged.from_mm;
   return [0.25, 0.5, 0.75].map((share) => Math.round(judged.from_mm + share * span));
 }

@@ -21,7 +21,7 @@ export const byHand = {
 export type ByHandName = keyof typeof byHand;
 
 /** A mark is set to within so many pixels of the picture; it counts where a picture is coarse or its scale short. */
-export const MARK_PX = 2;
+const MARK_PX = 2;
 
 /** How large a picture shows what is on it. */
 export interface PictureScale {

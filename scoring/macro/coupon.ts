@@ -11,7 +11,7 @@ import { pictureMarksSchema } from './marks.ts';
 const MOST_TEXT = 200_000;
 
 /** Marks of a coupon: version 1 is the first that was ever written. */
-export const couponVersions: Versions = { current: 1, steps: new Map() };
+const couponVersions: Versions = { current: 1, steps: new Map() };
 
 const px = z.number().min(-100_000).max(100_000);
 
@@ -19,7 +19,7 @@ const px = z.number().min(-100_000).max(100_000);
  * A real coupon, sawn, ground, etched and photographed, as marked by hand. The picture itself stays with whoever took it; the file holds
  * what was marked on it, so that the same readings come out again.
  */
-export const couponSchema = z.strictObject({
+const couponSchema = z.strictObject({
   format: z.literal('toehold-coupon'),
   version: z.literal(1),
   picture: z.strictObject({

@@ -51,7 +51,7 @@ export function jointFrame(marks: Pick<PictureMarks, 'root' | 'plateA' | 'plateB
 }
 
 /** A point of the picture in the joint's frame, mm. A slight slant of the picture is taken out with it. */
-export function placeOf(frame: JointFrame, spot: PictureSpot): Place {
+function placeOf(frame: JointFrame, spot: PictureSpot): Place {
   const { alongA: p, alongB: q, root } = frame;
   const det = p.x * q.y - p.y * q.x;
   const x = spot.x - root.x;

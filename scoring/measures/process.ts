@@ -6,8 +6,7 @@ import { milli } from './precision.ts';
 /** EN 1011-1 thermal efficiency of MIG/MAG (Table 1, as published by a steel maker). The arc's measured efficiency is nearer 0.84. */
 const HEAT_INPUT_K = 0.8;
 /** How heat input is reckoned, as said beside it. */
-export const HEAT_INPUT_RULE =
-  'Q = k U I / v with k = 0.8 for MIG/MAG (EN 1011-1); v is the travel over the judged length';
+const HEAT_INPUT_RULE = 'Q = k U I / v with k = 0.8 for MIG/MAG (EN 1011-1); v is the travel over the judged length';
 
 /** What the settings made of it: amps, heat input, metal laid against metal the joint holds, and where the wire went. */
 export function processFigures(

@@ -3,7 +3,8 @@ import { type AttemptName, personSaid, readAttemptName } from '../class/file-nam
 import { sectionSvg } from '../draw/section-svg.ts';
 import { standingSvg } from '../draw/standing-svg.ts';
 import { stripSvg } from '../draw/strip-svg.ts';
-import { exerciseNamed, judgedOf } from '../exercises/ready.ts';
+import { exerciseNamed } from '../exercises/ready.ts';
+import { judgedOf } from '../exercises/workshop.ts';
 import { openedRoot, Survey } from '../measures/bead/survey.ts';
 import { describeFound, InputError } from '../schema/problem.ts';
 import type { AttemptRecording } from '../schema/recording.ts';

@@ -1,5 +1,5 @@
 import { checkOptions, type PatternName } from '../../engine/index.ts';
-import { freeExercise } from '../exercises/ready.ts';
+import { freeExercise } from '../exercises/free.ts';
 import type { Exercise } from '../schema/exercise.ts';
 import { describeFound, InputError } from '../schema/problem.ts';
 
@@ -36,7 +36,7 @@ export interface RangePoint {
 }
 
 /** Most combinations in one sweep. */
-export const MOST_POINTS = 4000;
+const MOST_POINTS = 4000;
 
 /**
  * Every combination, feed slowest and tip-to-work fastest within a pattern.

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 
-/** What a limit is set on. The reading compared is defined in the measure's own file under `bead/`. */
-export const ruleMeasures = [
+/** What a limit is set on. The reading compared is defined in the measure's own file under `measures/section/`. */
+const ruleMeasures = [
   'undercut',
   'convexity',
   'toe angle',
@@ -135,4 +135,4 @@ export type Limit = Rule['limit'];
 /** How much of the length may be at the limit. */
 export type Extent = Rule['extent'];
 /** A measure taken where a run stopped. */
-export type CraterMeasure = (typeof craterMeasures)[number];
+type CraterMeasure = (typeof craterMeasures)[number];

@@ -35,7 +35,7 @@ const trialSchema = z.strictObject({
 });
 
 /** Format of a piece of proved advice. */
-export const provedAdviceSchema = adviceSchema.extend({
+const provedAdviceSchema = adviceSchema.extend({
   /** The change was tried on the trainee's own hand, and it mends this fault without putting another line outside. */
   proved: z.boolean(),
   /** Why nothing was tried: nothing is wrong to mend, nothing can mend it, or the budget went on what comes first. */

@@ -32,7 +32,7 @@ export interface ProveOptions {
 /** Most re-runs of one attempt, unless asked otherwise. */
 export const RERUNS = 8;
 /** Proved pieces of advice after which no further ones are tried, unless asked otherwise. */
-export const ENOUGH = 2;
+const ENOUGH = 2;
 /** Re-runs kept for what comes after the first fault. */
 const KEPT_FOR_LATER = 2;
 /** Nothing a change of one thing could mend: the attempt itself has to be another one. */

@@ -1,5 +1,6 @@
 import { ENGINE_VERSION } from '../../engine/index.ts';
-import { exerciseNamed, FREE_NAME } from '../exercises/ready.ts';
+import { FREE_NAME } from '../exercises/free.ts';
+import { exerciseNamed } from '../exercises/ready.ts';
 import type { FoundNote } from './found.ts';
 import { aidsUsed, type ReasonQuestion } from './reasons.ts';
 

@@ -1,7 +1,7 @@
 import { describe, it } from 'vitest';
 import { fusedFace } from '../../scoring/measures/section/fusion.ts';
 import { readSection } from '../../scoring/measures/section/station.ts';
-import { lineOfHeat, makeSection, SOLIDUS_C, START_C, segmentFace } from '../scoring/sections.ts';
+import { lineOfHeat, makeSection, SOLIDUS_C, START_C, segmentFace } from '../scoring/measures/sections.ts';
 import { grooved, peakRoundMovingPoint } from './cases/sections.ts';
 import { openReport } from './report.ts';
 

@@ -17,6 +17,8 @@ import { WeaveSeen } from './weaveSeen.ts';
 
 /** What the close view shows in one frame. */
 export interface LensScene {
+  /** Something else stands in its place: nothing is drawn. */
+  hidden: boolean;
   /** Welding, or a replay at a moment: the arc is followed. Otherwise the near end of the joint is looked at, lights up. */
   following: boolean;
   torch: TorchPose | null;
@@ -145,6 +147,11 @@ export class LensStage {
   /** Call once a frame; draws only what has changed. */
   render(scene: LensScene, dt_s: number): void {
     if (!this.joint || this.width_px < 2 || this.height_px < 2) return;
+    if (scene.hidden) {
+      this.follow.release();
+      this.dirty = true;
+      return;
+    }
     this.weave.step(performance.now(), scene.still);
     const { last } = this;
     const faded = Math.abs(scene.dark - last.dark) > 0.004;

@@ -72,6 +72,7 @@ export class Survey {
     return out;
   }
 
+  /** The cut at a height, made and measured if it is the first time. */
   #cut(y_mm: number): Cut {
     let cut = this.#known.get(y_mm);
     if (cut === undefined) {

@@ -129,7 +129,7 @@ export interface StopsReading {
 
 /**
  * **Stop**: where a run's arc went out. **Crater fill**: one or two short re-strikes near the stop, soon after it, are technique; three or more,
- * or short arcs anywhere else, are **tapping** and are counted apart. **Restart**: a run after a stop (restart.ts). Definitions are the
+ * or short arcs anywhere else, are **tapping** and are counted apart. **Restart**: a run after a stop (`restartOf`). Definitions are the
  * project's, from common practice, no source. Times to 1/100 s; the place is where the arc foot was, ±0.5 mm.
  */
 export function readStops(trace: Trace): StopsReading {

@@ -21,7 +21,7 @@ export const BARELY_SHORT_MM = 0.1;
  * **Root fusion**: how far fusion reaches past the root line into each plate, square to its face as cut ("tied in at the root: 0.6 past
  * the corner"). Negative: short of it, and then the width of the unfused land along the face from the root line to where the plate is
  * fused ("0.4 short"), which is what a macro shows and what opens as a bare strip. mm. Read from the plates' own cells only, beside the line
- * where the faces met as cut, so a melted edge never moves it. Mesh error in `plus-minus.ts`.
+ * where the faces met as cut, so a melted edge never moves it. Mesh error in `precision.ts`.
  */
 export function rootFusion(sec: Section): RootFusion {
   const a = onPlate(sec, 'A', 0);

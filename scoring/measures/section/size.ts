@@ -4,7 +4,7 @@ import { alongA, alongB, type Outline, SQRT2 } from './outline.ts';
 /**
  * **Leg**: from the joint root to the toe, along each plate (AWS A3.0, ISO 17659; from memory). The root is where
  * the plates' faces meet as cut, also when an edge has melted off. mm. A toe on top of a lap's edge has a leg of the plate's
- * thickness. Error on manufactured sections at 0.75 mm cells below 0.1 mm; mesh error in `plus-minus.ts`.
+ * thickness. Error on manufactured sections at 0.75 mm cells below 0.1 mm; mesh error in `precision.ts`.
  */
 export function legs(o: Outline): { legA_mm: number; legB_mm: number } {
   return { legA_mm: alongA(o.toeA), legB_mm: alongB(o.toeB) };

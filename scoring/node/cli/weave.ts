@@ -14,7 +14,8 @@ import {
   weaveHand,
   wireState,
 } from '../../../engine/index.ts';
-import { exerciseNamed, exercises, freeExercise } from '../../exercises/ready.ts';
+import { freeExercise } from '../../exercises/free.ts';
+import { exerciseNamed, exercises } from '../../exercises/ready.ts';
 import { profileNamed, profiles } from '../../profiles/ready.ts';
 import { type Exercise, sizeAsked } from '../../schema/exercise.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';

@@ -3,7 +3,7 @@ import { readSection, type Station } from '../../../scoring/index.ts';
 import { fusedFace } from '../../../scoring/measures/section/fusion.ts';
 import { type Outline, outlineOf } from '../../../scoring/measures/section/outline.ts';
 import { nearestToRoot } from '../../../scoring/measures/section/size.ts';
-import { lineOfHeat, makeSection } from '../../scoring/sections.ts';
+import { lineOfHeat, makeSection } from '../../scoring/measures/sections.ts';
 import { across, CutBoard } from './board.ts';
 import type { WeldName, Welds } from './welds.ts';
 

@@ -1,7 +1,8 @@
 import { createRandom } from '../../../engine/index.ts';
-import { readHand, spanBetween } from '../../../scoring/index.ts';
+import { spanBetween } from '../../../scoring/attempt/trace.ts';
+import { readHand } from '../../../scoring/measures/hand/motion.ts';
 import { readStops } from '../../../scoring/measures/hand/stops.ts';
-import { makeTrace, trapezoid } from '../../scoring/traces.ts';
+import { makeTrace, trapezoid } from '../../scoring/measures/traces.ts';
 import { Chart } from './board.ts';
 
 const said = (x: number, decimals = 1): string => x.toFixed(decimals);

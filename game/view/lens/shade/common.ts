@@ -1,5 +1,5 @@
 /** Everything the close view's shaders are told; one block, shared by skin, plate ends and arc. */
-export const UNIFORMS = `
+const UNIFORMS = `
 uniform sampler2D uSkinA;   // height, metal standing on the plate, temperature, ripple phase
 uniform sampler2D uSkinB;   // level of melting, peak temperature, weld share, time frozen
 uniform sampler2D uNoise;   // grain, its slopes, blobs
