@@ -59,7 +59,7 @@ export function App({ session, drive }: { session: Session; drive: Drive }) {
       event.preventDefault();
       const file = event.dataTransfer?.files[0];
       if (!file) return;
-      if (!isOfCoupon(file)) void session.openFile(file);
+      if (!isOfCoupon(file)) void session.opener.file(file);
       else {
         couponFile.value = file;
         setDialog('coupon');

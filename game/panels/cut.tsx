@@ -91,14 +91,14 @@ function CompareSelect({ session, openDialog }: { session: Session; openDialog: 
   const choose = (value: string): void => {
     if (value === ANOTHER) {
       besideCoupon.value = null;
-      void session.compareWith(null);
+      void session.opener.beside(null);
       openDialog('coupon');
       return;
     }
     const coupon = real.find((kept) => kept.id === value) ?? null;
     besideCoupon.value = coupon;
     if (coupon) session.cutAt(coupon.coupon.y_mm);
-    void session.compareWith(coupon || value === '' ? null : value);
+    void session.opener.beside(coupon || value === '' ? null : value);
   };
   return (
     <label class="compare">

@@ -55,21 +55,21 @@ function Row({ session, entry, close }: { session: Session; entry: AttemptEntry;
       </span>
       {entry.verdict ? <VerdictMark verdict={entry.verdict} /> : <span class="verdict" />}
       {bad ? (
-        <button type="button" onClick={() => void session.saveRaw(entry.id)}>
+        <button type="button" onClick={() => void session.keeper.saveRaw(entry.id)}>
           {w.saveRaw}
         </button>
       ) : (
         <button
           type="button"
           onClick={() => {
-            void session.openKept(entry.id);
+            void session.opener.kept(entry.id);
             close();
           }}
         >
           {w.open}
         </button>
       )}
-      <button type="button" class="link" onClick={() => void session.remove(entry.id)}>
+      <button type="button" class="link" onClick={() => void session.keeper.forget(entry.id)}>
         {w.remove}
       </button>
     </li>

@@ -72,7 +72,7 @@ export function TopBar({ session, openDialog }: { session: Session; openDialog: 
           onChange={(event) => {
             const chosen = event.currentTarget.files?.[0];
             event.currentTarget.value = '';
-            if (chosen) void session.openFile(chosen);
+            if (chosen) void session.opener.file(chosen);
           }}
         />
       </nav>

@@ -22,18 +22,18 @@ export function UnfinishedList({ session, taken }: { session: Session; taken: ()
                 type="button"
                 class="strong"
                 onClick={() => {
-                  void session.openUnfinished(u.id);
+                  void session.opener.unfinished(u.id);
                   taken();
                 }}
               >
                 {w.take}
               </button>
             ) : (
-              <button type="button" onClick={() => void session.saveRaw(u.id)}>
+              <button type="button" onClick={() => void session.keeper.saveRaw(u.id)}>
                 {words.shelf.saveRaw}
               </button>
             )}
-            <button type="button" onClick={() => void session.remove(u.id)}>
+            <button type="button" onClick={() => void session.keeper.forget(u.id)}>
               {w.remove}
             </button>
           </p>

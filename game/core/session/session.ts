@@ -1,58 +1,47 @@
 import { effect } from '@preact/signals-core';
-import { noFaults, POSE_RATE_HZ, type Recording } from '../../../engine/index.ts';
-import { type Exercise, readRecording } from '../../../scoring/index.ts';
+import { noFaults, POSE_RATE_HZ } from '../../../engine/index.ts';
+import type { Exercise } from '../../../scoring/index.ts';
 import { Latest } from '../bench/latest.ts';
 import type { BenchAnswer, SurfaceMessage } from '../bench/protocol.ts';
 import type { SurfaceFrame } from '../bench/surface-frame.ts';
-import { type TraceColumn, TraceLog } from '../bench/trace-log.ts';
+import type { TraceLog } from '../bench/trace-log.ts';
 import type { TorchSample } from '../hand/sample.ts';
 import { TorchTool } from '../hand/torch-tool.ts';
-import type { BenchLine, ChosenFile, Ports } from '../ports.ts';
+import type { Ports } from '../ports.ts';
 import { Comparer } from './comparer.ts';
 import { Coupons } from './coupons.ts';
-import { fileName, readText } from './files.ts';
+import { fileName } from './files.ts';
 import { Keeper } from './keeper.ts';
+import { LiveTrace } from './live-trace.ts';
 import { Measurer } from './measurer.ts';
 import { attemptMeta } from './meta.ts';
+import { Opener, type Opening } from './opener.ts';
 import { preferencesFrom } from './preferences.ts';
 import { type Problem, problemOf } from './problem.ts';
 import { editExercise, type SetupEdit, simulationOf } from './setup.ts';
-import { FILE_ID } from './shelf.ts';
 import { cutOf, exerciseOf, readyExercise, type State } from './state.ts';
-import { Watch } from './watch.ts';
+import { WatchedBench } from './watched-bench.ts';
 
 /** Part of a file's name where the attempt has no exercise. */
 const NAMELESS = 'attempt';
-/** Least time between two read-outs while welding. */
-const LIVE_MS = 150;
-
-/** An opening under way; it becomes the attempt on the bench only once it has been welded again. */
-interface Opening {
-  /** What there is of an attempt that was never ended. */
-  unfinished?: true;
-  recording: Recording;
-  file: string | null;
-  id: string;
-  made_ms: number;
-}
 
 /** Joins hand, benches and state: what the user can do, each a method. */
 export class Session {
   readonly tool: TorchTool;
-  readonly trace = new TraceLog();
+  readonly trace: TraceLog;
   /** Told of each new picture of the surface; its skin goes back to the bench when this returns. */
   onSurface: (frame: SurfaceFrame) => void = () => undefined;
   private job = 0;
   private opening: Opening | null = null;
   /** What lay on the bench before the opening under way; it comes back if that fails. */
   private before: Opening | null = null;
-  private read_ms = 0;
   /** Of the attempt being welded; known from the strike on, so that it can be kept as it comes. */
   private struck: { id: string; made_ms: number } | null = null;
-  private bench: BenchLine;
-  private readonly watch: Watch;
+  private readonly bench: WatchedBench;
+  private readonly live: LiveTrace;
   private readonly comparer: Comparer;
-  private readonly keeper: Keeper;
+  readonly keeper: Keeper;
+  readonly opener: Opener;
   readonly coupons: Coupons;
   readonly measurer: Measurer;
   private readonly cuts: Latest<number>;
@@ -66,8 +55,17 @@ export class Session {
     effect(() => ports.preferences.save(state.preferences.value));
     state.exercise.value = readyExercise(state.preferences.value.exercise);
     state.cutAt.value = cutOf(state.exercise.value);
-    this.watch = new Watch(ports.clock, () => void this.lost());
-    this.bench = this.openBench();
+    this.live = new LiveTrace(ports.clock, state);
+    this.trace = this.live.log;
+    this.bench = new WatchedBench(ports, {
+      hear: (answer) => this.hear(answer),
+      broken: (message) => {
+        this.tool.ended();
+        this.broken({ code: 'bench-broken', message });
+        void this.keeper.abandon();
+      },
+      replaced: () => void this.replaced(),
+    });
     this.cuts = new Latest((y_mm) => {
       const glass = state.readingsHidden.peek();
       this.bench.ask({ type: 'cut', y_mm, id: 'cut', scale: state.cutScale.peek(), glass });
@@ -75,6 +73,7 @@ export class Session {
     this.seeks = new Latest((t_s) => this.bench.ask({ type: 'seek', t_s }));
     this.comparer = new Comparer(ports.openBench, state, (problem) => this.broken(problem));
     this.keeper = new Keeper(ports, state);
+    this.opener = new Opener(this.keeper, this.comparer, state, ports.clock, (opening) => this.weldAgain(opening));
     this.coupons = new Coupons(ports, state);
     this.measurer = new Measurer(state, (request) => this.bench.ask(request));
     this.tool = new TorchTool({
@@ -96,18 +95,6 @@ export class Session {
     void ports.persistence.granted().then((granted) => {
       state.persistent.value = granted;
     });
-  }
-
-  private openBench(): BenchLine {
-    this.watch.newBench();
-    return this.ports.openBench(
-      (answer) => this.hear(answer),
-      (message) => {
-        this.watch.stop();
-        this.broken({ code: 'bench-broken', message });
-        void this.keeper.abandon();
-      },
-    );
   }
 
   /** Once a frame. @param complete_ms readings up to here have all been delivered, also where the hand rested and there were none */
@@ -132,7 +119,7 @@ export class Session {
     try {
       this.useExercise(editExercise(this.state.exercise.value, edit));
     } catch (error) {
-      this.tell(error);
+      this.state.problem.value = problemOf(error);
     }
   }
 
@@ -154,8 +141,7 @@ export class Session {
     const meta = attemptMeta(this.state, { kind: 'robot', weave, faults }, this.startedAt(this.ports.clock.date_ms()));
     this.job += 1;
     this.state.robotWelding.value = true;
-    this.watch.start();
-    this.bench.ask({ type: 'demonstrate', job: this.job, meta, weave, faults });
+    this.bench.work({ type: 'demonstrate', job: this.job, meta, weave, faults });
   }
 
   stopRobot(): void {
@@ -192,60 +178,6 @@ export class Session {
     this.ports.files.save(done.recording, name);
   }
 
-  async openFile(file: ChosenFile): Promise<void> {
-    try {
-      const recording = readRecording(await readText(file), file.name) as Recording;
-      this.weldAgain({
-        recording,
-        file: file.name,
-        id: `${FILE_ID}${recording.stateHash}`,
-        made_ms: this.ports.clock.date_ms(),
-      });
-    } catch (error) {
-      this.tell(error);
-    }
-  }
-
-  async openKept(id: string): Promise<void> {
-    try {
-      const kept = await this.keeper.load(id);
-      if (kept) this.weldAgain({ recording: kept.recording, file: null, id, made_ms: kept.made_ms });
-    } catch (error) {
-      this.tell(error);
-    }
-  }
-
-  /** Welds an attempt that was never ended up to where it was left, ends it there and judges it. */
-  async openUnfinished(id: string): Promise<void> {
-    try {
-      const { recording, made_ms } = await this.keeper.take(id);
-      this.weldAgain({ recording, file: null, id, made_ms, unfinished: true });
-    } catch (error) {
-      this.tell(error);
-    }
-  }
-
-  /** Saves a record as it is kept, spoilt or not. */
-  async saveRaw(id: string): Promise<void> {
-    await this.keeper.saveRaw(id);
-  }
-
-  async remove(id: string): Promise<void> {
-    await this.keeper.forget(id);
-  }
-
-  /** Lays a kept attempt beside the one on the bench; null takes it away. */
-  async compareWith(id: string | null): Promise<void> {
-    this.comparer.close();
-    if (id === null) return;
-    try {
-      const kept = await this.keeper.load(id);
-      if (kept) this.comparer.show(id, kept.title, kept.recording, this.state.cutAt.value);
-    } catch (error) {
-      this.tell(error);
-    }
-  }
-
   private useExercise(exercise: Exercise): void {
     if (exercise.joint.kind !== this.state.exercise.value.joint.kind) this.comparer.close();
     this.state.exercise.value = exercise;
@@ -257,10 +189,8 @@ export class Session {
   private clear(): void {
     this.opening = null;
     this.struck = null;
-    this.watch.stop();
-    this.trace.clear();
-    this.read_ms = 0;
-    this.state.live.value = null;
+    this.bench.rest();
+    this.live.clear();
     this.cuts.reset();
     this.seeks.reset();
     this.state.robotWelding.value = false;
@@ -285,8 +215,7 @@ export class Session {
     const meta = attemptMeta(this.state, { kind: 'hand' }, this.startedAt(made_ms));
     this.struck = { id: this.ports.newId(), made_ms };
     this.keeper.begin(this.struck.id, made_ms, meta, simulationOf(this.state.exercise.value));
-    this.watch.start();
-    this.bench.ask({ type: 'strike', job: this.job, meta, samples: [sample] });
+    this.bench.work({ type: 'strike', job: this.job, meta, samples: [sample] });
   }
 
   private weldAgain(opening: Opening): void {
@@ -294,6 +223,7 @@ export class Session {
     this.comparer.close();
     this.before = this.state.finished.value;
     this.clear();
+    void this.keeper.abandon();
     this.state.problem.value = null;
     this.opening = opening;
     const { recording } = opening;
@@ -304,12 +234,10 @@ export class Session {
       : editExercise(this.state.exercise.value, { joint, process });
     if (this.state.cutAt.value > joint.length_mm) this.state.cutAt.value = joint.length_mm / 2;
     this.state.busy.value = { what: 'welding again', share: 0 };
-    this.watch.start();
-    this.bench.ask({ type: opening.unfinished ? 'recover' : 'open', job: this.job, recording });
+    this.bench.work({ type: opening.unfinished ? 'recover' : 'open', job: this.job, recording });
   }
 
   private hear(answer: BenchAnswer): void {
-    this.watch.heard();
     if (answer.type === 'surface') this.hearSurface(answer);
     if (answer.type === 'cut') this.cuts.answered();
     if ('job' in answer && answer.job !== this.job && answer.job !== -1) return;
@@ -338,8 +266,8 @@ export class Session {
         this.measurer.hear(answer);
         return;
       case 'failed':
-        this.watch.stop();
-        if (answer.doing === 'open' && this.before) this.weldAgain(this.before);
+        this.bench.rest();
+        if ((answer.doing === 'open' || answer.doing === 'recover') && this.before) this.weldAgain(this.before);
         this.broken({ code: 'bench-refused', message: answer.message });
         return;
       default:
@@ -350,28 +278,11 @@ export class Session {
   private hearSurface(message: SurfaceMessage): void {
     const { job, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, skin, t_s } = message;
     if (job === this.job) {
-      this.trace.append(new Float32Array(message.trace));
-      this.readOut();
+      this.live.append(message.trace);
       this.onSurface({ t_s, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, skin: new Float32Array(skin) });
       if (this.state.finished.value) this.seeks.answered();
     }
     this.bench.ask({ type: 'surfaceBack', buffer: skin }, [skin]);
-  }
-
-  /** What the newest row of the trace says, a few times a second. */
-  private readOut(): void {
-    const now_ms = this.ports.clock.now_ms();
-    const row = this.trace.length - 1;
-    if (row < 0 || now_ms - this.read_ms < LIVE_MS) return;
-    this.read_ms = now_ms;
-    const at = (column: TraceColumn): number => this.trace.value(row, column);
-    this.state.live.value = {
-      t_s: at('t_s'),
-      aimY_mm: at('aimY_mm'),
-      current_A: at('current_A'),
-      tipToWork_mm: at('tipToWork_mm'),
-      nozzleTouching: at('nozzleTouching') === 1,
-    };
   }
 
   private hearEnded(answer: Extract<BenchAnswer, { type: 'ended' }>): void {
@@ -380,7 +291,7 @@ export class Session {
     const file = this.opening?.file ?? null;
     this.opening = null;
     this.struck = null;
-    this.watch.stop();
+    this.bench.rest();
     this.tool.ended();
     this.state.robotWelding.value = false;
     this.state.finished.value = {
@@ -398,11 +309,9 @@ export class Session {
     this.state.busy.value = { what: 'measuring', share: 0 };
   }
 
-  /** The bench at work has fallen silent: another takes its place, with a cold piece; what was welded is kept and offered. */
-  private async lost(): Promise<void> {
+  /** The bench at work fell silent: a cold piece lies on the next; what was welded is kept and offered. */
+  private async replaced(): Promise<void> {
     const byHand = this.struck !== null;
-    this.bench.close();
-    this.bench = this.openBench();
     const keeping = this.keeper.abandon();
     this.again();
     const kept_s = byHand ? (await keeping) / POSE_RATE_HZ : null;
@@ -414,9 +323,5 @@ export class Session {
     this.cuts.reset();
     this.seeks.reset();
     this.state.problem.value = problem;
-  }
-
-  private tell(error: unknown): void {
-    this.state.problem.value = problemOf(error);
   }
 }

@@ -20,12 +20,12 @@ describe('a second attempt beside the first', () => {
       bench.wait(0.1);
     }
     ids = bench.state.shelf.value.map((entry) => entry.id);
-    await bench.session.openKept(ids[0]);
+    await bench.session.opener.kept(ids[0]);
     await bench.result();
   }, 60_000);
 
   it('is welded on a bench of its own and cut at the same height', async () => {
-    await bench.session.compareWith(ids[1]);
+    await bench.session.opener.beside(ids[1]);
     expect(bench.state.other.value?.id).toBe(ids[1]);
     expect(bench.state.otherBusy.value?.what).toBe('welding again');
     await bench.until(() => bench.state.otherCut.value !== null, 'the other cut');
@@ -43,7 +43,7 @@ describe('a second attempt beside the first', () => {
 
   it('goes when it is taken away, and its bench with it', async () => {
     const count = bench.benches.length;
-    await bench.session.compareWith(null);
+    await bench.session.opener.beside(null);
     expect(bench.state.other.value).toBeNull();
     expect(bench.state.otherCut.value).toBeNull();
     expect(bench.benches[count - 1].closed).toBe(true);
@@ -51,7 +51,7 @@ describe('a second attempt beside the first', () => {
   });
 
   it('goes when another kind of joint comes on the bench', async () => {
-    await bench.session.compareWith(ids[1]);
+    await bench.session.opener.beside(ids[1]);
     bench.session.chooseExercise('lap-5');
     expect(bench.state.other.value).toBeNull();
   });

@@ -47,7 +47,7 @@ describe('real coupons beside an attempt', () => {
   it('go with their attempt', async () => {
     const bench = await new TestBench().settle();
     await bench.session.coupons.keep('one', COUPON, null);
-    await bench.session.remove('one');
+    await bench.session.keeper.forget('one');
     expect(bench.stores.couponRecords.size).toBe(0);
   });
 

@@ -87,12 +87,12 @@ describe('the shelf', () => {
     expect(stores.attemptRecords.size).toBe(6);
     expect(bench.state.problem.value).toBeNull();
 
-    await bench.session.saveRaw('a number');
+    await bench.session.keeper.saveRaw('a number');
     expect(bench.saved.at(-1)).toEqual({
       name: 'a_number.damaged.json',
       content: { kept: { id: 'a number', recording: 7, made_ms: 'never' } },
     });
-    await bench.session.remove('a number');
+    await bench.session.keeper.forget('a number');
     expect(stores.attemptRecords.has('a number')).toBe(false);
   });
 
@@ -100,11 +100,11 @@ describe('the shelf', () => {
     const spoilt = stored(1, { recording: { ...good.recording, rate_Hz: 50 as 100 } });
     const bench = await new TestBench({ stores: storeOf([spoilt, stored(2)]) }).settle();
     expect(bench.state.shelf.value.every((entry) => entry.damaged === null)).toBe(true);
-    await bench.session.openKept('kept-1');
+    await bench.session.opener.kept('kept-1');
     expect(bench.state.problem.value).toMatchObject({ code: 'input' });
     expect(bench.state.busy.value).toBeNull();
     expect(bench.state.shelf.value.find((entry) => entry.id === 'kept-1')?.damaged).toContain('rate_Hz');
-    await bench.session.compareWith('kept-1');
+    await bench.session.opener.beside('kept-1');
     expect(bench.state.other.value).toBeNull();
   });
 
@@ -148,7 +148,7 @@ describe('the shelf', () => {
     bench.otherTab();
     await bench.settle();
     expect(bench.state.shelf.value.length).toBe(1);
-    await bench.session.remove('kept-1');
+    await bench.session.keeper.forget('kept-1');
     expect(bench.told).toBe(1);
   });
 
@@ -192,7 +192,7 @@ describe('an attempt left in mid-weld', () => {
     expect(left.title).toMatch(/Straight run/);
     expect(next.state.shelf.value).toEqual([]);
 
-    await next.session.openUnfinished(left.id);
+    await next.session.opener.unfinished(left.id);
     const done = await next.finished();
     expect(done.recording.ended).toBe('interrupted');
     expect(done.id).toBe(left.id);
@@ -234,11 +234,11 @@ describe('an attempt left in mid-weld', () => {
       [id, null],
       ['spoilt', expect.any(String)],
     ]);
-    await next.session.openUnfinished('spoilt');
+    await next.session.opener.unfinished('spoilt');
     expect(next.state.problem.value).toMatchObject({ code: 'input' });
-    await next.session.openUnfinished(id);
+    await next.session.opener.unfinished(id);
     expect((await next.finished()).recording.poses.u.length).toBe(100 + 150);
-    await next.session.remove('spoilt');
+    await next.session.keeper.forget('spoilt');
     expect(stores.heads.has('spoilt')).toBe(false);
   }, 60_000);
 
@@ -266,13 +266,13 @@ describe('a bench that falls silent', () => {
     expect(bench.state.torchState.value).toBe('idle');
     const [left] = bench.state.unfinished.value;
     expect(left).toMatchObject({ duration_s: 3 });
-    await bench.session.openUnfinished(left.id);
+    await bench.session.opener.unfinished(left.id);
     expect((await bench.finished()).recording.ended).toBe('interrupted');
   }, 60_000);
 
   it('is noticed while it welds a recording again', async () => {
     const bench = await new TestBench({ stores: storeOf([stored(1)]) }).settle();
-    await bench.session.openKept('kept-1');
+    await bench.session.opener.kept('kept-1');
     bench.benches[0].mute = true;
     bench.wait(0.95);
     await bench.settle();

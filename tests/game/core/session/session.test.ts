@@ -93,7 +93,7 @@ describe('an attempt welded by hand', () => {
     const file = bench.file(bench.saved.at(-1)!.content);
     bench.session.again();
     expect(bench.state.finished.value).toBeNull();
-    await bench.session.openFile(file);
+    await bench.session.opener.file(file);
     expect(bench.state.busy.value?.what).toBe('welding again');
     const after = await bench.result();
     expect(after.lines).toEqual(before.lines);
@@ -157,10 +157,10 @@ describe('files that cannot be opened', () => {
     bench.session.finish();
     await bench.result();
     const before = bench.state.finished.value;
-    await bench.session.openFile(bench.file({ format: 'something else' }));
+    await bench.session.opener.file(bench.file({ format: 'something else' }));
     expect(bench.state.problem.value).toMatchObject({ code: 'input' });
     expect(bench.state.finished.value).toBe(before);
-    await bench.session.openFile({ name: 'huge.json', size: 20e6, text: async () => '' });
+    await bench.session.opener.file({ name: 'huge.json', size: 20e6, text: async () => '' });
     expect(bench.state.problem.value).toMatchObject({ code: 'file-too-large', bytes: 20e6 });
     expect(bench.state.finished.value).toBe(before);
   });

@@ -1,0 +1,70 @@
+import type { Recording } from '../../../engine/index.ts';
+import { readRecording } from '../../../scoring/index.ts';
+import type { ChosenFile, Clock } from '../ports.ts';
+import type { Comparer } from './comparer.ts';
+import { readText } from './files.ts';
+import type { Keeper } from './keeper.ts';
+import { problemOf } from './problem.ts';
+import { FILE_ID } from './shelf.ts';
+import type { State } from './state.ts';
+
+/** An opening under way; it becomes the attempt on the bench only once it has been welded again. */
+export interface Opening {
+  /** What there is of an attempt that was never ended. */
+  unfinished?: true;
+  recording: Recording;
+  file: string | null;
+  id: string;
+  made_ms: number;
+}
+
+/** Brings attempts from files and from the shelf to the bench; what cannot be opened is said and changes nothing. */
+export class Opener {
+  constructor(
+    private readonly keeper: Keeper,
+    private readonly comparer: Comparer,
+    private readonly state: State,
+    private readonly clock: Clock,
+    private readonly weldAgain: (opening: Opening) => void,
+  ) {}
+
+  file(file: ChosenFile): Promise<void> {
+    return this.trying(async () => {
+      const recording = readRecording(await readText(file), file.name) as Recording;
+      const id = `${FILE_ID}${recording.stateHash}`;
+      this.weldAgain({ recording, file: file.name, id, made_ms: this.clock.date_ms() });
+    });
+  }
+
+  kept(id: string): Promise<void> {
+    return this.trying(async () => {
+      const kept = await this.keeper.load(id);
+      if (kept) this.weldAgain({ recording: kept.recording, file: null, id, made_ms: kept.made_ms });
+    });
+  }
+
+  /** Welds an attempt that was never ended up to where it was left, ends it there and judges it. */
+  unfinished(id: string): Promise<void> {
+    return this.trying(async () => {
+      const { recording, made_ms } = await this.keeper.take(id);
+      this.weldAgain({ recording, file: null, id, made_ms, unfinished: true });
+    });
+  }
+
+  /** Lays a kept attempt beside the one on the bench; null takes it away. */
+  beside(id: string | null): Promise<void> {
+    this.comparer.close();
+    return this.trying(async () => {
+      const kept = id === null ? null : await this.keeper.load(id);
+      if (kept) this.comparer.show(kept.id, kept.title, kept.recording, this.state.cutAt.value);
+    });
+  }
+
+  private async trying(open: () => Promise<void>): Promise<void> {
+    try {
+      await open();
+    } catch (error) {
+      this.state.problem.value = problemOf(error);
+    }
+  }
+}
