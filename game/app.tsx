@@ -2,7 +2,7 @@ import { useSignalEffect } from '@preact/signals';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Session } from './core/session/session.ts';
 import { words } from './locale/index.ts';
-import { announcement, besideCoupon, dark, finished } from './page.ts';
+import { announcement, besideCoupon, finished } from './page.ts';
 import { AboutDialog } from './panels/about.tsx';
 import { AidsDialog } from './panels/aids.tsx';
 import { BeatSheet } from './panels/beat-sheet.tsx';
@@ -12,8 +12,11 @@ import type { DialogName } from './panels/dialog.tsx';
 import { couponFile } from './panels/dropped.ts';
 import { Findings } from './panels/findings.tsx';
 import { type Drive, JointPane } from './panels/joint-pane.tsx';
+import { LensPane } from './panels/lens-pane.tsx';
 import { ProblemNote } from './panels/problem.tsx';
 import { CouponDialog, MeasureDialog } from './panels/real-later.ts';
+import { darkPage } from './panels/room-light.ts';
+import { Ruling } from './panels/ruling.tsx';
 import { Sentence } from './panels/sentence.tsx';
 import { ShelfDialog } from './panels/shelf.tsx';
 import { TopBar } from './panels/top-bar.tsx';
@@ -36,8 +39,7 @@ export function App({ session, drive }: { session: Session; drive: Drive }) {
   });
 
   useSignalEffect(() => {
-    // In a replay only the joint goes dark: the rest is being read.
-    document.documentElement.dataset.room = dark.value && finished.value === null ? 'dark' : 'light';
+    document.documentElement.dataset.room = darkPage.value ? 'dark' : 'light';
   });
 
   // On a phone the joint takes what the head leaves of the first screen, however many lines the sentence needs.
@@ -78,6 +80,8 @@ export function App({ session, drive }: { session: Session; drive: Drive }) {
         <Sentence session={session} />
       </header>
       <main class="zones">
+        <LensPane />
+        <Ruling session={session} />
         <JointPane session={session} drive={drive} />
         <div class="reading quiet">
           <CutPanel session={session} openDialog={setDialog} />

@@ -7,6 +7,7 @@ import './style/joint.css';
 import './style/panels.css';
 import './style/dialogs.css';
 import './style/landscape.css';
+import './style/lens.css';
 import { render } from 'preact';
 import { App } from './app.tsx';
 import { FrameLoop } from './browser/frame-loop.ts';

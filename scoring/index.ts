@@ -1,13 +1,85 @@
 /** Scoring: reads attempts, measures bead and hand, judges against acceptance profiles, and says what to change first. */
 
-export * from './bead/index.ts';
-export * from './draw/index.ts';
-export * from './exercises/index.ts';
-export * from './hand/index.ts';
-export * from './profiles/index.ts';
-export * from './prove/index.ts';
-export * from './range/index.ts';
-export * from './real/index.ts';
-export * from './report/index.ts';
-export * from './schema/index.ts';
-export * from './score/index.ts';
+export { type Attempt, attemptOf } from './attempt/attempt.ts';
+export { Trace } from './attempt/trace.ts';
+export { type SectionSvgOptions, sectionSvg } from './draw/section-svg.ts';
+export { type StripSvgOptions, stripSvg } from './draw/strip-svg.ts';
+export { FREE_NAME, type FreeChoice, freeExercise } from './exercises/free.ts';
+export { exerciseNamed, exercises } from './exercises/ready.ts';
+export { byHandOn, type PictureScale } from './macro/by-hand.ts';
+export { type Coupon, checkCoupon, readCoupon } from './macro/coupon.ts';
+export { type CouponReport, couponReport } from './macro/coupon-report.ts';
+export { type CutFrame, cutFrame, type EtchedCut, etchedCut } from './macro/etched.ts';
+export { jointFrame, scaleOf } from './macro/joint-frame.ts';
+export type { PictureMarks, PictureSpot } from './macro/marks.ts';
+export {
+  compareOwn,
+  type LineMet,
+  type OwnMark,
+  type OwnMarks,
+  type OwnReading,
+  type OwnRow,
+  type OwnSide,
+} from './macro/own-reading.ts';
+export {
+  MOST_PICTURE_BYTES,
+  MOST_PICTURE_PX,
+  PICTURE_HEAD_BYTES,
+  PICTURE_TAIL_BYTES,
+  type PictureHead,
+  pictureEnds,
+  pictureHead,
+} from './macro/picture.ts';
+export type { MarkedReadings } from './macro/read-marks.ts';
+export { openedRoot, type RootPlace, Survey } from './measures/bead/survey.ts';
+export { type PlusMinusName, plusMinus, plusMinusAt } from './measures/precision.ts';
+export { type Reading, readSection } from './measures/section/station.ts';
+export { attemptHtml } from './papers/attempt-html.ts';
+export { type AttemptPaper, attemptPaper, type PaperLine, type PaperOptions } from './papers/attempt-paper.ts';
+export { profileNamed, profiles } from './profiles/ready.ts';
+export { mapOf, middleSentences, RANGE_CAUTION, RANGE_LABEL, type RangeMap, workingRange } from './range/map.ts';
+export { pointsOf, type RangePlan, type RangePoint } from './range/plan.ts';
+export { rangeSvg } from './range/range-svg.ts';
+export { type RangeRow, rangeCsv, rangeRows } from './range/table.ts';
+export type { RangeResult } from './range/weld-point.ts';
+export type { BeadStart, BeadStop, Flaw } from './schema/ends.ts';
+export { type Asked, type Band, type Exercise, exerciseSchema, type HandTarget } from './schema/exercise.ts';
+export { type JsonSchemaName, jsonSchema, jsonSchemaNames } from './schema/json-schema.ts';
+export type { Crossing, Motion, Restart, StartMotion, Stop, ToeVisit } from './schema/motion.ts';
+export { InputError, type Problem, parseWith } from './schema/problem.ts';
+export {
+  type Extent,
+  type Limit,
+  type LineMeasure,
+  lineMeasures,
+  type Profile,
+  profileSchema,
+  type Rule,
+} from './schema/profile.ts';
+export { type Cut, type ProvedAdvice, type ProvedResult, provedResultSchema, type Trial } from './schema/proved.ts';
+export { readExercise, readProfile, readRecording } from './schema/read.ts';
+export { type AttemptRecording, checkRecording, recordingSchema } from './schema/recording.ts';
+export {
+  type Advice,
+  type AdviceCode,
+  adviceCodes,
+  type Change,
+  type ExerciseInResult,
+  type Line,
+  type LineVerdict,
+  type Note,
+  type NoteCode,
+  noteCodes,
+  type Reason,
+  type ReasonCode,
+  type Result,
+  reasonCodes,
+  resultSchema,
+  type Verdict,
+  verdicts,
+} from './schema/result.ts';
+export type { Consistency, Station } from './schema/station.ts';
+export { type JudgeOptions, judgeAttempt, type ScoreOptions, scoreAttempt } from './score.ts';
+export { type ProveOptions, proveAdvice } from './trials/prove-advice.ts';
+export { endSentences } from './words/ends.ts';
+export { CAUTIONS, NOT_MODELLED } from './words/statements.ts';

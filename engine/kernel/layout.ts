@@ -1,9 +1,11 @@
 /**
- * Where the heat state lies in one linear memory, so that a plain-TypeScript kernel and its SIMD twin work on the same bytes.
+ * Where the heat state lies in one linear memory, so that a plain-TypeScript kernel and its SIMD twin work on the same bytes. The twin's
+ * constants are made from these (simd/constants.ts, by `npm run build:kernel`; a test checks that they are current).
  *
  * Field arrays (f32) hold `count` rods of `stride` cells; cell j of rod r is at r * stride + PAD + j. The cell before the first and
  * the cell after the last are guards that copy their neighbour: ends of the joint conduct nothing.
  */
+import { TABLE_STEPS } from '../physics/steel.ts';
 
 /** Cells before the first real one: keeps rods 16-byte aligned and leaves room for the guard. */
 export const PAD = 4;
@@ -11,16 +13,19 @@ export const PAD = 4;
 /** What a rod does this step. */
 export const ROD = { SKIP: 0, FULL: 1, PARTIAL: 2, LIST: 3 } as const;
 
-/** Program words per rod: flag, four neighbour offsets (first cell, in floats), list start, list length, spare. */
+/** Program words per rod and what they hold: flag, four neighbours (first cell, in floats), list start and length. */
 export const PROGRAM_WORDS = 8;
-/** Coefficients per rod: four slots, along y, outer face over mass along y (mm²/g), spare. */
+export const PROGRAM = { FLAG: 0, NEIGHBOUR: 1, LIST_START: 5, LIST_LENGTH: 6 } as const;
+/** Coefficients per rod: four slots, along y, outer face over mass along y (mm²/g). */
 export const COEFFICIENT_WORDS = 8;
+export const COEFFICIENT = { SLOT: 0, ALONG: 4, LOSS: 5 } as const;
 /**
  * Words per faying face: first cell of either rod (integers); face width over distance, gap conductance x width (W/(mm K)), rise of either
- * side for a unit of flow a tick, solidus (f32); spare.
+ * side for a unit of flow a tick, solidus (f32).
  */
 export const GAP_WORDS = 8;
-export const TABLE_WORDS = 4096;
+export const GAP = { FIRST: 0, SECOND: 1, SHAPE: 2, OPEN: 3, RISE_P: 4, RISE_Q: 5, SOLIDUS: 6 } as const;
+export const TABLE_WORDS = 2 * TABLE_STEPS;
 /** Fill below this share of a cell is treated as this share's heat capacity. */
 export const LEAST_FILL = 1e-3;
 
@@ -47,6 +52,14 @@ export interface KernelLayout {
   flux: number;
   bytes: number;
 }
+
+/** Index of a rod's first cell in every heat field; slice j is j further. */
+export function firstCell(layout: Pick<KernelLayout, 'stride'>, rod: number): number {
+  return rod * layout.stride + PAD;
+}
+
+/** Which kernel runs; 'auto' takes the SIMD twin where the machine has it. Results do not depend on it. */
+export type KernelChoice = 'auto' | 'reference' | 'simd';
 
 const align = (n: number): number => (n + 63) & ~63;
 

@@ -3,14 +3,17 @@
  * bit. f32 was chosen because four cells fit a 128-bit register and twice as many stay in cache; the small increments f32 would
  * lose are carried in `residual` (Kahan), so accounts still close.
  */
-import { INV_STEP_F32, TABLE_STEPS } from '../material.ts';
+import { INV_STEP_F32, TABLE_STEPS } from '../physics/steel.ts';
 import {
+  COEFFICIENT,
   COEFFICIENT_WORDS,
+  firstCell,
+  GAP,
   GAP_WORDS,
   type HeatKernel,
   type KernelLayout,
   LEAST_FILL,
-  PAD,
+  PROGRAM,
   PROGRAM_WORDS,
   ROD,
 } from './layout.ts';
@@ -45,7 +48,7 @@ export function createReferenceKernel(layout: KernelLayout): HeatKernel {
     potential(j0, j1) {
       for (let r = 0; r < count; r++) {
         if (program[r * PROGRAM_WORDS] === ROD.SKIP) continue;
-        const base = r * stride + PAD;
+        const base = firstCell(layout, r);
         for (let c = base + j0; c < base + j1; c++) {
           const h = H[c]!;
           T[c] = read(table, h);
@@ -59,20 +62,20 @@ export function createReferenceKernel(layout: KernelLayout): HeatKernel {
       for (let r = 0; r < count; r++) {
         const flag = program[r * PROGRAM_WORDS]!;
         if (flag === ROD.SKIP) continue;
-        const base = r * stride + PAD;
+        const base = firstCell(layout, r);
         const w = r * PROGRAM_WORDS;
         const q = r * COEFFICIENT_WORDS;
-        const n0 = program[w + 1]!;
-        const n1 = program[w + 2]!;
-        const n2 = program[w + 3]!;
-        const n3 = program[w + 4]!;
+        const n0 = program[w + PROGRAM.NEIGHBOUR]!;
+        const n1 = program[w + PROGRAM.NEIGHBOUR + 1]!;
+        const n2 = program[w + PROGRAM.NEIGHBOUR + 2]!;
+        const n3 = program[w + PROGRAM.NEIGHBOUR + 3]!;
         const c0 = coefficient[q]!;
         const c1 = coefficient[q + 1]!;
         const c2 = coefficient[q + 2]!;
         const c3 = coefficient[q + 3]!;
-        const cy = coefficient[q + 4]!;
-        const listStart = program[w + 5]!;
-        const listEnd = listStart + program[w + 6]!;
+        const cy = coefficient[q + COEFFICIENT.ALONG]!;
+        const listStart = program[w + PROGRAM.LIST_START]!;
+        const listEnd = listStart + program[w + PROGRAM.LIST_LENGTH]!;
         for (let j = j0; j < j1; j++) {
           const c = base + j;
           const t = T[c]!;
@@ -105,13 +108,13 @@ export function createReferenceKernel(layout: KernelLayout): HeatKernel {
     },
     faying(j0, j1) {
       for (let at = 0; at < gapCells.length; at += GAP_WORDS) {
-        const first = gapCells[at]!;
-        const across = gapCells[at + 1]! - first;
-        const shape = gapNumbers[at + 2]!;
-        const open = gapNumbers[at + 3]!;
-        const riseP = gapNumbers[at + 4]!;
-        const riseQ = gapNumbers[at + 5]!;
-        const solidus = gapNumbers[at + 6]!;
+        const first = gapCells[at + GAP.FIRST]!;
+        const across = gapCells[at + GAP.SECOND]! - first;
+        const shape = gapNumbers[at + GAP.SHAPE]!;
+        const open = gapNumbers[at + GAP.OPEN]!;
+        const riseP = gapNumbers[at + GAP.RISE_P]!;
+        const riseQ = gapNumbers[at + GAP.RISE_Q]!;
+        const solidus = gapNumbers[at + GAP.SOLIDUS]!;
         for (let p = first + j0; p < first + j1; p++) {
           const q = p + across;
           const fillP = P[p]!;
@@ -130,10 +133,10 @@ export function createReferenceKernel(layout: KernelLayout): HeatKernel {
     cool(j0, j1, time) {
       for (let r = 0; r < count; r++) {
         flux[r] = 0;
-        const share = coefficient[r * COEFFICIENT_WORDS + 5]!;
+        const share = coefficient[r * COEFFICIENT_WORDS + COEFFICIENT.LOSS]!;
         if (share === 0 || program[r * PROGRAM_WORDS] === ROD.SKIP) continue;
         const k = f(f(time) * share);
-        const base = r * stride + PAD;
+        const base = firstCell(layout, r);
         // Four running sums, as the twin's lanes.
         const sums = [0, 0, 0, 0];
         for (let j = j0; j < j1; j++) {

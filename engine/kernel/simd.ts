@@ -1,5 +1,5 @@
 /** The SIMD twins: WebAssembly compiled from simd/. `null` where the machine has no WebAssembly SIMD. */
-import { INV_STEP_F32 } from '../material.ts';
+import { INV_STEP_F32 } from '../physics/steel.ts';
 import { type HeatKernel, type KernelLayout, LEAST_FILL } from './layout.ts';
 import { HEAT_WASM, SURFACE_WASM } from './simd-module.ts';
 import {

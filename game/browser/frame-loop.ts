@@ -6,8 +6,9 @@ import type { Clock } from '../core/ports.ts';
 import { Player } from '../core/session/player.ts';
 import type { Session } from '../core/session/session.ts';
 import type { State } from '../core/session/state.ts';
+import { lensAtHand } from '../view/lens/atHand.ts';
 import { SceneMaker } from '../view/scene.ts';
-import type { Stage } from '../view/stage.ts';
+import type { Scene, Stage } from '../view/stage.ts';
 import { GamepadTrigger } from './gamepad.ts';
 import { KeyboardTorch } from './keyboard.ts';
 import { listenPointer } from './pointer.ts';
@@ -68,6 +69,7 @@ export class FrameLoop {
     );
     session.onSurface = (surface) => {
       stage.setSurface(surface);
+      lensAtHand.peek()?.setSurface(surface);
       this.touch();
     };
     this.frame = requestAnimationFrame(this.tick);
@@ -115,10 +117,29 @@ export class FrameLoop {
     const scene = this.scenes.scene(this.struck_ms, this.still.matches);
     this.sound.arcOn(scene.arcOn && this.struck_ms > 0);
     const active = (scene.arcOn && !scene.paused) || this.stage.restless || this.scenes.running;
-    if (!active && !this.changed) return;
-    this.changed = false;
-    this.scenes.throwSpatter(this.stage.spatter);
-    this.stage.render(scene, dt_s);
+    if (active || this.changed) {
+      this.changed = false;
+      this.scenes.throwSpatter(this.stage.spatter);
+      this.stage.render(scene, dt_s);
+    }
+    this.renderLens(scene, dt_s);
     if (this.state.dark.value !== this.stage.wantsDark) this.state.dark.value = this.stage.wantsDark;
   };
+
+  /** The close view knows by itself whether it has anything new to draw. */
+  private renderLens(scene: Scene, dt_s: number): void {
+    const { process, demonstration } = this.state.exercise.peek();
+    const stage = this.state.stage.peek();
+    lensAtHand.peek()?.render(
+      {
+        ...scene,
+        ...this.stage.light,
+        hidden: stage === 'read',
+        following: stage === 'weld' || stage === 'replay',
+        wire_mm: process.wire_mm,
+        weave: stage === 'rest' ? demonstration : null,
+      },
+      dt_s,
+    );
+  }
 }

@@ -2,12 +2,21 @@ import type { BenchAnswer, BenchRequest } from './bench/protocol.ts';
 import type { AttemptEntry, StoredAttempt, StoredCoupon } from './session/shelf.ts';
 import type { DraftChunk, DraftHead } from './session/unfinished.ts';
 
+/** A moment of the calendar: ISO 8601 in UTC for files; day (2026-03-14) and time of day (1532) where the user is, for names. */
+export interface WrittenDate {
+  iso: string;
+  day: string;
+  minute: string;
+}
+
 /** Time, and waiting. The core has no other way to either. */
 export interface Clock {
   /** Milliseconds since the epoch on a clock that never jumps; page and bench share it. */
   now_ms(): number;
   /** Milliseconds since the epoch by the calendar, for dates. */
   date_ms(): number;
+  /** The same moment as people write it. */
+  written(date_ms: number): WrittenDate;
   /** Runs something once, later. Returns a function that calls it off. */
   after(ms: number, run: () => void): () => void;
 }

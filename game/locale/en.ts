@@ -2,6 +2,7 @@ import type { GasName, Recording, WeaveOptions } from '../../engine/index.ts';
 import type { Line, Result, Verdict } from '../../scoring/index.ts';
 import type { PictureProblem, Problem, Refusal } from '../core/session/problem.ts';
 import type { Announcement, Notice } from '../core/session/state.ts';
+import { lensWords } from './lens.ts';
 import { oneDecimal, seconds, twoDecimals, whole } from './numbers.ts';
 import { sheets } from './sheets.ts';
 
@@ -26,6 +27,7 @@ export const en = {
   product: 'Toehold',
 
   ...sheets,
+  lens: lensWords,
 
   top: {
     exercise: 'Exercise',
@@ -212,7 +214,6 @@ export const en = {
     notMeasured: 'Not measured',
     notModelled: 'Not modelled',
     cautions: 'Cautions',
-    score: (score: number) => `Trend number ${whole(score)} of 100: for your own line at this exercise, nothing else.`,
     sameHash: 'Welded again here to the same check number.',
     otherHash:
       'Welded again here to another check number than the file carries: another engine version made it, or it was changed.',
@@ -262,6 +263,8 @@ export const en = {
     fileName: 'attempt',
     open: 'Open',
     remove: 'Remove',
+    trend: (score: number) => `trend ${whole(score)}`,
+    trendTitle: 'Of 100. For your own line over attempts at one exercise, nothing else.',
     drop: 'Or drop a recording file anywhere on the page.',
     damaged: (why: string) => `Damaged (${why}). It stays as it is until you remove it.`,
     saveRaw: 'Save as it is',
@@ -288,7 +291,7 @@ export const en = {
       'This page asks the browser to keep your attempts for good: otherwise it may clear them when the disk runs short.',
     'may-be-cleared':
       'The browser has not promised to keep your attempts: it may clear them when the disk runs short. Save what matters as a file.',
-    close: 'Close',
+    close: 'Dismiss',
   } satisfies Record<Notice | 'close', string>,
 
   problems: {

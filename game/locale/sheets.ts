@@ -107,6 +107,9 @@ export const sheets = {
     model: 'What the model leaves out',
     modelText:
       'Porosity, cracks, silica islands, arc strikes, distortion. Undercut is read with a stated plus-minus. Readings are of a model, not of your coupon.',
+    picture: 'What the picture adds',
+    pictureText:
+      'Shape, edge of the puddle, heat, temper colours and the line of every ripple are the model’s: one ripple a root crossing, where the metal froze. Grain, the depth of ripples, the fine ripples between them, waves on the liquid, slag islands, silica, soot and the balls of spatter that stick are decoration: read nothing from them. At the toes a thread of light means metal stands full on the plate, a dark crescent that it does not yet.',
     scenario: 'Tern Dock workshop, its people, exercises and stories are invented.',
     notices: 'Licences of what this page contains',
     close: 'Close',

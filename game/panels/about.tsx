@@ -23,6 +23,8 @@ export function AboutDialog({ close }: { close: () => void }) {
       <p>{a.cannotText}</p>
       <h3>{a.model}</h3>
       <p>{a.modelText}</p>
+      <h3>{a.picture}</h3>
+      <p>{a.pictureText}</p>
       <h3>{words.findings.cautions}</h3>
       {words.cautions.text.map((text) => (
         <p key={text}>{text}</p>

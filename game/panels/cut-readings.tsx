@@ -1,7 +1,7 @@
 import { type PlusMinusName, plusMinusAt, type Station } from '../../scoring/index.ts';
 import { CELL_MM } from '../core/session/setup.ts';
 import { words } from '../locale/index.ts';
-import { trimmed } from '../locale/numbers.ts';
+import { oneDecimal, trimmed } from '../locale/numbers.ts';
 import { exercise } from '../page.ts';
 
 interface Row {
@@ -10,7 +10,7 @@ interface Row {
   plusMinus: PlusMinusName;
 }
 
-/** What was measured on one cut, each with its give or take. */
+/** What was measured on one cut, each with its give or take; as many decimals as the drawing letters, so that both say the same. */
 export function CutReadings({ station }: { station: Station }) {
   const kind = exercise.value.joint.kind;
   const c = words.cut.readings;
@@ -33,14 +33,14 @@ export function CutReadings({ station }: { station: Station }) {
         {rows.map((row) => (
           <tr key={row.name}>
             <th scope="row">{row.name}</th>
-            <td>{trimmed(row.value, 2)}</td>
+            <td>{oneDecimal(row.value)}</td>
             <td class="unit">± {trimmed(plusMinusAt(row.plusMinus, CELL_MM), 2)}</td>
           </tr>
         ))}
         <tr class="root">
           <th scope="row">{c.root}</th>
           <td colSpan={2}>
-            {root > 0 ? c.past(trimmed(root, 2)) : c.short(trimmed(-root, 2))}{' '}
+            {root > 0 ? c.past(oneDecimal(root)) : c.short(oneDecimal(-root))}{' '}
             <span class="unit">± {trimmed(plusMinusAt('root fusion', CELL_MM), 2)}</span>
           </td>
         </tr>

@@ -1,22 +1,27 @@
+import { useRef } from 'preact/hooks';
 import type { WeaveOptions } from '../../engine/index.ts';
-import type { Advice, Line, Result } from '../../scoring/index.ts';
+import type { Line, Result } from '../../scoring/index.ts';
 import type { Session } from '../core/session/session.ts';
-import { helpOf } from '../core/session/shelf.ts';
-import { exerciseOf } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal, trimmed, whole } from '../locale/numbers.ts';
-import { besideCoupon, busy, exercise, finished, result } from '../page.ts';
+import { besideCoupon, busy, exercise, finished, result, stage } from '../page.ts';
 import { type Flag, flagNumber, flagsOf } from './flags.ts';
 import { HandTable } from './hand-table.tsx';
 import { CouponFindings } from './real-later.ts';
+import { ShowMe } from './ruling.tsx';
 import { VerdictMark } from './verdict-mark.tsx';
+import { useWholeRows } from './whole-rows.ts';
 
 const w = words.findings;
+/** Where there is room, a replay's close view stands in the findings' place (style/lens.css). */
+const COVERED = '(min-width: 821px)';
 
 /** What the attempt came to: verdict, the one thing to change first, then the lines it rests on. */
 export function Findings({ session }: { session: Session }) {
   const found = result.value;
   const doing = busy.value;
+  const list = useRef<HTMLElement>(null);
+  useWholeRows(list, '.more, tr, .hand dl div, summary, dd, dt', found);
   if (doing)
     return (
       <section class="findings">
@@ -37,8 +42,13 @@ export function Findings({ session }: { session: Session }) {
     );
   const flags = flagsOf(found);
   return (
-    <section class="findings" data-testid="findings">
-      <First session={session} found={found} />
+    <section
+      ref={list}
+      class="findings"
+      data-testid="findings"
+      inert={stage.value === 'replay' && matchMedia(COVERED).matches}
+    >
+      <More session={session} found={found} />
       <Lines session={session} lines={found.lines} flags={flags} />
       {besideCoupon.value && <CouponFindings kept={besideCoupon.value} />}
       <HandTable found={found} />
@@ -60,28 +70,18 @@ function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-function First({ session, found }: { session: Session; found: Result }) {
-  const [first, ...rest] = found.advice;
-  const welded = finished.value?.recording;
+/** What the verdict rests on besides lines, and what else to change after the first thing. */
+function More({ session, found }: { session: Session; found: Result }) {
+  const rest = found.advice.slice(1);
   const slow = finished.value?.recording.ended === 'too-slow';
   return (
-    <div class="first">
-      <p class="ruling" data-testid="verdict">
-        <VerdictMark verdict={found.verdict} />
-        {found.profile && <span class="against">{found.profile.title}</span>}
-        {welded && <span class="against">{words.level.welded(helpOf(welded, exerciseOf(welded)))}</span>}
-      </p>
+    <div class="more">
       {slow && finished.value && <p class="reason">{words.joint.slow(finished.value.lag_s)}</p>}
       {found.reasons.map((reason) => (
         <p key={reason.code} class="reason">
           {reason.text}
         </p>
       ))}
-      {first && (
-        <p class="say" data-testid="first">
-          {first.text} <ShowMe session={session} advice={first} />
-        </p>
-      )}
       {rest.length > 0 && (
         <ul class="rest">
           {rest.map((advice) => (
@@ -92,16 +92,6 @@ function First({ session, found }: { session: Session; found: Result }) {
         </ul>
       )}
     </div>
-  );
-}
-
-function ShowMe({ session, advice }: { session: Session; advice: Advice }) {
-  if (advice.y_mm === null && advice.t_s === null) return null;
-  return (
-    <button type="button" class="link" onClick={() => session.goTo(advice.y_mm, advice.t_s)}>
-      {w.show}
-      {advice.y_mm !== null && <span class="unit"> {w.place({ y_mm: advice.y_mm } as Line)}</span>}
-    </button>
   );
 }
 
@@ -198,7 +188,6 @@ function Footing({ found }: { found: Result }) {
         {found.cautions.map((caution) => (
           <dd key={caution}>{caution}</dd>
         ))}
-        {found.score !== null && <dd>{w.score(found.score)}</dd>}
         <dd>
           {w.engine} {found.engine}, {w.check} {found.stateHash}.{' '}
           {done && carried !== null && (carried === done.hash ? w.sameHash : w.otherHash)}

@@ -4,7 +4,7 @@ import type { Session } from '../core/session/session.ts';
 import { legOf } from '../core/session/setup.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal } from '../locale/numbers.ts';
-import { cutAt, exercise, finished, guides, result, torchState } from '../page.ts';
+import { cutAt, exercise, finished, guides, result } from '../page.ts';
 import { flagColumns, flagsOf } from './flags.ts';
 
 const RULE_X = 36;
@@ -59,7 +59,7 @@ export function JointMarks({ session, camera }: { session: Session; camera: Came
             </g>
           ))}
         </g>
-        {(done || torchState.value === 'idle') && <CutLine session={session} camera={camera} y={y} />}
+        {done && <CutLine session={session} camera={camera} y={y} />}
       </svg>
       {done && <Flags session={session} camera={camera} />}
     </>
@@ -154,8 +154,7 @@ function CutLine({ session, camera, y }: { session: Session; camera: Camera; y: 
         session.cutAt(cutAt.value + by);
       }}
     >
-      <rect class="grip" x={RULE_X + 2} y={at - 11} width={46} height={22} />
-      <rect class="grip" x={right - 44} y={at - 11} width={46} height={22} />
+      <rect class="grip" x={RULE_X + 2} y={at - 11} width={Math.max(0, right - RULE_X)} height={22} />
       <line class="chain" x1={RULE_X + 16} x2={right - 14} y1={at} y2={at} />
       <path class="ends" d={`M${RULE_X + 4} ${at} h18 M${right - 20} ${at} h18`} />
       <path class="arrow" d={`M${RULE_X + 8} ${at} v9 m-3 -4 l3 5 l3 -5 M${right - 6} ${at} v9 m-3 -4 l3 5 l3 -5`} />

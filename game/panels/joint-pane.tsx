@@ -3,10 +3,12 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { type Camera, fitCamera } from '../core/hand/camera.ts';
 import type { Session } from '../core/session/session.ts';
 import { words } from '../locale/index.ts';
-import { dark, exercise, preferences, problem, torchState } from '../page.ts';
+import { exercise, preferences, problem, screen_pxPerMm, steered_pxPerMm, torchState } from '../page.ts';
+import { prefersDark } from '../view/room.ts';
 import { Stage } from '../view/stage.ts';
 import { JointMarks } from './joint-marks.tsx';
 import { JointWords } from './joint-words.tsx';
+import { darkPane } from './room-light.ts';
 import { RootStripView } from './root-strip.tsx';
 
 /** Sets devices and frames going on a stage; main.tsx hands it in. */
@@ -30,7 +32,11 @@ export function JointPane({ session, drive }: { session: Session; drive: Drive }
   const layOut = (): void => {
     const element = pane.current;
     if (!element || !stage.current) return;
-    setCamera(stage.current.layOut(element.clientWidth, element.clientHeight, exercise.value.joint, fixedScale()));
+    const made = stage.current.layOut(element.clientWidth, element.clientHeight, exercise.value.joint, fixedScale());
+    const { devicePxPerMm } = preferences.peek();
+    steered_pxPerMm.value = made.scale;
+    screen_pxPerMm.value = devicePxPerMm === null ? null : devicePxPerMm / window.devicePixelRatio;
+    setCamera(made);
     loop.current?.touch();
   };
 
@@ -65,6 +71,7 @@ export function JointPane({ session, drive }: { session: Session; drive: Drive }
   useSignalEffect(() => {
     exercise.value;
     preferences.value;
+    prefersDark.value;
     layOut();
   });
 
@@ -78,7 +85,7 @@ export function JointPane({ session, drive }: { session: Session; drive: Drive }
         class="pane"
         role="application"
         aria-label={words.joint.label}
-        data-room={dark.value ? 'dark' : 'light'}
+        data-room={darkPane.value ? 'dark' : 'light'}
         data-state={torchState.value}
         data-scale={camera.scale.toFixed(4)}
         data-origin={`${camera.originX_px.toFixed(2)} ${camera.originY_px.toFixed(2)}`}

@@ -50,6 +50,9 @@ function Row({ session, entry, close }: { session: Session; entry: AttemptEntry;
         {entry.damaged !== null && <span class="unit"> {w.damaged(entry.damaged)}</span>}
       </span>
       <span class="unit helped">{bad ? '' : words.level.helped[entry.helped]}</span>
+      <span class="unit trend" title={w.trendTitle}>
+        {typeof entry.score === 'number' && w.trend(entry.score)}
+      </span>
       {entry.verdict ? <VerdictMark verdict={entry.verdict} /> : <span class="verdict" />}
       {bad ? (
         <button type="button" onClick={() => void session.saveRaw(entry.id)}>

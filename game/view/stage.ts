@@ -5,10 +5,10 @@ import type { JointOptions, WeaveOptions } from '../../engine/index.ts';
 import { metalEnds } from '../core/bench/metal-ends.ts';
 import type { SurfaceFrame } from '../core/bench/surface-frame.ts';
 import { type Camera, fitCamera } from '../core/hand/camera.ts';
-import { ArcLightFilter } from './arcLight.ts';
+import { type ArcLight, ArcLightFilter } from './arcLight.ts';
 import { BeatView } from './beatView.ts';
 import { JointView } from './jointView.ts';
-import { MetalLayer } from './metalLayer.ts';
+import { prefersDark } from './room.ts';
 import { SpatterView } from './spatter.ts';
 import { type TorchPose, TorchView } from './torchView.ts';
 
@@ -39,6 +39,7 @@ const TIMED_FRAME = 2;
 /** Weight of one frame in the average. */
 const AVERAGE = 0.25;
 const COARSEST = 0.35;
+const FINE_ENOUGH = 0.7;
 /** Bounds of one change: a slow frame may have other reasons than pixels. */
 const LEAST_CHANGE = 0.85;
 const MOST_CHANGE = 0.5;
@@ -55,11 +56,12 @@ export class Stage {
   camera: Camera = fitCamera({ width_px: 1, height_px: 1, low_mm: 0, high_mm: 1, fixedScale: null });
   readonly spatter = new SpatterView();
   private readonly joint = new JointView();
-  private readonly metal = new MetalLayer();
   private readonly torch = new TorchView();
   private readonly beat = new BeatView();
   private readonly filter = new ArcLightFilter();
   private arcAt = { u_mm: 0, y_mm: 0 };
+  /** The arc's light and the room's darkness as last drawn; the close view shows the same. */
+  light: Readonly<ArcLight> = { light: 0, dark: 0 };
   /** Share of full resolution the moving picture is drawn at; a still one is always drawn in full. */
   private sharpness = 1;
   private drawnAt = 1;
@@ -71,7 +73,7 @@ export class Stage {
     private readonly app: Application,
     host: HTMLElement,
   ) {
-    app.stage.addChild(this.metal.mesh, this.spatter.mesh);
+    app.stage.addChild(this.joint.layer.mesh, this.spatter.mesh);
     host.prepend(app.canvas, this.torch.element, this.beat.element);
   }
 
@@ -105,9 +107,9 @@ export class Stage {
 
   layOut(width_px: number, height_px: number, joint: JointOptions, fixedScale: number | null): Camera {
     this.camera = fitCamera({ width_px, height_px, ...metalEnds(joint), fixedScale });
-    this.resize();
     const half = Math.min(FULL_HALF_WIDTH_MM, (width_px / 2 - BREAK_INSET_PX) / this.camera.scale);
     this.joint.setCamera(this.camera, joint, half);
+    this.resize();
     return this.camera;
   }
 
@@ -116,10 +118,9 @@ export class Stage {
   }
 
   render(scene: Scene, dt_s: number): void {
-    const { light, dark } = this.filter.step(scene.arcOn, dt_s, scene.still);
+    this.light = this.filter.step(scene.arcOn, dt_s, scene.still);
+    const { light, dark } = this.light;
     if (scene.torch && scene.arcOn) this.arcAt = { u_mm: scene.torch.u_mm, y_mm: scene.torch.y_mm };
-    const height = this.joint.heightAt(this.arcAt.u_mm, this.arcAt.y_mm);
-    this.joint.setLight(this.arcAt.u_mm, this.arcAt.y_mm, height, light, dark, scene.plain);
     this.torch.draw(this.camera, scene.torch, scene.nozzle_mm, scene.tip_mm);
     this.beat.draw(this.camera, scene.beat?.weave ?? null, scene.beat?.since_s ?? -1, scene.still);
     // Flying sparks are motion for its own sake: none where motion is to be reduced.
@@ -128,6 +129,9 @@ export class Stage {
     this.spatter.draw(this.camera);
     if (this.moving(scene)) this.judgeSpeed(dt_s);
     this.setDrawn(this.moving(scene) ? this.sharpness : 1);
+    // Drawn this coarsely the lens's mirror and grain are lost; what is left is the plain view's, at a third of the cost.
+    const plain = scene.plain || (this.moving(scene) && this.sharpness < FINE_ENOUGH);
+    this.joint.setLight(this.arcAt.u_mm, this.arcAt.y_mm, light, dark, plain);
     this.draw();
     if (this.drawn === TIMED_FRAME) this.timeOneFrame();
     this.drawn += 1;
@@ -136,12 +140,12 @@ export class Stage {
   destroy(): void {
     this.torch.element.remove();
     this.beat.element.remove();
+    this.joint.destroy();
     this.app.destroy({ removeView: true }, { children: true });
   }
 
   private draw(): void {
-    this.joint.upload();
-    this.metal.draw(this.app.renderer, this.joint.mesh);
+    this.joint.draw(this.app.renderer, Math.max(this.light.dark, Number(prefersDark.peek())));
     this.app.render();
   }
 
@@ -179,9 +183,7 @@ export class Stage {
   }
 
   private sizeMetal(): void {
-    const { width_px, height_px, scale } = this.camera;
-    this.metal.resize(width_px, height_px, sharpest() * this.drawnAt);
-    this.joint.setPixel(1 / (scale * this.drawnAt));
+    this.joint.resize(sharpest() * this.drawnAt);
   }
 
   private judgeSpeed(dt_s: number): void {

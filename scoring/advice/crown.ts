@@ -1,11 +1,11 @@
-import type { Advice } from '../schema/index.ts';
+import { inMm } from '../lines/limit.ts';
 import { causeOf } from './cause.ts';
 import { broken, type Facts, isWeave, stationAt } from './facts.ts';
-import { sentences } from './sentences.ts';
+import type { Found } from './found.ts';
 import { leftEarly } from './toes.ts';
 
 /** A crowned face: cold, too slow, too narrow, or toes left too early, in this order. */
-export function crowned(f: Facts): Advice | null {
+export function crowned(f: Facts): Found | null {
   const line = broken(f, 'convexity') ?? broken(f, 'toe angle');
   if (line === null || line.verdict !== 'outside') return null;
   const at = stationAt(f, line.y_mm);
@@ -15,7 +15,7 @@ export function crowned(f: Facts): Advice | null {
   if (root !== null) {
     return {
       code: 'crowned-cold',
-      text: sentences.crownedCold({ convexity_mm: at.convexity_mm, root_mm: root.reading }),
+      data: { convexity_mm: at.convexity_mm, root_mm: root.reading },
       ...cause,
       side: null,
       change: { what: 'volts_V', by: 0.5 },
@@ -24,10 +24,10 @@ export function crowned(f: Facts): Advice | null {
   if (!isWeave(f)) {
     return {
       code: 'crowned-narrow',
-      text: sentences.crownedStraight({
+      data: {
         convexity_mm: at.convexity_mm,
-        limit_mm: line.measure === 'convexity' ? limitInMm(line) : at.convexity_mm,
-      }),
+        run: { weave: false, limit_mm: line.measure === 'convexity' ? inMm(line, line.limit) : at.convexity_mm },
+      },
       ...cause,
       side: null,
       change: { what: 'width_mm', by: 3 },
@@ -40,11 +40,11 @@ export function crowned(f: Facts): Advice | null {
   if (travel_mmps !== null && travel_mmps < band.from) {
     return {
       code: 'crowned-slow',
-      text: sentences.crownedSlow({
+      data: {
         convexity_mm: at.convexity_mm,
         travel_mmps,
         asked_mmps: (band.from + band.to) / 2,
-      }),
+      },
       ...cause,
       side: null,
       change: { what: 'travel_mmps', by: 0.2 },
@@ -52,13 +52,9 @@ export function crowned(f: Facts): Advice | null {
   }
   return {
     code: 'crowned-narrow',
-    text: sentences.crownedNarrow({ convexity_mm: at.convexity_mm, y_mm: line.y_mm }),
+    data: { convexity_mm: at.convexity_mm, run: { weave: true, y_mm: line.y_mm } },
     ...cause,
     side: null,
     change: { what: 'width_mm', by: 1 },
   };
-}
-
-function limitInMm(line: { unit: string; limit: number }): number {
-  return line.unit === 'in' ? line.limit * 25.4 : line.limit;
 }

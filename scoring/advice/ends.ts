@@ -1,27 +1,29 @@
-import type { Advice, Line, Stop } from '../schema/index.ts';
+import { inMm } from '../lines/limit.ts';
+import type { Stop } from '../schema/motion.ts';
+import type { Line } from '../schema/result.ts';
 import { type Facts, outside } from './facts.ts';
-import { sentences } from './sentences.ts';
+import { type Found, NOWHERE } from './found.ts';
 
 /** What is this near a restarted stop, and nowhere else, the restart made. mm */
 const NEAR_MM = 10;
 
 /** Root missed only where the arc was taken up again, and not as it is done: struck above, back into the crater. */
-export function restartMissed(f: Facts): Advice | null {
+export function restartMissed(f: Facts): Found | null {
   const line = outside(f, 'root fusion');
   const stop = line === null ? null : restartedAt(f, line);
   if (line === null || stop === null || stop.restart.way === 'above and back') return null;
   const flaw_mm = f.bead.stops[f.motion.stops.indexOf(stop)]?.flaw?.length_mm ?? 0;
-  const told = { stop_mm: stop.y_mm, above_mm: stop.restart.above_mm, root_mm: inMm(line), flaw_mm };
+  const told = { stop_mm: stop.y_mm, above_mm: stop.restart.above_mm, root_mm: inMm(line, line.reading), flaw_mm };
   const notBack = stop.restart.way === 'not back';
   return {
     code: notBack ? 'restart-not-back' : 'restart-on-crater',
-    text: notBack ? sentences.restartNotBack(told) : sentences.restartOnCrater(told),
+    data: told,
     ...at(line.y_mm, stop.restart.t_s),
   };
 }
 
 /** Brought back as it is done, but held until the crater ran over: crowned or lapped there and nowhere else. */
-export function restartOverfilled(f: Facts): Advice | null {
+export function restartOverfilled(f: Facts): Found | null {
   const crown = outside(f, 'convexity');
   const lap = outside(f, 'overlap');
   const line = lap ?? crown;
@@ -30,12 +32,12 @@ export function restartOverfilled(f: Facts): Advice | null {
   if (crown !== null && restartedAt(f, crown) !== stop) return null;
   return {
     code: 'restart-overfilled',
-    text: sentences.restartOverfilled({
+    data: {
       stop_mm: stop.y_mm,
-      crown_mm: crown === null ? null : inMm(crown),
-      lap_mm: lap === null ? null : inMm(lap),
+      crown_mm: crown === null ? null : inMm(crown, crown.reading),
+      lap_mm: lap === null ? null : inMm(lap, lap.reading),
       inCrater_s: stop.restart.inCrater_s,
-    }),
+    },
     ...at(line.y_mm, stop.restart.t_s),
   };
 }
@@ -49,16 +51,12 @@ function restartedAt(f: Facts, line: Line): Restarted | null {
   return f.motion.stops.find((stop): stop is Restarted => stop.restart !== null && near(stop)) ?? null;
 }
 
-function at(y_mm: number, t_s: number): Pick<Advice, 'y_mm' | 't_s' | 'cycle' | 'side' | 'change'> {
-  return { y_mm, t_s, cycle: null, side: null, change: null };
-}
-
-function inMm(line: Line): number {
-  return line.unit === 'in' ? line.reading * 25.4 : line.reading;
+function at(y_mm: number, t_s: number): typeof NOWHERE {
+  return { ...NOWHERE, y_mm, t_s };
 }
 
 /** A crater of the judged length that a line does not allow. */
-export function craterLeft(f: Facts): Advice | null {
+export function craterLeft(f: Facts): Found | null {
   const line = outside(f, 'leg at the crater') ?? outside(f, 'crater depth');
   if (line === null) return null;
   const which = f.bead.stops.findIndex((s) => s.craterAt_mm === line.y_mm || s.leastSizeAt_mm === line.y_mm);
@@ -68,7 +66,7 @@ export function craterLeft(f: Facts): Advice | null {
     return null;
   return {
     code: 'crater-open',
-    text: sentences.craterOpen({ depth_mm: bead.craterDepth_mm, y_mm: bead.craterAt_mm, reStrikes: stop.reStrikes }),
+    data: { depth_mm: bead.craterDepth_mm, y_mm: bead.craterAt_mm, reStrikes: stop.reStrikes },
     ...at(bead.craterAt_mm, stop.t_s),
   };
 }

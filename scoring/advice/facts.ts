@@ -1,6 +1,11 @@
 import type { JointOptions, ProcessOptions } from '../../engine/index.ts';
-import type { FreezeStamps } from '../bead/station.ts';
-import type { Exercise, Line, Motion, Result, Station, Verdict } from '../schema/index.ts';
+import type { FreezeStamps } from '../measures/section/station.ts';
+import type { Exercise } from '../schema/exercise.ts';
+import type { Motion } from '../schema/motion.ts';
+import type { LineMeasure } from '../schema/profile.ts';
+import type { Line, Result, Verdict } from '../schema/result.ts';
+import type { Station } from '../schema/station.ts';
+import type { FoundReason } from '../verdict/found.ts';
 
 /** Everything the reasoning looks at. */
 export interface Facts {
@@ -13,13 +18,13 @@ export interface Facts {
   lines: readonly Line[];
   figures: Result['process'];
   verdict: Verdict;
-  reasons: Result['reasons'];
+  reasons: readonly FoundReason[];
   /** Length over which the arc came back to finished bead. */
   weldedTwice_mm: number;
 }
 
 /** The line of a measure that is worst off; null where none is broken or in doubt. Lines with a length share are left out. */
-export function broken(f: Facts, measure: string, side: 'A' | 'B' | null = null): Line | null {
+export function broken(f: Facts, measure: LineMeasure, side: 'A' | 'B' | null = null): Line | null {
   const candidates = f.lines.filter(
     (l) => l.measure === measure && l.verdict !== 'within' && (side === null || l.side === side),
   );
@@ -27,7 +32,7 @@ export function broken(f: Facts, measure: string, side: 'A' | 'B' | null = null)
 }
 
 /** Surely broken, not just in doubt. */
-export function outside(f: Facts, measure: string, side: 'A' | 'B' | null = null): Line | null {
+export function outside(f: Facts, measure: LineMeasure, side: 'A' | 'B' | null = null): Line | null {
   const line = broken(f, measure, side);
   return line?.verdict === 'outside' ? line : null;
 }

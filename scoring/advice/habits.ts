@@ -1,24 +1,22 @@
-import type { Advice } from '../schema/index.ts';
-import { toeName } from '../score/names.ts';
 import { causeOf } from './cause.ts';
 import { broken, type Facts, meanOver, outside } from './facts.ts';
-import { sentences } from './sentences.ts';
+import { type Found, NOWHERE } from './found.ts';
 import { leftEarly } from './toes.ts';
 
 /** Legs this far apart on the whole are a weave off the middle, mm. */
-const UNEVEN_LEGS_MM = 0.6;
+export const UNEVEN_LEGS_MM = 0.6;
 /** The face this much wider at the top than at the bottom, and at least so many mm, is a hot top end. */
 const HOT_TOP_SHARE = 1.12;
 const HOT_TOP_MM = 0.8;
 /** Spread of the beat worth talking about: experienced hands keep within about 10 % (practice, no source). */
 const UNEVEN_BEAT = 0.2;
 
-export function edgeMelted(f: Facts): Advice | null {
+export function edgeMelted(f: Facts): Found | null {
   const line = outside(f, 'edge melted back');
   if (line === null) return null;
   return {
     code: 'edge-melted-back',
-    text: sentences.edgeMeltedBack({ back_mm: line.reading, y_mm: line.y_mm }),
+    data: { back_mm: line.reading, y_mm: line.y_mm },
     ...causeOf(f, line.y_mm, 'B'),
     side: 'B',
     change: { what: 'pauseB_s', by: -0.1 },
@@ -26,7 +24,7 @@ export function edgeMelted(f: Facts): Advice | null {
 }
 
 /** A bead to one side: the shorter side's pause first, then the weave's middle. */
-export function oneSided(f: Facts): Advice | null {
+export function oneSided(f: Facts): Found | null {
   const mean = f.bead.mean;
   if (mean === null || f.joint.kind === 'lap') return null;
   const apart = mean.legA_mm - mean.legB_mm;
@@ -38,19 +36,20 @@ export function oneSided(f: Facts): Advice | null {
   const shift = Math.max(0.5, Math.round(Math.abs(apart) / Math.SQRT2) / 2);
   return {
     code: 'one-sided',
-    text: sentences.oneSided({
-      toe: toeName(f.joint.kind, shorter),
+    data: {
+      joint: f.joint.kind,
+      side: shorter,
       legLong_mm: Math.max(mean.legA_mm, mean.legB_mm),
       legShort_mm: Math.min(mean.legA_mm, mean.legB_mm),
       shift_mm: shift,
-    }),
+    },
     ...causeOf(f, y, shorter),
     side: shorter,
     change: { what: 'centre_mm', by: shorter === 'A' ? shift : -shift },
   };
 }
 
-export function hotTop(f: Facts): Advice | null {
+export function hotTop(f: Facts): Found | null {
   const third = Math.floor(f.bead.stations.length / 3);
   if (third < 4) return null;
   const low = meanOver(f.bead.stations.slice(0, third), (s) => s.faceWidth_mm);
@@ -59,20 +58,20 @@ export function hotTop(f: Facts): Advice | null {
   const top = f.bead.stations[f.bead.stations.length - 1]!;
   return {
     code: 'hot-top',
-    text: sentences.hotTop({ low_mm: low, high_mm: high }),
+    data: { low_mm: low, high_mm: high },
     ...causeOf(f, top.y_mm, 'root'),
     side: null,
     change: { what: 'travel_mmps', by: 0.2 },
   };
 }
 
-export function unevenRhythm(f: Facts): Advice | null {
+export function unevenRhythm(f: Facts): Found | null {
   const { periodCv, period_s } = f.motion;
   if (periodCv === null || period_s === null || periodCv < UNEVEN_BEAT) return null;
   const worst = widestGap(f);
   return {
     code: 'uneven-rhythm',
-    text: sentences.unevenRhythm({ spread: periodCv, period_s }),
+    data: { spread: periodCv, period_s },
     y_mm: worst?.y_mm ?? null,
     t_s: worst?.to_s ?? null,
     cycle: worst?.cycle ?? null,
@@ -99,51 +98,47 @@ function widestGap(f: Facts): Facts['motion']['toes'][number] | null {
 }
 
 /** The hand left a toe early although every line holds: said, not held against the weld. */
-export function earlyEitherSide(f: Facts): Advice | null {
+export function earlyEitherSide(f: Facts): Found | null {
   const y = f.bead.mean?.y_mm;
   return y === undefined ? null : (leftEarly(f, y, 'A') ?? leftEarly(f, y, 'B'));
 }
 
-export function closeCall(f: Facts): Advice | null {
+export function closeCall(f: Facts): Found | null {
   const line = f.lines.find((l) => l.verdict === 'too close to call');
   if (line === undefined) return null;
   return {
     code: 'measure-a-real-one',
-    text: sentences.measureRealOne({
+    data: {
       measure: line.measure,
       limit: line.limit,
       reading: line.reading,
       plusMinus: line.plusMinus,
-      unit: line.unit === 'deg' ? '°' : line.unit,
-    }),
+      unit: line.unit,
+    },
     ...causeOf(f, line.y_mm, line.side ?? 'root'),
     side: line.side,
     change: null,
   };
 }
 
-export function unexplained(f: Facts): Advice | null {
+export function unexplained(f: Facts): Found | null {
   const line = f.lines.find((l) => l.verdict === 'outside');
   if (line === undefined) return null;
   return {
     code: 'see-the-cut',
-    text: sentences.seeTheCut({ measure: line.measure, y_mm: line.y_mm }),
+    data: { measure: line.measure, y_mm: line.y_mm },
     ...causeOf(f, line.y_mm, line.side ?? 'root'),
     side: line.side,
     change: null,
   };
 }
 
-export function keepIt(f: Facts): Advice | null {
+export function keepIt(f: Facts): Found | null {
   const worst = f.bead.worst;
   if (f.verdict !== 'within' || worst === null || broken(f, 'root fusion') !== null) return null;
   return {
     code: 'keep-it',
-    text: sentences.keepIt({ root_mm: worst.rootFusion_mm, convexity_mm: worst.convexity_mm }),
-    y_mm: null,
-    t_s: null,
-    cycle: null,
-    side: null,
-    change: null,
+    data: { root_mm: worst.rootFusion_mm, convexity_mm: worst.convexity_mm },
+    ...NOWHERE,
   };
 }

@@ -1,17 +1,24 @@
-import type { Advice, Line } from '../schema/index.ts';
+import { sizeAsked } from '../schema/exercise.ts';
+import type { Line } from '../schema/result.ts';
 import { causeOf } from './cause.ts';
 import { broken, type Facts, isWeave, outside, stationAt } from './facts.ts';
-import { sentences } from './sentences.ts';
+import type { Found } from './found.ts';
 import { leftEarly } from './toes.ts';
 
 /** Metal laid over metal held beyond which the crown is the settings' doing. A flat fillet is never exactly full. */
 const TOO_MUCH = 1.25;
 
+/** More metal is laid than the joint holds, by so much that the crown is no matter of skill; null where it is not, or not known. */
+export function overfull({ laid_mm2, holds_mm2 }: Facts['figures']): { laid_mm2: number; holds_mm2: number } | null {
+  return laid_mm2 === null || holds_mm2 === null || laid_mm2 < TOO_MUCH * holds_mm2 ? null : { laid_mm2, holds_mm2 };
+}
+
 /** Metal laid against metal the joint holds: anything over is crown, before any skill. */
-export function tooMuchMetal(f: Facts): Advice | null {
-  const { laid_mm2, holds_mm2 } = f.figures;
+export function tooMuchMetal(f: Facts): Found | null {
+  const metal = overfull(f.figures);
   const travel = f.motion.travel_mmps;
-  if (laid_mm2 === null || holds_mm2 === null || travel === null || laid_mm2 < TOO_MUCH * holds_mm2) return null;
+  if (metal === null || travel === null) return null;
+  const { laid_mm2, holds_mm2 } = metal;
   const fault = outside(f, 'convexity') ?? outside(f, 'size over') ?? sizeLine(f, 'at most') ?? outside(f, 'toe angle');
   if (fault === null) return null;
   const handFine = (f.motion.arcOnFrontShare ?? 0) >= 0.7 && isWeave(f) && broken(f, 'root fusion') === null;
@@ -19,7 +26,7 @@ export function tooMuchMetal(f: Facts): Advice | null {
   const steps = Math.max(1, Math.round((travel * (laid_mm2 / (1.1 * holds_mm2) - 1)) / 0.2));
   return {
     code: 'too-much-metal',
-    text: sentences.tooMuchMetal({ laid_mm2, holds_mm2, handFine }),
+    data: { laid_mm2, holds_mm2, handFine },
     ...causeOf(f, fault.y_mm, 'root'),
     side: null,
     change: { what: 'travel_mmps', by: Math.round(Math.min(steps, 5) * 2) / 10 },
@@ -27,7 +34,7 @@ export function tooMuchMetal(f: Facts): Advice | null {
 }
 
 /** Size asked for, missed either way. */
-export function wrongSize(f: Facts): Advice | null {
+export function wrongSize(f: Facts): Found | null {
   const { asked } = f.exercise;
   const short = sizeLine(f, 'at least') ?? outside(f, 'throat short, length');
   if (short !== null) {
@@ -36,16 +43,16 @@ export function wrongSize(f: Facts): Advice | null {
     const y = f.bead.worstAt_mm.size_mm ?? short.y_mm;
     const there = metalIsThere(f, y);
     if (there !== 'no') return there;
-    const asLeg = asked.kind === 'leg' ? asked.size_mm : asked.size_mm * Math.SQRT2;
     return {
       code: 'undersize',
-      text: sentences.undersize({
+      data: {
         size_mm: at.size_mm,
-        asked_mm: asLeg,
+        asked_mm: sizeAsked(asked).leg_mm,
         length_mm: f.bead.undersize_mm,
         laid_mm2: f.figures.laid_mm2,
         holds_mm2: f.figures.holds_mm2,
-      }),
+        metalIsThere: false,
+      },
       ...causeOf(f, y, 'root'),
       side: null,
       change: { what: 'travel_mmps', by: -0.2 },
@@ -56,7 +63,7 @@ export function wrongSize(f: Facts): Advice | null {
   const most = asked.atMost_mm ?? asked.size_mm;
   return {
     code: 'oversize',
-    text: sentences.oversize({ size_mm: largestSize(f), most_mm: most, length_mm: f.bead.oversize_mm }),
+    data: { size_mm: largestSize(f), most_mm: most, length_mm: f.bead.oversize_mm },
     ...causeOf(f, over.y_mm, 'root'),
     side: null,
     change: { what: 'travel_mmps', by: 0.2 },
@@ -77,22 +84,22 @@ function sizeLine(f: Facts, sense: Line['sense']): Line | null {
  * Short legs although the metal is laid: it stands in the wrong place, and slower would only crown it. A toe left early is the first
  * thing to mend; a crown that is outside has been spoken of already.
  */
-function metalIsThere(f: Facts, y_mm: number): Advice | null | 'no' {
-  const { laid_mm2, holds_mm2 } = f.figures;
+function metalIsThere(f: Facts, y_mm: number): Found | null | 'no' {
+  const metal = overfull(f.figures);
   const at = stationAt(f, y_mm);
-  if (laid_mm2 === null || holds_mm2 === null || at === null || laid_mm2 < TOO_MUCH * holds_mm2) return 'no';
+  if (metal === null || at === null) return 'no';
   const early = leftEarly(f, y_mm, at.legA_mm < at.legB_mm ? 'A' : 'B');
   if (early !== null) return early;
   if (outside(f, 'convexity') !== null) return null;
-  const { asked } = f.exercise;
   return {
     code: 'undersize',
-    text: sentences.undersizeNarrow({
+    data: {
+      ...metal,
       size_mm: at.size_mm,
-      asked_mm: asked.kind === 'leg' ? asked.size_mm : asked.size_mm * Math.SQRT2,
-      laid_mm2,
-      holds_mm2,
-    }),
+      asked_mm: sizeAsked(f.exercise.asked).leg_mm,
+      length_mm: f.bead.undersize_mm,
+      metalIsThere: true,
+    },
     ...causeOf(f, y_mm, 'root'),
     side: null,
     change: { what: 'width_mm', by: 1 },

@@ -1,7 +1,7 @@
-import type { Advice, Line } from '../schema/index.ts';
+import type { Line } from '../schema/result.ts';
 import { causeOf } from './cause.ts';
 import { broken, type Facts, isWeave, stationAt } from './facts.ts';
-import { sentences } from './sentences.ts';
+import type { Found } from './found.ts';
 
 /** Crossings within this of a place are asked what the arc did there, mm. */
 const ROUND_MM = 8;
@@ -9,7 +9,7 @@ const ROUND_MM = 8;
 const MOSTLY = 0.6;
 
 /** The joint holds first, then the root: arc back on the puddle, tip too far, or too cold. */
-export function rootShort(f: Facts): Advice | null {
+export function rootShort(f: Facts): Found | null {
   const line = broken(f, 'root fusion');
   if (line === null) return null;
   const cause = causeOf(f, line.y_mm, 'root');
@@ -18,7 +18,7 @@ export function rootShort(f: Facts): Advice | null {
 
 type Cause = ReturnType<typeof causeOf>;
 
-function arcBack(f: Facts, line: Line, cause: Cause): Advice | null {
+function arcBack(f: Facts, line: Line, cause: Cause): Found | null {
   const known = f.motion.crossings.filter((c) => c.lead_mm !== null);
   const near = known.filter((c) => Math.abs(c.y_mm - line.y_mm) <= ROUND_MM);
   const asked = near.length >= 3 ? near : known;
@@ -29,37 +29,37 @@ function arcBack(f: Facts, line: Line, cause: Cause): Advice | null {
   const lead = back.reduce((sum, c) => sum + c.lead_mm!, 0) / back.length;
   return {
     code: 'arc-back-on-puddle',
-    text: sentences.arcBack({
+    data: {
       from_mm: Math.min(...stretch),
       to_mm: Math.max(...stretch),
       back_mm: -lead,
       root_mm: line.reading,
       weave: isWeave(f),
-    }),
+    },
     ...cause,
     side: null,
     change: { what: 'lead_mm', by: 0.5 },
   };
 }
 
-function tipTooFar(f: Facts, line: Line, cause: Cause): Advice | null {
+function tipTooFar(f: Facts, line: Line, cause: Cause): Found | null {
   const tip = f.motion.tipToWork_mm;
   const band = f.exercise.target.tipToWork_mm;
   if (tip === null || tip <= band.to) return null;
   return {
     code: 'tip-too-far',
-    text: sentences.tipTooFar({ tip_mm: tip, asked_mm: (band.from + band.to) / 2, root_mm: line.reading }),
+    data: { tip_mm: tip, asked_mm: (band.from + band.to) / 2, root_mm: line.reading },
     ...cause,
     side: null,
     change: { what: 'tipToWork_mm', by: -3 },
   };
 }
 
-function coldRoot(f: Facts, line: Line, cause: Cause): Advice {
+function coldRoot(f: Facts, line: Line, cause: Cause): Found {
   if (line.verdict === 'too close to call') {
     return {
       code: 'root-just-short',
-      text: sentences.rootJust({ root_mm: line.reading, plusMinus_mm: line.plusMinus, y_mm: line.y_mm }),
+      data: { root_mm: line.reading, plusMinus_mm: line.plusMinus, y_mm: line.y_mm },
       ...cause,
       side: null,
       change: { what: 'lead_mm', by: 0.5 },
@@ -69,7 +69,7 @@ function coldRoot(f: Facts, line: Line, cause: Cause): Advice {
   const flat = broken(f, 'convexity') === null;
   return {
     code: 'cold-root',
-    text: sentences.coldRoot({ root_mm: line.reading, convexity_mm: convexity, flat }),
+    data: { root_mm: line.reading, convexity_mm: convexity, flat },
     ...cause,
     side: null,
     change: flat ? { what: 'feed_mpmin', by: 0.25 } : { what: 'volts_V', by: 0.5 },

@@ -1,7 +1,6 @@
 import type { Section } from '../../engine/index.ts';
-import { SQRT2 } from '../bead/frame.ts';
-import type { Outline } from '../bead/outline.ts';
-import type { Station } from '../schema/index.ts';
+import { type Outline, SQRT2 } from '../measures/section/outline.ts';
+import type { Station } from '../schema/station.ts';
 import { dimension, INK, LETTER, letteringAt, PAPER, QUIET, readingAt, type Spot, tag } from './svg.ts';
 import type { Place } from './zones.ts';
 

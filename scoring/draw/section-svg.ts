@@ -1,9 +1,8 @@
 import { PART, type Section } from '../../engine/index.ts';
-import { SQRT2 } from '../bead/frame.ts';
-import { depthOf, inward, spread } from '../bead/isotherm.ts';
-import { type Outline, outlineOf } from '../bead/outline.ts';
-import { BARELY_SHORT_MM } from '../bead/root-fusion.ts';
-import type { Station } from '../schema/index.ts';
+import { depthOf, inward, spread } from '../measures/section/isotherm.ts';
+import { type Outline, outlineOf, SQRT2 } from '../measures/section/outline.ts';
+import { BARELY_SHORT_MM } from '../measures/section/root-fusion.ts';
+import type { Station } from '../schema/station.ts';
 import { dimensionsOf, legLineOff } from './dimensions.ts';
 import { plateOutline, type View, viewOf } from './plates.ts';
 import { INK, LETTER, letteringAt, num, PAPER, pathOf, QUIET, readingAt, type Spot, tag, textAt } from './svg.ts';

@@ -1,6 +1,6 @@
 import type { JointOptions } from '../../engine/index.ts';
-import type { RootPlace } from '../bead/index.ts';
-import { plateName } from '../score/names.ts';
+import type { RootPlace } from '../measures/bead/survey.ts';
+import { plateName } from '../words/names.ts';
 import { INK, num, PAPER, QUIET, RULE, tag, textAt } from './svg.ts';
 
 /** How the opened root is drawn. */

@@ -1,5 +1,5 @@
 import type { PART, Section } from '../../engine/index.ts';
-import { spread } from '../bead/isotherm.ts';
+import { spread } from '../measures/section/isotherm.ts';
 import { rings } from './contour.ts';
 
 /** A place in a cut, mm from the root: a out along plate A's face, b along plate B's. */

@@ -1,5 +1,6 @@
-import { type Exercise, exerciseSchema, parseWith } from '../schema/index.ts';
-import { lap } from './laps.ts';
+import { type Exercise, exerciseSchema } from '../schema/exercise.ts';
+import { parseWith } from '../schema/problem.ts';
+import { lap } from './weaves.ts';
 import { exercise, targetFor, vee } from './workshop.ts';
 
 /** Name of an exercise made up on the spot. */

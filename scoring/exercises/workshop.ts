@@ -1,4 +1,4 @@
-import type { Band, Exercise, HandTarget } from '../schema/index.ts';
+import type { Band, Exercise, HandTarget } from '../schema/exercise.ts';
 
 /**
  * What every exercise of the Tern Dock workshop starts from. Tern Dock, a community boatyard school whose trainees weld brackets for
@@ -9,7 +9,7 @@ type Joint = Exercise['joint'];
 type Process = Exercise['process'];
 type Weave = Exercise['demonstration'];
 
-export const bench: Joint = {
+const bench: Joint = {
   kind: 'tee',
   plateA_mm: 6,
   plateB_mm: 6,
@@ -22,7 +22,7 @@ export const bench: Joint = {
   tabs: false,
 };
 
-export const machine: Process = {
+const machine: Process = {
   wire_mm: 0.9,
   feed_mpmin: 5.2,
   volts_V: 19,
@@ -49,7 +49,7 @@ export const vee: Weave = {
 };
 
 /** Symmetric band. */
-export function around(middle: number, give: number): Band {
+function around(middle: number, give: number): Band {
   return { from: round2(middle - give), to: round2(middle + give) };
 }
 
@@ -86,7 +86,7 @@ function leadFor(pattern: Weave['pattern']): Band {
 }
 
 /** Length left out at each end: the cold start and shelf at the bottom, the crater at the top. */
-export const ENDS = { bottom_mm: 22, top_mm: 10 } as const;
+const ENDS = { bottom_mm: 22, top_mm: 10 } as const;
 
 /** The judged length of a joint: all but the ends. */
 export function judgedOf(length_mm: number): Exercise['judged'] {
@@ -96,7 +96,7 @@ export function judgedOf(length_mm: number): Exercise['judged'] {
 }
 
 /** Three cuts fixed before welding: at a quarter, a half and three quarters of the judged length. */
-export function thirds(judged: Exercise['judged']): number[] {
+function thirds(judged: Exercise['judged']): number[] {
   const span = judged.to_mm - judged.from_mm;
   return [0.25, 0.5, 0.75].map((share) => Math.round(judged.from_mm + share * span));
 }

@@ -1,4 +1,4 @@
-import type { Profile, Rule } from '../schema/index.ts';
+import type { Profile, Rule } from '../schema/profile.ts';
 
 /**
  * AWS D1.1 fillet profile, undercut and undersize. The inch and the SI table of the code are two tables: 1/16 in is not 2 mm, and

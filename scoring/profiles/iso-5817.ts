@@ -1,4 +1,4 @@
-import type { Extent, Limit, Profile, Rule } from '../schema/index.ts';
+import type { Extent, Limit, Profile, Rule } from '../schema/profile.ts';
 
 /**
  * ISO 5817 quality levels for fusion-welded joints in steel: the rows a fillet can break. Values of the 2014 edition as an open
@@ -38,7 +38,7 @@ interface Row {
   levels: Record<Level, [Limit, Extent] | null>;
 }
 
-export const rows: readonly Row[] = [
+const rows: readonly Row[] = [
   {
     ref: '5011/5012',
     title: 'undercut, plate up to 3 mm',
@@ -181,7 +181,7 @@ export const rows: readonly Row[] = [
 ];
 
 /** The rules of the rows for one level. */
-export function rulesOf(level: Level, only: (row: Row) => boolean = () => true): Rule[] {
+function rulesOf(level: Level, only: (row: Row) => boolean = () => true): Rule[] {
   const rules: Rule[] = [];
   for (const row of rows) {
     const at = row.levels[level];

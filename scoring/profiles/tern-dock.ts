@@ -1,4 +1,4 @@
-import type { Profile } from '../schema/index.ts';
+import type { Profile } from '../schema/profile.ts';
 
 const all = { over: 0, upTo: null };
 

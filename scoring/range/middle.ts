@@ -68,7 +68,7 @@ function better(a: { hand: number; off: number }, b: { hand: number; off: number
 }
 
 /** Position of a point on each axis, as an index into the axis' values. */
-export function placeOf(plan: RangePlan, p: RangePoint): number[] {
+function placeOf(plan: RangePlan, p: RangePoint): number[] {
   return axes.map((axis) => plan.values[axis].indexOf(p.at[axis]));
 }
 

@@ -1,6 +1,7 @@
 import { checkOptions, type PatternName } from '../../engine/index.ts';
-import { freeExercise } from '../exercises/index.ts';
-import { describeFound, type Exercise, InputError } from '../schema/index.ts';
+import { freeExercise } from '../exercises/free.ts';
+import type { Exercise } from '../schema/exercise.ts';
+import { describeFound, InputError } from '../schema/problem.ts';
 
 /** The settings that are swept; each is a list of values, one where it is held. */
 export const axes = ['feed_mpmin', 'volts_V', 'travel_mmps', 'tipToWork_mm'] as const;
@@ -35,7 +36,7 @@ export interface RangePoint {
 }
 
 /** Most combinations in one sweep. */
-export const MOST_POINTS = 4000;
+const MOST_POINTS = 4000;
 
 /**
  * Every combination, feed slowest and tip-to-work fastest within a pattern.

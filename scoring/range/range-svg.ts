@@ -1,9 +1,8 @@
 import { INK, PAPER, QUIET, RULE, tag, textAt } from '../draw/svg.ts';
-import { said } from '../score/index.ts';
-import type { RangeMap } from './map.ts';
+import { said } from '../words/names.ts';
+import { axisWords, middleSentences, type RangeMap } from './map.ts';
 import { type Axis, axes, type RangePoint } from './plan.ts';
 import type { RangeResult } from './weld-point.ts';
-import { axisWords, middleSentences } from './words.ts';
 
 const CELL = { wide: 52, high: 34 } as const;
 const LEFT = 78;

@@ -1,3 +1,4 @@
+import { csvWithComments } from '../schema/csv.ts';
 import type { RangeMap } from './map.ts';
 
 const HEAD = [
@@ -45,8 +46,7 @@ export function rangeRows(map: RangeMap): RangeRow[] {
   });
 }
 
-/** The table as CSV, label and caution as comment lines at the top. Every cell is ours: nothing in it can be a formula. */
+/** The table as CSV, label and caution as comment lines at the top. */
 export function rangeCsv(map: RangeMap): string {
-  const rows = rangeRows(map).map((row) => HEAD.map((name) => String(row[name] ?? '')).join(','));
-  return [`# ${map.label}`, `# ${map.caution}`, HEAD.join(','), ...rows, ''].join('\n');
+  return csvWithComments([map.label, map.caution], rangeRows(map), HEAD);
 }

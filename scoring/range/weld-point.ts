@@ -1,7 +1,8 @@
 import { handOfAmount, metalLaid_mm2, noFaults, recordPoses, weaveHand, wireState } from '../../engine/index.ts';
-import type { Exercise, LineVerdict, Result, Verdict } from '../schema/index.ts';
+import type { Exercise } from '../schema/exercise.ts';
 import { recordingSchema } from '../schema/recording.ts';
-import { scoreAttempt } from '../score/index.ts';
+import type { LineVerdict, Result, Verdict } from '../schema/result.ts';
+import { scoreAttempt } from '../score.ts';
 import type { RangePlan, RangePoint } from './plan.ts';
 
 /** What the robot hand made of one combination. */

@@ -50,7 +50,7 @@ export const weaveSchema = z.strictObject({
   length_mm: z.number(),
 });
 
-export const faultsSchema = z.strictObject({
+const faultsSchema = z.strictObject({
   seed: z.number(),
   tremor_mm: z.number(),
   driftU_mm: z.number(),
@@ -88,3 +88,6 @@ export const originSchema = z.strictObject({
   weave: weaveSchema.exactOptional(),
   faults: faultsSchema.exactOptional(),
 });
+
+/** Weight and drag of the hand rig. */
+export type HandRig = z.infer<typeof handRigSchema>;

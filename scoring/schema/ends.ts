@@ -2,7 +2,7 @@ import { z } from 'zod';
 
 const reading = z.number().nullable();
 
-/** The bottom end of the bead; see bead/start-lump.ts and bead/full-width.ts. */
+/** The bottom end of the bead; see measures/bead/start.ts. */
 export const beadStartSchema = z.strictObject({
   /** Lowest metal on the joint. */
   bottom_mm: z.number(),
@@ -18,7 +18,7 @@ export const beadStartSchema = z.strictObject({
   fullWidthAboveStrike_mm: reading,
 });
 
-/** Flaws within 10 mm of a restarted stop; see bead/restart-flaw.ts. Lengths along the joint. */
+/** Flaws within 10 mm of a restarted stop; see measures/bead/restart-flaw.ts. Lengths along the joint. */
 const flawSchema = z.strictObject({
   rootShort_mm: z.number(),
   overlap_mm: z.number(),
@@ -32,7 +32,7 @@ const flawSchema = z.strictObject({
   rootFusionAt_mm: z.number(),
 });
 
-/** The bead where a run stopped; same order as `motion.stops`. See bead/crater.ts. */
+/** The bead where a run stopped; same order as `motion.stops`. See measures/bead/crater.ts. */
 export const beadStopSchema = z.strictObject({
   y_mm: z.number(),
   /** Depth of the crater below the settled face, and where it is deepest; null without a settled bead to compare with. */

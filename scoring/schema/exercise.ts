@@ -105,3 +105,16 @@ export type Asked = Exercise['asked'];
 export type HandTarget = Exercise['target'];
 /** From and to, both included. */
 export type Band = z.infer<typeof band>;
+
+/** A weld size said both ways. */
+export interface SizeAsked {
+  leg_mm: number;
+  throat_mm: number;
+}
+
+/** The size asked for as a leg and as a throat: a = z/√2 for an equal-leg fillet (from memory). */
+export function sizeAsked(asked: Asked): SizeAsked {
+  return asked.kind === 'leg'
+    ? { leg_mm: asked.size_mm, throat_mm: asked.size_mm / Math.SQRT2 }
+    : { leg_mm: asked.size_mm * Math.SQRT2, throat_mm: asked.size_mm };
+}

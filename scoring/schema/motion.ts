@@ -27,7 +27,7 @@ const crossingSchema = z.strictObject({
   onFront: z.boolean().nullable(),
 });
 
-/** How the run was begun; see hand/shelf.ts. */
+/** How the run was begun; see measures/hand/shelf.ts. */
 const startSchema = z.strictObject({
   t_s: z.number(),
   /** Where the arc was struck. */
@@ -41,7 +41,7 @@ const startSchema = z.strictObject({
   fullWidth_mm: reading,
 });
 
-/** How the arc was taken up again after a stop; see hand/restart.ts. */
+/** How the arc was taken up again after a stop; see measures/hand/stops.ts. */
 const restartSchema = z.strictObject({
   t_s: z.number(),
   y_mm: z.number(),
@@ -53,7 +53,7 @@ const restartSchema = z.strictObject({
   way: z.enum(['above and back', 'on the crater', 'not back']),
 });
 
-/** Where a run's arc went out; see hand/stops.ts. */
+/** Where a run's arc went out; see measures/hand/stops.ts. */
 const stopSchema = z.strictObject({
   t_s: z.number(),
   y_mm: z.number(),

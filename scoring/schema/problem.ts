@@ -45,7 +45,7 @@ export function describeFound(value: unknown): string {
 }
 
 /** Writes a path the way it is read in the file: `poses.u[17]`. */
-export function pathText(path: readonly PropertyKey[]): string {
+function pathText(path: readonly PropertyKey[]): string {
   let text = '';
   for (const key of path) {
     if (typeof key === 'number') text += `[${key}]`;
@@ -92,7 +92,7 @@ function bound(origin: string, words: string, limit: number | bigint, inclusive:
 }
 
 /** Turns schema issues into problems; an unknown field is named by its own path. */
-export function problemsOf(error: z.ZodError, input: unknown): Problem[] {
+function problemsOf(error: z.ZodError, input: unknown): Problem[] {
   const problems: Problem[] = [];
   for (const issue of error.issues) {
     if (issue.code === 'unrecognized_keys') {

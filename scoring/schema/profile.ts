@@ -1,7 +1,7 @@
 import { z } from 'zod';
 
-/** What a limit is set on. The reading compared is defined in the measure's own file under `bead/`. */
-export const ruleMeasures = [
+/** What a limit is set on. The reading compared is defined in the measure's own file under `measures/section/`. */
+const ruleMeasures = [
   'undercut',
   'convexity',
   'toe angle',
@@ -19,6 +19,47 @@ export const ruleMeasures = [
 
 /** Measured where a run stopped, not along the judged length. */
 export const craterMeasures = ['crater depth', 'crater short'] as const;
+
+/** Measured along the judged length. */
+export type RunMeasure = Exclude<(typeof ruleMeasures)[number], CraterMeasure>;
+
+/**
+ * Every name a line can have. A rule on what is short of or over a size is shown as the size itself ("leg 5.6, at least 5"); a rule on how
+ * much of the length may be at its limit has a second line, "..., length"; the last two are limits of the exercise's own.
+ */
+export type LineMeasure =
+  | Exclude<RunMeasure, 'leg short' | 'throat short' | 'throat over'>
+  | 'leg'
+  | 'throat'
+  | `${RunMeasure}, length`
+  | 'crater depth'
+  | 'leg at the crater'
+  | 'size over'
+  | 'edge melted back';
+
+/** The same, as values. */
+export const lineMeasures: readonly LineMeasure[] = [
+  'undercut',
+  'convexity',
+  'toe angle',
+  'overlap',
+  'unequal legs',
+  'leg',
+  'throat',
+  'fusion to plate',
+  'root fusion',
+  'gap',
+  'crater depth',
+  'leg at the crater',
+  'size over',
+  'edge melted back',
+  ...ruleMeasures.filter((m): m is RunMeasure => !(craterMeasures as readonly string[]).includes(m)).map(lengthOf),
+];
+
+/** Name of the line on how much of the length is at a rule's limit. */
+export function lengthOf(measure: RunMeasure): LineMeasure {
+  return `${measure}, length`;
+}
 
 /** What a limit may depend on: thickness of the plate, nominal throat, width of face, nominal leg. */
 const basis = z.enum(['plate', 'throat', 'face', 'leg']);
@@ -94,4 +135,4 @@ export type Limit = Rule['limit'];
 /** How much of the length may be at the limit. */
 export type Extent = Rule['extent'];
 /** A measure taken where a run stopped. */
-export type CraterMeasure = (typeof craterMeasures)[number];
+type CraterMeasure = (typeof craterMeasures)[number];

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { lineMeasures } from './profile.ts';
 import { adviceSchema, changeSchema, lineVerdicts, resultSchema } from './result.ts';
 
 /** The surface of a bead at one height, and what the cut shows there. Heights and legs in mm. */
@@ -14,6 +15,9 @@ const cutSchema = z.strictObject({
   legA_mm: z.number().nullable(),
   legB_mm: z.number().nullable(),
 });
+
+/** A fault that has no line: metal that fell out of the joint. */
+export const DROPPED = 'metal dropped out';
 
 const readingSchema = z.strictObject({ reading: z.number(), verdict: z.enum(lineVerdicts), y_mm: z.number() });
 
@@ -31,7 +35,7 @@ const trialSchema = z.strictObject({
 });
 
 /** Format of a piece of proved advice. */
-export const provedAdviceSchema = adviceSchema.extend({
+const provedAdviceSchema = adviceSchema.extend({
   /** The change was tried on the trainee's own hand, and it mends this fault without putting another line outside. */
   proved: z.boolean(),
   /** Why nothing was tried: nothing is wrong to mend, nothing can mend it, or the budget went on what comes first. */
@@ -39,7 +43,7 @@ export const provedAdviceSchema = adviceSchema.extend({
   /** The line the advice is about. */
   fault: z
     .strictObject({
-      measure: z.string(),
+      measure: z.enum([...lineMeasures, DROPPED]),
       side: z.enum(['A', 'B']).nullable(),
       unit: z.string(),
       sense: z.enum(['at most', 'at least']),

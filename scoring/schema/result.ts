@@ -3,6 +3,7 @@ import { aidsInUseSchema, deviceSchema, originSchema } from './bench.ts';
 import { beadStartSchema, beadStopSchema } from './ends.ts';
 import { askedSchema } from './exercise.ts';
 import { motionSchema } from './motion.ts';
+import { lineMeasures } from './profile.ts';
 import { consistencySchema, stationSchema } from './station.ts';
 
 export const lineVerdicts = ['within', 'outside', 'too close to call'] as const;
@@ -13,7 +14,7 @@ const stretch = z.strictObject({ from_mm: z.number(), to_mm: z.number() });
 
 /** One reading against one limit. Reading, plus-minus and limit share `unit`. */
 const lineSchema = z.strictObject({
-  measure: z.string(),
+  measure: z.enum(lineMeasures),
   /** Which toe or plate; null where the measure has no side. */
   side: z.enum(['A', 'B']).nullable(),
   reading: z.number(),
@@ -58,7 +59,6 @@ export const adviceCodes = [
   'one-pass',
   'metal-dropped',
   'too-much-metal',
-  'let-it-cool',
   'arc-back-on-puddle',
   'tip-too-far',
   'cold-root',
@@ -112,30 +112,27 @@ export const reasonCodes = [
   'state-differs',
   'exercise-edited',
   'aids-in-test',
-  'too-long',
   'books-open',
 ] as const;
 
 const reasonSchema = z.strictObject({ code: z.enum(reasonCodes), text: z.string() });
 
-/** A fact about the attempt that changes no reading but should be known to whoever looks at it. */
-const noteSchema = z.strictObject({
-  code: z.enum([
-    'robot',
-    'aids',
-    'hand-rig',
-    'engine-differs',
-    'no-chain',
-    'origin-device-mismatch',
-    'not-a-ready-exercise',
-    'size-over-6',
-    'profile-changed',
-    'stopped-early',
-    'metal-dropped',
-    'gap-over-rule',
-  ]),
-  text: z.string(),
-});
+/** Every fact about an attempt that changes no reading but should be known to whoever looks at it. */
+export const noteCodes = [
+  'robot',
+  'aids',
+  'hand-rig',
+  'engine-differs',
+  'no-chain',
+  'origin-device-mismatch',
+  'not-a-ready-exercise',
+  'size-over-6',
+  'profile-changed',
+  'stopped-early',
+  'metal-dropped',
+] as const;
+
+const noteSchema = z.strictObject({ code: z.enum(noteCodes), text: z.string() });
 
 /** File format of a result. */
 export const resultSchema = z.strictObject({
@@ -221,5 +218,9 @@ export type Change = z.infer<typeof changeSchema>;
 export type Reason = z.infer<typeof reasonSchema>;
 /** A fact about the attempt that changes no reading. */
 export type Note = z.infer<typeof noteSchema>;
+/** What a reason is about. */
+export type ReasonCode = Reason['code'];
+/** What a note is about. */
+export type NoteCode = Note['code'];
 /** What a result keeps of its exercise. */
 export type ExerciseInResult = NonNullable<Result['exercise']>;

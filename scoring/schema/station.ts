@@ -1,7 +1,7 @@
 import { z } from 'zod';
 
 /**
- * The bead at one height. Every measure is defined in its own file under `bead/`. A is the back plate of a lap or the right plate of
+ * The bead at one height. Every measure is defined in its own file under `measures/section/`. A is the back plate of a lap or the right plate of
  * a tee in the welder's view, B the edge plate or the left plate.
  */
 export const stationSchema = z.strictObject({
@@ -43,7 +43,7 @@ export const stationSchema = z.strictObject({
   hazB_mm: z.number(),
 });
 
-/** How much the bead changes along the judged length; see bead/consistency.ts. */
+/** How much the bead changes along the judged length; see measures/bead/summary.ts. */
 export const consistencySchema = z.strictObject({
   size_mm: z.number(),
   faceWidth_mm: z.number(),

@@ -28,9 +28,9 @@ const tsc = spawnSync(process.execPath, [join(dirname(typescript), 'bin', 'tsc')
 });
 if (tsc.status !== 0) process.exit(tsc.status ?? 1);
 PARTS.forEach(dropOrphans);
-chmodSync(join(DIST, 'scoring', 'cli', 'main.js'), 0o755);
+chmodSync(join(DIST, 'scoring', 'node', 'cli', 'main.js'), 0o755);
 
-const { jsonSchema, jsonSchemaNames } = await import('../../dist/scoring/schema/index.js');
+const { jsonSchema, jsonSchemaNames } = await import('../../dist/scoring/schema/json-schema.js');
 mkdirSync(join(DIST, 'schema'), { recursive: true });
 for (const name of jsonSchemaNames) {
   writeFileSync(join(DIST, 'schema', `${name}.json`), `${JSON.stringify(jsonSchema(name), null, 2)}\n`);

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { couponReport, readCoupon } from '../../scoring/index.ts';
-import { facePlace, fusedAt, type MadeCoupon, marksOf } from '../scoring/marked.ts';
+import { facePlace, fusedAt, type MadeCoupon, marksOf } from '../scoring/macro/marked.ts';
 import { weld } from '../scoring/welds.ts';
 import { BenchDriver, keep } from './support/bench.ts';
 import { MarkingBoard } from './support/board.ts';

@@ -1,9 +1,9 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { replay, type Section } from '../../engine/index.ts';
-import { depthOf, inward, spread } from '../../scoring/bead/isotherm.ts';
-import { outlineOf } from '../../scoring/bead/outline.ts';
 import { etchedCut, readSection } from '../../scoring/index.ts';
+import { depthOf, inward, spread } from '../../scoring/measures/section/isotherm.ts';
+import { outlineOf } from '../../scoring/measures/section/outline.ts';
 import { weld } from '../scoring/welds.ts';
 import { BenchDriver } from './support/bench.ts';
 import { MarkingBoard, type Spot } from './support/board.ts';

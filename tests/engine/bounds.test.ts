@@ -2,9 +2,11 @@
  * Maximum principle: nothing is ever colder than room and plate were, nor hotter than boiling, in any cell or coarse tile, however little
  * metal it holds. Random joints, settings and hands, looked at all along the weld.
  */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { BLOCK } from '../../engine/calm.ts';
+import { buildJoint, type JointPlan } from '../../engine/grid/joint.ts';
+import { BLOCK } from '../../engine/grid/tiles.ts';
 import {
   createSimulation,
   defaultWeave,
@@ -13,9 +15,8 @@ import {
   type SimulationOptions,
   weaveHand,
 } from '../../engine/index.ts';
-import { buildJoint, type JointPlan } from '../../engine/joint.ts';
 import { LEAST_FILL, PAD } from '../../engine/kernel/layout.ts';
-import { enthalpyAt, steelTable } from '../../engine/material.ts';
+import { enthalpyAt, steelTable } from '../../engine/physics/steel.ts';
 import { optionsOf } from '../support/weld.ts';
 
 const STEEL = steelTable(2);

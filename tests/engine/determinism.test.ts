@@ -11,7 +11,7 @@ import {
   weaveHand,
 } from '../../engine/index.ts';
 // @ts-expect-error: a build script without types
-import { moduleText } from '../../engine/kernel/simd/build.mjs';
+import { constantsText, moduleText } from '../../engine/kernel/simd/build.mjs';
 import { storedWelds } from '../golden/welds.ts';
 import { optionsOf, weld } from '../support/weld.ts';
 
@@ -54,6 +54,11 @@ describe('kernels', () => {
     // A machine without SIMD would compare one kernel with itself.
     expect([simd.kernel, plain.kernel]).toEqual(['simd', 'reference']);
     expect(simd.hash()).toBe(plain.hash());
+  });
+
+  it('the twins’ constants are made from one source, and are current', () => {
+    const committed = readFileSync(new URL('../../engine/kernel/simd/constants.ts', import.meta.url), 'utf8');
+    expect(committed).toBe(constantsText());
   });
 
   it('the committed WebAssembly is what its source compiles to', () => {

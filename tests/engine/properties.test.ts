@@ -110,7 +110,7 @@ describe('first divergence', () => {
 });
 
 describe('window', () => {
-  it('coarse calm lengths change the bead and the heat by less than the mesh does', () => {
+  it('coarse lengths change the bead and the heat by less than the mesh does', () => {
     const options = optionsOf({ joint: { length_mm: 70, plateWidth_mm: 40 }, cell_mm: 1 });
     const fine = createSimulation(options, { fineEverywhere: true });
     const windowed = createSimulation(options);

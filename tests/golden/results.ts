@@ -7,7 +7,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { ENGINE_VERSION } from '../../engine/index.ts';
-import { run } from '../../scoring/cli/run.ts';
+import { run } from '../../scoring/node/cli/run.ts';
 import { SCORING_VERSION } from '../../scoring/version.ts';
 
 export const RESULTS_FILE = new URL('./results.json', import.meta.url);

@@ -5,7 +5,12 @@ import ts from 'typescript';
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 
 /** The ways into the library, as sources. */
-export const WAYS_IN = ['engine/index.ts', 'engine/alone/index.ts', 'scoring/index.ts', 'scoring/node.ts'] as const;
+export const WAYS_IN = [
+  'engine/index.ts',
+  'engine/solvers/index.ts',
+  'scoring/index.ts',
+  'scoring/node/index.ts',
+] as const;
 
 /** What a way in hands out, with the methods of its interfaces and classes, and whether each has a docstring. */
 export interface Export {

@@ -11,7 +11,7 @@ import {
   type RangeMap,
   type Result,
 } from '../../scoring/index.ts';
-import type { FolderScores } from '../../scoring/node.ts';
+import type { FolderScores } from '../../scoring/node/index.ts';
 import { compileExamples, type Packed, packAndInstall, run, runExample, typeFaultsOf } from './packed.ts';
 
 /** The package as somebody else would get it: packed, unpacked, run in plain Node, type-checked against its own declarations. */
@@ -58,7 +58,7 @@ describe('the package', () => {
       (file) =>
         !/^dist\/(engine|scoring)\/.*(\.js|\.js\.map|\.d\.ts)$/.test(file) &&
         !/^dist\/schema\/[a-z]+\.json$/.test(file) &&
-        !/^((engine|engine\/alone|scoring)\/)?README\.md$/.test(file) &&
+        !/^((engine|engine\/solvers|scoring)\/)?README\.md$/.test(file) &&
         file !== 'package.json' &&
         file !== 'LICENSE',
     );
@@ -83,7 +83,7 @@ describe('the package', () => {
   });
 
   it('brings a command that works without the rest of the repository', async () => {
-    const command = join(packed.home, 'dist', 'scoring', 'cli', 'main.js');
+    const command = join(packed.home, 'dist', 'scoring', 'node', 'cli', 'main.js');
     expect(await run(process.execPath, [command, '--help'], packed.project)).toContain('Usage: toehold');
     expect(existsSync(join(packed.home, 'node_modules'))).toBe(false);
   });
@@ -125,7 +125,7 @@ describe('the examples', () => {
       peaks: number[];
       account: { put_J: number; lost_J: number; gained_J: number; error: number };
       time_s: number;
-    }>('heat-alone');
+    }>('heat-solver');
     expect(account.put_J).toBeCloseTo(1200 * time_s, 3);
     expect(account.error).toBeLessThan(1e-6);
     expect(account.lost_J).toBeGreaterThan(0);
@@ -136,7 +136,7 @@ describe('the examples', () => {
   });
 
   it('meet the closed form of a pinned strip', () => {
-    const { middle_mm, closedForm_mm, converged } = of<Record<string, number>>('surface-alone');
+    const { middle_mm, closedForm_mm, converged } = of<Record<string, number>>('surface-solver');
     expect(converged).toBe(true);
     expect(middle_mm! / closedForm_mm!).toBeCloseTo(1, 2);
   });

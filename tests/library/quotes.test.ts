@@ -14,7 +14,7 @@ describe('the readmes of engine and scoring', () => {
   });
 
   it('would show a quote that has gone stale', () => {
-    const now = withQuotes('<!-- tests/library/examples/heat-alone.ts -->\n\n');
+    const now = withQuotes('<!-- tests/library/examples/heat-solver.ts -->\n\n');
     expect(now).toContain('createHeatPiece');
     expect(withQuotes(now.replace('createHeatPiece', 'createPiece'))).toBe(now);
   });

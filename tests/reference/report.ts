@@ -107,7 +107,7 @@ const end = (name: string): string => `<!-- end ${name} -->`;
 const HEADER = `# Checks against published answers
 
 Made from the rows in rows/ by one runner (run.ts), from what it measures: \`npm run reference:update\` writes it, and a test fails where it is not what
-the run gave. The engine's two solvers run on their own here (\`engine/alone/\`): heat on the rods and kernels of an attempt, the liquid
+the run gave. The engine's two solvers run on their own here (\`engine/solvers/\`): heat on the rods and kernels of an attempt, the liquid
 surface with an attempt's own relaxation. Formulas are in \`formulas/\`, written apart from the engine. "Memory" after a source means that
 no copy of it was at hand and the value was written down from memory. The last section comes from \`npm run test:slow\`
 (\`npm run reference:update -- --fine\`).

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { conductivity, specificHeat } from '../../engine/index.ts';
-import { buildTable, enthalpyAt, steelCurves, temperatureAt } from '../../engine/material.ts';
+import { buildTable, enthalpyAt, steelCurves, temperatureAt } from '../../engine/physics/steel.ts';
 
 describe('curves of EN 1993-1-2', () => {
   // Printed in a published worked table of the same curves.

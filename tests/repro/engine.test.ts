@@ -1,6 +1,16 @@
 /** Bugs of the engine as a user met them; README.md tells what mended each and how it was shown that the test sees it. */
 import { describe, expect, it } from 'vitest';
-import { createSimulation, type Pose, type Simulation, type SimulationOptions } from '../../engine/index.ts';
+import {
+  createHeatPiece,
+  createSimulation,
+  defaultOptions,
+  defaultWeave,
+  type Pose,
+  type Simulation,
+  type SimulationOptions,
+  weaveHand,
+} from '../../engine/index.ts';
+import { sin } from '../../engine/numerics/math.ts';
 import { optionsOf, weld } from '../support/weld.ts';
 
 const POSE: Pose = { u_mm: 0, y_mm: 10, tipToWork_mm: 12, workAngle_deg: 45, travelAngle_deg: 8, trigger: true };
@@ -102,5 +112,45 @@ describe('the trace', () => {
     expect(arc).toBeGreaterThan(500);
     // A puddle just split or joined may lack its name for a pose; with the bug it was every fifteenth.
     expect(gaps).toBeLessThan(10);
+  });
+});
+
+const small = () => {
+  const o = defaultOptions();
+  return { ...o, joint: { ...o.joint, length_mm: 24 }, cell_mm: 1.2 };
+};
+
+describe('check number, solvers and numerics', () => {
+  it('the check number left out pressure, bottoms, wet levels, coarse blocks and the last pose', () => {
+    for (const name of ['pressure', 'bottom', 'wetLevel', 'wetUntil', 'coarse', 'active', 'tilePotential']) {
+      const sim = createSimulation(small());
+      const before = sim.hash();
+      const field = sim.fields()[name] as Float64Array;
+      field[0] = field[0] === 0 ? 1 : 0;
+      expect(sim.hash(), name).not.toBe(before);
+    }
+    const [a, b] = [createSimulation(small()), createSimulation(small())];
+    const pose = { ...[...weaveHand(defaultWeave())][0]!, trigger: false };
+    a.step(pose);
+    b.step({ ...pose, u_mm: pose.u_mm + 3 });
+    expect(a.hash()).not.toBe(b.hash());
+  });
+
+  it('a material that does not melt was NaN liquid instead of 0', () => {
+    const piece = createHeatPiece({
+      piece: { kind: 'block', width_mm: 4, depth_mm: 4, length_mm: 4 },
+      cell_mm: 1,
+      material: { kind: 'constant', conductivity_WpmK: 40, specificHeat_JpkgK: 500, density_kgpm3: 7850 },
+      start_C: 20,
+    });
+    expect(new Set(piece.field().liquid)).toEqual(new Set([0]));
+  });
+
+  it('sin was said to err by less than 1e-14 up to 1000 radians: it errs by nearly 1e-13 there, and says so', () => {
+    const worst = Math.max(
+      ...Array.from({ length: 20_000 }, (_, n) => n / 20).map((x) => Math.abs(sin(x) - Math.sin(x))),
+    );
+    expect(worst).toBeGreaterThan(1e-14);
+    expect(worst).toBeLessThan(2 ** -53 * (4 + 1.5 * 1000));
   });
 });

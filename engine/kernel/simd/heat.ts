@@ -1,6 +1,11 @@
 // SIMD twin of ../reference.ts in AssemblyScript: same operations, same order, four cells at a time.
 // Addresses are bytes; layout comes in through setup() so that both twins share one memory plan.
 
+import {
+  ALONG, GAP_OPEN, GAP_RISE_P, GAP_RISE_Q, GAP_SECOND, GAP_SHAPE, GAP_SHIFT, GAP_SOLIDUS, LIST_LENGTH, LIST_START, LOSS, NEIGHBOUR, PAD, ROD_FULL, ROD_PARTIAL,
+  ROD_SHIFT, ROD_SKIP, TABLE_LAST,
+} from './constants';
+
 let count: i32 = 0;
 let ny: i32 = 0;
 let stride: i32 = 0;
@@ -54,10 +59,10 @@ export function setup(
 export function potential(j0: i32, j1: i32): void {
   const inv = f32x4.splat(invStep);
   const zero = i32x4.splat(0);
-  const last = i32x4.splat(2047);
+  const last = i32x4.splat(TABLE_LAST);
   for (let r = 0; r < count; r++) {
-    if (load<i32>(program + (<usize>r << 5)) == 0) continue;
-    const base = <usize>(r * stride + 4) << 2;
+    if (load<i32>(program + (<usize>r << ROD_SHIFT)) == ROD_SKIP) continue;
+    const base = <usize>(r * stride + PAD) << 2;
     const end = base + (<usize>j1 << 2);
     for (let c = base + (<usize>j0 << 2); c < end; c += 16) {
       const h = v128.load(H + c);
@@ -91,17 +96,17 @@ function read(pairs: usize, h: v128, inv: v128, zero: v128, last: v128): v128 {
 export function faying(j0: i32, j1: i32): void {
   const inv = f32x4.splat(invStep);
   const zero = i32x4.splat(0);
-  const last = i32x4.splat(2047);
+  const last = i32x4.splat(TABLE_LAST);
   const floor = f32x4.splat(least);
   for (let g = 0; g < gapCount; g++) {
-    const w = gaps + (<usize>g << 5);
+    const w = gaps + (<usize>g << GAP_SHIFT);
     const first = <usize>load<i32>(w) << 2;
-    const across = (<usize>load<i32>(w, 4) << 2) - first;
-    const shape = v128.load32_splat(w, 8);
-    const open = v128.load32_splat(w, 12);
-    const riseP = v128.load32_splat(w, 16);
-    const riseQ = v128.load32_splat(w, 20);
-    const solidus = v128.load32_splat(w, 24);
+    const across = (<usize>load<i32>(w, GAP_SECOND) << 2) - first;
+    const shape = v128.load32_splat(w, GAP_SHAPE);
+    const open = v128.load32_splat(w, GAP_OPEN);
+    const riseP = v128.load32_splat(w, GAP_RISE_P);
+    const riseQ = v128.load32_splat(w, GAP_RISE_Q);
+    const solidus = v128.load32_splat(w, GAP_SOLIDUS);
     const end = first + (<usize>j1 << 2);
     for (let p = first + (<usize>j0 << 2); p < end; p += 16) {
       const q = p + across;
@@ -128,15 +133,15 @@ export function faying(j0: i32, j1: i32): void {
 export function cool(j0: i32, j1: i32, time: f32): void {
   const inv = f32x4.splat(invStep);
   const zero = i32x4.splat(0);
-  const last = i32x4.splat(2047);
+  const last = i32x4.splat(TABLE_LAST);
   const lanes = f32x4(0, 1, 2, 3);
   for (let r = 0; r < count; r++) {
     const sum = flux + (<usize>r << 3);
     store<f64>(sum, 0);
-    const share = load<f32>(coefficient + (<usize>r << 5), 20);
-    if (share == 0 || load<i32>(program + (<usize>r << 5)) == 0) continue;
+    const share = load<f32>(coefficient + (<usize>r << ROD_SHIFT), LOSS);
+    if (share == 0 || load<i32>(program + (<usize>r << ROD_SHIFT)) == ROD_SKIP) continue;
     const k = f32x4.splat(time * share);
-    const base = <usize>(r * stride + 4) << 2;
+    const base = <usize>(r * stride + PAD) << 2;
     let low = f64x2.splat(0);
     let high = f64x2.splat(0);
     for (let j = j0; j < j1; j += 4) {
@@ -162,28 +167,28 @@ export function cool(j0: i32, j1: i32, time: f32): void {
 export function conduct(j0: i32, j1: i32): void {
   const floor = f32x4.splat(least);
   for (let r = 0; r < count; r++) {
-    const w = program + (<usize>r << 5);
+    const w = program + (<usize>r << ROD_SHIFT);
     const flag = load<i32>(w);
-    if (flag == 0) continue;
+    if (flag == ROD_SKIP) continue;
     const from = <usize>j0 << 2;
-    const base = <usize>(r * stride + 4) << 2;
+    const base = <usize>(r * stride + PAD) << 2;
     // Addresses of the four neighbours' fields less this rod's own: one index runs through all.
-    const n0 = (<usize>load<i32>(w, 4) << 2) - base;
-    const n1 = (<usize>load<i32>(w, 8) << 2) - base;
-    const n2 = (<usize>load<i32>(w, 12) << 2) - base;
-    const n3 = (<usize>load<i32>(w, 16) << 2) - base;
+    const n0 = (<usize>load<i32>(w, NEIGHBOUR) << 2) - base;
+    const n1 = (<usize>load<i32>(w, NEIGHBOUR + 4) << 2) - base;
+    const n2 = (<usize>load<i32>(w, NEIGHBOUR + 8) << 2) - base;
+    const n3 = (<usize>load<i32>(w, NEIGHBOUR + 12) << 2) - base;
     const t0 = T + n0;
     const t1 = T + n1;
     const t2 = T + n2;
     const t3 = T + n3;
-    const q = coefficient + (<usize>r << 5);
+    const q = coefficient + (<usize>r << ROD_SHIFT);
     const c0 = v128.load32_splat(q);
     const c1 = v128.load32_splat(q, 4);
     const c2 = v128.load32_splat(q, 8);
     const c3 = v128.load32_splat(q, 12);
-    const cy = v128.load32_splat(q, 16);
+    const cy = v128.load32_splat(q, ALONG);
     const end = base + (<usize>j1 << 2);
-    if (flag == 2) {
+    if (flag == ROD_PARTIAL) {
       const p0 = P + n0;
       const p1 = P + n1;
       const p2 = P + n2;
@@ -202,7 +207,7 @@ export function conduct(j0: i32, j1: i32): void {
         advance(c, sum);
       }
     } else {
-      if (flag == 1) {
+      if (flag == ROD_FULL) {
         for (let c = base + from; c < end; c += 16) {
           const t = v128.load(T + c);
           const f0 = f32x4.mul(c0, f32x4.sub(v128.load(t0 + c), t));
@@ -214,8 +219,8 @@ export function conduct(j0: i32, j1: i32): void {
         }
         continue;
       }
-      const listStart = <usize>load<i32>(w, 20) << 2;
-      const listEnd = listStart + (<usize>load<i32>(w, 24) << 2);
+      const listStart = <usize>load<i32>(w, LIST_START) << 2;
+      const listEnd = listStart + (<usize>load<i32>(w, LIST_LENGTH) << 2);
       for (let c = base + from; c < end; c += 16) {
         const t = v128.load(T + c);
         const f0 = f32x4.mul(c0, f32x4.sub(v128.load(t0 + c), t));

@@ -7,7 +7,7 @@ import {
   type Recording,
   type Simulation,
 } from '../../../engine/index.ts';
-import { type AttemptRecording, judgeAttempt, type Result, Trace } from '../../../scoring/index.ts';
+import { type AttemptRecording, judgeAttempt, type Result, Survey, Trace } from '../../../scoring/index.ts';
 import type { AttemptMeta, EndReason } from './protocol.ts';
 import { TraceLog } from './trace-log.ts';
 
@@ -38,6 +38,7 @@ export class Attempt {
   private replayPoses: Pose[] = [];
   private replayStep = 0;
   private last: Pose | null = null;
+  private sawn: Survey | null = null;
 
   /** @param simulation a cold piece, not yet welded on */
   constructor(
@@ -82,14 +83,21 @@ export class Attempt {
   /** Judges the finished piece as it lies here; scoring a saved recording welds it again and comes to the same digits. */
   judge(recording: AttemptRecording): Result {
     const { simulation } = this;
-    return judgeAttempt(recording, {
+    const attempt = {
       simulation: simulation.options,
       trace: this.scored,
-      section: (y_mm) => simulation.section(y_mm),
+      section: (y_mm: number) => simulation.section(y_mm),
       accounts: simulation.accounts(),
       stateHash: simulation.hash(),
       states: this.recorder.states(),
-    });
+    };
+    return judgeAttempt(recording, attempt, { survey: this.survey });
+  }
+
+  /** The cuts of the finished piece, each made once: judging and everything that is shown of it share them. */
+  get survey(): Survey {
+    this.sawn ??= new Survey((y_mm) => this.simulation.section(y_mm));
+    return this.sawn;
   }
 
   get duration_s(): number {

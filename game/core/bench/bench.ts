@@ -1,5 +1,5 @@
 import { createSimulation, type Pose, poses, type Recording, type Simulation } from '../../../engine/index.ts';
-import { type AttemptRecording, openedRoot } from '../../../scoring/index.ts';
+import { type AttemptRecording, openedRoot, readSection } from '../../../scoring/index.ts';
 import type { TorchSample } from '../hand/sample.ts';
 import type { Clock } from '../ports.ts';
 import { messageOf } from '../session/problem.ts';
@@ -93,6 +93,7 @@ export class Bench {
     this.posted = 0;
     this.shown_s = null;
     this.owed = null;
+    this.surfaces.reset();
     this.job = job;
   }
 
@@ -206,7 +207,10 @@ export class Bench {
         return;
       }
       this.halt = null;
-      if (unfinished) return this.end('interrupted', 0);
+      if (unfinished) {
+        this.end('interrupted', 0);
+        return;
+      }
       const hash = attempt.endOpened(recording);
       this.show(attempt.simulation, attempt.duration_s, true);
       this.post({ type: 'ended', job, recording, hash, lag_s: 0 });
@@ -221,9 +225,8 @@ export class Bench {
     this.clock.after(0, () => {
       if (job !== this.job) return;
       try {
-        const { simulation } = attempt;
-        const { length_mm } = simulation.options.joint;
-        const strip = openedRoot((y_mm) => simulation.section(y_mm), length_mm);
+        const { length_mm } = attempt.simulation.options.joint;
+        const strip = openedRoot(attempt.survey, length_mm);
         // Written by this bench or read by scoring's own reader: the exercise in it has scoring's shape.
         this.post({ type: 'scored', job, result: attempt.judge(recording as AttemptRecording), strip });
       } catch (error) {
@@ -242,16 +245,22 @@ export class Bench {
   private cutFor(request: CutRequest): void {
     const attempt = this.attempt;
     const piece = attempt ? (this.shown_s === null ? attempt.simulation : attempt.at(this.shown_s)) : this.prepared;
-    if (piece) this.post(answerCut(request, piece.section(request.y_mm), this.job));
+    if (!piece) return;
+    const { y_mm } = request;
+    const section = piece.section(y_mm);
+    // The finished piece has been measured where it was judged; a piece on its way is read as it stands.
+    const finished = attempt?.recording && piece === attempt.simulation;
+    const station = finished ? attempt.survey.at(y_mm)?.station : readSection(section)?.station;
+    this.post(answerCut(request, section, station ?? null, this.job));
   }
 
   /** Posts the surface if a buffer is at hand; with `must` it is posted as soon as one is, unless something newer is shown first. */
   private show(piece: Simulation, t_s: number, must = false): void {
-    const trace = this.attempt?.trace;
-    const message = this.surfaces.pack(this.job, t_s, piece, trace?.slice(this.posted) ?? new Float32Array(0));
+    const trace = this.attempt?.trace ?? null;
+    const message = this.surfaces.pack(this.job, t_s, piece, trace, this.posted);
     this.owed = message || !must ? null : { piece, t_s };
     if (!message) return;
     this.posted = trace?.length ?? 0;
-    this.post(message, [message.texels, message.trace]);
+    this.post(message, [message.skin, message.trace]);
   }
 }

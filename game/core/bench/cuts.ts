@@ -1,11 +1,14 @@
 import type { Section } from '../../../engine/index.ts';
-import { compareOwn, cutFrame, etchedCut, InputError, readSection, sectionSvg } from '../../../scoring/index.ts';
+import { compareOwn, cutFrame, etchedCut, InputError, type Station, sectionSvg } from '../../../scoring/index.ts';
 import type { BenchAnswer, BenchRequest } from './protocol.ts';
 
 export type CutRequest = Extract<BenchRequest, { type: 'cut' | 'etched' | 'compareOwn' }>;
 
-/** What the page asked of a section: drawn with its readings, drawn bare, or compared with marks set on it. */
-export function answerCut(request: CutRequest, section: Section, job: number): BenchAnswer {
+/**
+ * What the page asked of a section: drawn with its readings, drawn bare, or compared with marks set on it.
+ * @param station the section's readings; null where there is no bead
+ */
+export function answerCut(request: CutRequest, section: Section, station: Station | null, job: number): BenchAnswer {
   const { y_mm } = request;
   if (request.type === 'compareOwn') {
     try {
@@ -22,7 +25,6 @@ export function answerCut(request: CutRequest, section: Section, job: number): B
       };
     }
   }
-  const station = readSection(section)?.station ?? null;
   const { scale } = request;
   if (request.type === 'etched')
     return { type: 'etched', job, y_mm, cut: station && etchedCut(section, station, { scale, id: 'glass' }) };

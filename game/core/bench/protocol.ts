@@ -64,8 +64,8 @@ export interface SurfaceMessage {
   du_mm: number;
   y0_mm: number;
   dy_mm: number;
-  /** See SurfaceFrame.texels; goes back with `surfaceBack` to be filled again. */
-  texels: ArrayBuffer;
+  /** See SurfaceFrame.skin; goes back with `surfaceBack` to be filled again. */
+  skin: ArrayBuffer;
   /** Trace rows since the last message (TraceLog columns). */
   trace: ArrayBuffer;
 }

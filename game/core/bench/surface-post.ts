@@ -1,9 +1,14 @@
 import type { Simulation } from '../../../engine/index.ts';
 import type { SurfaceMessage } from './protocol.ts';
-import { TEXEL } from './surface-frame.ts';
+import { RippleClock } from './ripple-clock.ts';
+import { SKIN_FLOATS, Skin, type Slices } from './skin.ts';
+import type { TraceLog } from './trace-log.ts';
 
 /** Buffers on the road between Worker and page; more only make the picture later. */
 const IN_FLIGHT = 2;
+/** While welding this much either side of the arc is read for every picture, the whole joint for every so many. */
+const NEAR_MM = 30;
+const WHOLE_EVERY = 12;
 
 /**
  * Packs surfaces for the page. Buffers are transferred, not copied, and come back to be filled again; while all are on the road there
@@ -13,16 +18,38 @@ export class SurfacePost {
   private free: ArrayBuffer[] = [];
   private made = 0;
   private size = 0;
+  private skin: Skin | null = null;
+  private readonly ripples = new RippleClock();
+  private counted = 0;
+  private packed = 0;
 
   takeBack(buffer: ArrayBuffer): void {
     if (buffer.byteLength === this.size) this.free.push(buffer);
   }
 
-  /** A message ready to post with its buffers, or null while the page has not handed a buffer back. */
-  pack(job: number, t_s: number, simulation: Simulation, trace: Float32Array<ArrayBuffer>): SurfaceMessage | null {
+  /** Another piece lies on the bench: its ripples are its own. */
+  reset(): void {
+    this.skin = null;
+    this.ripples.clear();
+    this.counted = 0;
+  }
+
+  /**
+   * A message ready to post with its buffers, or null while the page has not handed a buffer back.
+   * @param trace the attempt so far; null before the strike
+   * @param posted rows of it the page already has
+   */
+  pack(
+    job: number,
+    t_s: number,
+    simulation: Simulation,
+    trace: TraceLog | null,
+    posted: number,
+  ): SurfaceMessage | null {
     const view = simulation.surface();
-    const columns = view.nu * view.ny;
-    const size = columns * TEXEL * Float32Array.BYTES_PER_ELEMENT;
+    const { nu, ny, u0_mm, du_mm, y0_mm, dy_mm } = view;
+    const columns = nu * ny;
+    const size = columns * SKIN_FLOATS * Float32Array.BYTES_PER_ELEMENT;
     if (size !== this.size) {
       this.size = size;
       this.free = [];
@@ -34,26 +61,30 @@ export class SurfacePost {
       buffer = new ArrayBuffer(size);
       this.made += 1;
     }
-    const texels = new Float32Array(buffer);
-    const { height_mm, temp_C, liquid, peak_C } = view;
-    for (let i = 0, o = 0; i < columns; i++, o += TEXEL) {
-      texels[o] = height_mm[i];
-      texels[o + 1] = temp_C[i];
-      texels[o + 2] = liquid[i];
-      texels[o + 3] = peak_C[i];
-    }
-    return {
-      type: 'surface',
-      job,
-      t_s,
-      nu: view.nu,
-      ny: view.ny,
-      u0_mm: view.u0_mm,
-      du_mm: view.du_mm,
-      y0_mm: view.y0_mm,
-      dy_mm: view.dy_mm,
-      texels: buffer,
-      trace: trace.buffer,
-    };
+    this.count(trace);
+    this.packed += 1;
+    const whole = this.skin?.nu !== nu || this.skin.ny !== ny || this.packed % WHOLE_EVERY === 0;
+    if (this.skin?.nu !== nu || this.skin.ny !== ny) this.skin = new Skin(nu, ny);
+    this.skin.read(view, t_s, this.ripples, whole ? undefined : this.slices(trace, y0_mm, dy_mm));
+    new Float32Array(buffer).set(this.skin.texels);
+    const rows = trace?.slice(posted) ?? new Float32Array(0);
+    return { type: 'surface', job, t_s, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, skin: buffer, trace: rows.buffer };
+  }
+
+  private count(trace: TraceLog | null): void {
+    if (!trace) return;
+    for (; this.counted < trace.length; this.counted++)
+      if (trace.value(this.counted, 'arcOn') === 1)
+        this.ripples.add(trace.value(this.counted, 't_s'), trace.value(this.counted, 'footU_mm'));
+  }
+
+  /** Round the arc while it burns; everything otherwise. */
+  private slices(trace: TraceLog | null, y0_mm: number, dy_mm: number): Slices | undefined {
+    if (!trace || trace.length === 0) return undefined;
+    const last = trace.length - 1;
+    if (trace.value(last, 'arcOn') !== 1) return undefined;
+    const at = (trace.value(last, 'footY_mm') - y0_mm) / dy_mm;
+    const reach = NEAR_MM / dy_mm;
+    return { from: Math.floor(at - reach), to: Math.ceil(at + reach) };
   }
 }

@@ -50,7 +50,7 @@ export class Comparer {
   private hear(answer: BenchAnswer): void {
     switch (answer.type) {
       case 'surface':
-        this.line?.ask({ type: 'surfaceBack', buffer: answer.texels }, [answer.texels]);
+        this.line?.ask({ type: 'surfaceBack', buffer: answer.skin }, [answer.skin]);
         return;
       case 'progress':
         this.state.otherBusy.value = { what: 'welding again', share: answer.share };

@@ -49,7 +49,7 @@ export class Coupons {
 
   /** Hands the marks to the user as a file. */
   save(coupon: Coupon): void {
-    const name = fileName(this.ports.clock.date_ms(), 'cut').replace('.json', '.coupon.json');
+    const name = fileName(this.ports.clock.written(this.ports.clock.date_ms()), 'cut').replace('.json', '.coupon.json');
     this.ports.files.save(coupon, name);
   }
 

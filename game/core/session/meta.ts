@@ -3,7 +3,7 @@ import type { AttemptMeta } from '../bench/protocol.ts';
 import type { State } from './state.ts';
 
 /** What an attempt is besides its poses: who welds, on what device, with which guides. */
-export function attemptMeta(state: State, origin: Origin, started_ms: number): AttemptMeta {
+export function attemptMeta(state: State, origin: Origin, started: string): AttemptMeta {
   const p = state.preferences.value;
   const guides = state.guides.value;
   const robot = origin.kind === 'robot';
@@ -15,7 +15,6 @@ export function attemptMeta(state: State, origin: Origin, started_ms: number): A
     handRig: robot ? null : p.handRig,
   };
   const device = robot ? robotDevice() : handDevice(state);
-  const started = new Date(started_ms).toISOString();
   return { origin, device, aids, trainee: null, started, exercise: state.exercise.value };
 }
 
@@ -23,14 +22,24 @@ function robotDevice(): DeviceInfo {
   return { kind: 'robot', measures: { tipToWork: true, workAngle: true, travelAngle: true }, scale: null };
 }
 
+/**
+ * Joint millimetres per millimetre moved on the screen by pointer, finger or pen; null where the screen's size is not known, or keys
+ * move the torch.
+ */
+export function handScale(state: State): number | null {
+  const kind = state.deviceKind.value;
+  const screen = state.screen_pxPerMm.value;
+  if (screen === null || kind === 'keyboard' || kind === 'gamepad') return null;
+  return Math.round((screen / state.steered_pxPerMm.value) * 1000) / 1000;
+}
+
 function handDevice(state: State): DeviceInfo {
-  const { devicePxPerMm, oneToOne, penTilts } = state.preferences.value;
+  const { penTilts } = state.preferences.value;
   const kind = state.deviceKind.value ?? 'mouse';
   const tilts = kind === 'pen' && penTilts;
   return {
     kind,
     measures: { tipToWork: false, workAngle: tilts, travelAngle: tilts },
-    // Joint millimetres per millimetre of hand: known to be 1 when welding at 1:1, unknown otherwise.
-    scale: devicePxPerMm !== null && oneToOne ? 1 : null,
+    scale: handScale(state),
   };
 }

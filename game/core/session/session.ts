@@ -40,7 +40,7 @@ interface Opening {
 export class Session {
   readonly tool: TorchTool;
   readonly trace = new TraceLog();
-  /** Told of each new picture of the surface; its texels go back to the bench when this returns. */
+  /** Told of each new picture of the surface; its skin goes back to the bench when this returns. */
   onSurface: (frame: SurfaceFrame) => void = () => undefined;
   private job = 0;
   private opening: Opening | null = null;
@@ -151,7 +151,7 @@ export class Session {
     this.again();
     const { demonstration: weave } = this.state.exercise.value;
     const faults = noFaults();
-    const meta = attemptMeta(this.state, { kind: 'robot', weave, faults }, this.ports.clock.date_ms());
+    const meta = attemptMeta(this.state, { kind: 'robot', weave, faults }, this.startedAt(this.ports.clock.date_ms()));
     this.job += 1;
     this.state.robotWelding.value = true;
     this.watch.start();
@@ -188,7 +188,7 @@ export class Session {
   save(): void {
     const done = this.state.finished.value;
     if (!done) return;
-    const name = fileName(done.made_ms, exerciseOf(done.recording)?.name ?? NAMELESS);
+    const name = fileName(this.ports.clock.written(done.made_ms), exerciseOf(done.recording)?.name ?? NAMELESS);
     this.ports.files.save(done.recording, name);
   }
 
@@ -274,11 +274,15 @@ export class Session {
     this.state.playing.value = false;
   }
 
+  private startedAt(date_ms: number): string {
+    return this.ports.clock.written(date_ms).iso;
+  }
+
   private strike(sample: TorchSample): void {
     this.job += 1;
     this.clear();
     const made_ms = this.ports.clock.date_ms();
-    const meta = attemptMeta(this.state, { kind: 'hand' }, made_ms);
+    const meta = attemptMeta(this.state, { kind: 'hand' }, this.startedAt(made_ms));
     this.struck = { id: this.ports.newId(), made_ms };
     this.keeper.begin(this.struck.id, made_ms, meta, simulationOf(this.state.exercise.value));
     this.watch.start();
@@ -344,14 +348,14 @@ export class Session {
   }
 
   private hearSurface(message: SurfaceMessage): void {
-    const { job, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, texels } = message;
+    const { job, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, skin, t_s } = message;
     if (job === this.job) {
       this.trace.append(new Float32Array(message.trace));
       this.readOut();
-      this.onSurface({ nu, ny, u0_mm, du_mm, y0_mm, dy_mm, texels: new Float32Array(texels) });
+      this.onSurface({ t_s, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, skin: new Float32Array(skin) });
       if (this.state.finished.value) this.seeks.answered();
     }
-    this.bench.ask({ type: 'surfaceBack', buffer: texels }, [texels]);
+    this.bench.ask({ type: 'surfaceBack', buffer: skin }, [skin]);
   }
 
   /** What the newest row of the trace says, a few times a second. */

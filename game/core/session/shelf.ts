@@ -5,6 +5,7 @@ import {
   checkRecording,
   type Exercise,
   InputError,
+  parseWith,
   type Result,
   verdicts,
 } from '../../../scoring/index.ts';
@@ -49,6 +50,8 @@ const entrySchema = z.object({
   exercise: z.string().nullable(),
   verdict: z.enum(verdicts).nullable(),
   own: z.boolean(),
+  /** Of 100, for the user's own line over attempts; null or left out where there is none. */
+  score: z.number().nullable().optional(),
   helped: z.enum(HELP),
   /** What is wrong with the record, or null. Such a record is kept and can be saved as it is. */
   damaged: z.string().nullable(),
@@ -71,6 +74,7 @@ export function entryOf({ id, made_ms, title, recording, result }: StoredAttempt
     title,
     exercise: exercise?.name ?? null,
     verdict: result?.verdict ?? null,
+    score: result?.score ?? null,
     own: hand && !id.startsWith(FILE_ID),
     helped: helpOf(recording, exercise),
     damaged: null,
@@ -105,13 +109,7 @@ const frame = z.object({
  * @throws InputError naming what is wrong
  */
 export function readAttempt(id: string, kept: unknown): StoredAttempt {
-  const found = frame.safeParse(kept);
-  if (!found.success) {
-    const [first] = found.error.issues;
-    throw new InputError(id, [
-      { path: first.path.join('.'), found: first.message, allowed: 'an attempt as kept here' },
-    ]);
-  }
+  parseWith(frame, kept, id);
   const { recording } = kept as StoredAttempt;
   return { ...(kept as StoredAttempt), recording: checkRecording(recording, id) as Recording };
 }

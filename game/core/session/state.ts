@@ -69,6 +69,12 @@ export type Announcement =
 /** What the user should know though nothing is wrong. */
 export type Notice = 'asks-to-keep' | 'may-be-cleared';
 
+/**
+ * What the screen is for just now: a bare piece waits (rest), the arc burns or may be struck again (weld), the finished piece is read
+ * (read), or a moment of it is looked at again (replay).
+ */
+export type BenchStage = 'rest' | 'weld' | 'read' | 'replay';
+
 /** What a level of the trace shows while welding. */
 export interface Live {
   t_s: number;
@@ -96,6 +102,10 @@ export function createState() {
   const other = signal<{ title: string | null; id: string } | null>(null);
   const cutAt = signal(cutOf(exercise.value));
   const revealedAt = signal<number | null>(null);
+  const torchState = signal<TorchState>('idle');
+  const robotWelding = signal(false);
+  const busy = signal<Busy | null>(null);
+  const shownTime = signal<number | null>(null);
 
   /** How much the exercise is helped along, after what was kept of it here. */
   const level = computed(() => levelOf(shelf.value, exercise.value));
@@ -120,10 +130,10 @@ export function createState() {
     isTest,
     guides,
 
-    torchState: signal<TorchState>('idle'),
+    torchState,
     deviceKind: signal<DeviceInfo['kind'] | null>(null),
     /** A demonstration by the robot hand is running. */
-    robotWelding: signal(false),
+    robotWelding,
     /** The room is dark: the page's own colours follow the lens. */
     dark: signal(false),
     /** Read-outs while welding, renewed a few times a second; null before the first. */
@@ -135,7 +145,17 @@ export function createState() {
     result: signal<Result | null>(null),
     /** The root opened along the joint, or null before it has been measured. */
     opened: signal<RootPlace[] | null>(null),
-    busy: signal<Busy | null>(null),
+    busy,
+    stage: computed<BenchStage>(() => {
+      const torch = torchState.value;
+      if (torch === 'welding' || torch === 'out' || robotWelding.value) return 'weld';
+      if (finished.value && shownTime.value !== null) return 'replay';
+      return torch === 'idle' && !finished.value && !busy.value ? 'rest' : 'read';
+    }),
+    /** CSS pixels per millimetre of joint that the hand steers at. */
+    steered_pxPerMm: signal(1),
+    /** CSS pixels per millimetre of the screen itself; null before it has been measured. */
+    screen_pxPerMm: signal<number | null>(null),
 
     /** Where the joint is cut, mm. */
     cutAt,
@@ -156,7 +176,7 @@ export function createState() {
     cutShown: signal(FIRST_SCALE),
     measuring: signal<Measuring | null>(null),
     /** Time of the attempt on show; null shows the finished piece. */
-    shownTime: signal<number | null>(null),
+    shownTime,
     playing: signal(false),
     duration_s: computed(() =>
       finished.value ? finished.value.recording.poses.u.length / finished.value.recording.rate_Hz : 0,

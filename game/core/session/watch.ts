@@ -2,19 +2,18 @@ import type { Clock } from '../ports.ts';
 
 /** How often a look is taken. */
 const LOOK_MS = 100;
-/** A bench at work says something ten times a second; silent for this long it has stopped. */
-const SILENT_MS = 800;
-/** Before its first word a bench may be compiling. */
-const STARTING_MS = 20_000;
+/** A bench at work says something ten times a second; silent over so many looks, 0.8 s, it has stopped. */
+const SILENT_LOOKS = 8;
+/** Before its first word a bench may be compiling, 20 s. */
+const STARTING_LOOKS = 200;
 
 /**
- * Notices that a bench at work has fallen silent. Time in which this page itself stood still (a starved machine, a debugger) is not held
- * against the bench: only looks that came when they were due count.
+ * Notices that a bench at work has fallen silent. It counts looks and not time: a page that itself stood still (a starved machine, a
+ * debugger) does not hold that against the bench.
  */
 export class Watch {
   private callOff: (() => void) | null = null;
-  private silence_ms = 0;
-  private due_ms = 0;
+  private looks = 0;
   private awake = false;
 
   constructor(
@@ -30,13 +29,13 @@ export class Watch {
 
   heard(): void {
     this.awake = true;
-    this.silence_ms = 0;
+    this.looks = 0;
   }
 
   /** The bench has been given work. */
   start(): void {
     this.stop();
-    this.silence_ms = 0;
+    this.looks = 0;
     this.lookLater();
   }
 
@@ -46,14 +45,12 @@ export class Watch {
   }
 
   private lookLater(): void {
-    this.due_ms = this.clock.now_ms() + LOOK_MS;
     this.callOff = this.clock.after(LOOK_MS, () => this.look());
   }
 
   private look(): void {
-    const late_ms = this.clock.now_ms() - this.due_ms;
-    if (late_ms < LOOK_MS) this.silence_ms += LOOK_MS + late_ms;
-    if (this.silence_ms >= (this.awake ? SILENT_MS : STARTING_MS)) {
+    this.looks += 1;
+    if (this.looks >= (this.awake ? SILENT_LOOKS : STARTING_LOOKS)) {
       this.callOff = null;
       this.silent();
     } else this.lookLater();

@@ -1,4 +1,4 @@
-import type { Clock } from '../../../game/core/ports.ts';
+import type { Clock, WrittenDate } from '../../../game/core/ports.ts';
 
 interface Waiting {
   at_ms: number;
@@ -19,6 +19,12 @@ export class CrankClock implements Clock {
 
   date_ms(): number {
     return this.now;
+  }
+
+  /** Its users live in Greenwich. */
+  written(date_ms: number): WrittenDate {
+    const iso = new Date(date_ms).toISOString();
+    return { iso, day: iso.slice(0, 10), minute: iso.slice(11, 16).replace(':', '') };
   }
 
   after(ms: number, run: () => void): () => void {

@@ -127,6 +127,7 @@ export class TestBench {
         return this.clock.now_ms();
       },
       date_ms: () => this.clock.date_ms(),
+      written: (date_ms) => this.clock.written(date_ms),
       after: (ms, run) => this.clock.after(ms, () => alive() && run()),
     };
     const handle = serveBench((answer, transfer = []) => {

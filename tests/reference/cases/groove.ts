@@ -3,13 +3,13 @@
  * the heat standing still. The plates are held at 45 % liquid, between the shares at which a column melts and freezes, so that
  * wetted plate stays wet and dry plate stays dry: what moves a toe here is its contact angle alone.
  */
+import { layColdPiece } from '../../../engine/cold-piece.ts';
+import { PART } from '../../../engine/grid/rods.ts';
 import { defaultJoint, defaultProcess, type Section } from '../../../engine/index.ts';
 import { PAD } from '../../../engine/kernel/layout.ts';
-import { addMetal } from '../../../engine/metal.ts';
-import { createPuddleWork, settle } from '../../../engine/puddle.ts';
-import { cutSection } from '../../../engine/section.ts';
-import { allocate } from '../../../engine/state.ts';
-import { PART } from '../../../engine/types.ts';
+import { cutSection } from '../../../engine/output/section.ts';
+import { createPuddleWork, settle } from '../../../engine/pool/settle.ts';
+import { addMetal } from '../../../engine/state/metal.ts';
 
 const MUSH = 0.45;
 const LIQUID_JPG = 1900;
@@ -29,7 +29,7 @@ export interface GroovePool {
 
 /** `leg_mm` only says how narrow the pool starts. */
 export function settleInGroove(area_mm2: number, angle_deg: number, leg_mm: number, cell_mm: number): GroovePool {
-  const s = allocate(
+  const s = layColdPiece(
     { joint: { ...defaultJoint(), length_mm: 20 }, process: defaultProcess(), cell_mm },
     { calibration: { advanceHot: angle_deg, advanceCold: angle_deg, liquidDensity: WEIGHTLESS_GPMM3 } },
   );
@@ -49,7 +49,7 @@ export function settleInGroove(area_mm2: number, angle_deg: number, leg_mm: numb
     const c = plan.kMax + k;
     for (let j = 0; j < plan.ny; j++) addMetal(s, c, j, (level - plan.plate[c]!) * plan.du * plan.dy, LIQUID_JPG);
   }
-  const work = createPuddleWork(s.w.length);
+  const work = createPuddleWork(s);
   for (let n = 0; n < POSES; n++) {
     s.tick += s.ticksPerPose;
     settle(s, work, 0, plan.ny, POSE_S);
@@ -67,7 +67,7 @@ export function settleInGroove(area_mm2: number, angle_deg: number, leg_mm: numb
   return {
     legA_mm: toe(last, s.edge[4 * at(last) + 1]!),
     legB_mm: toe(first, s.edge[4 * at(first)]!),
-    pressure_Pa: work.pressure[at(plan.kMax)]!,
+    pressure_Pa: s.pressure[at(plan.kMax)]!,
     crown_mm: s.w[at(plan.kMax)]!,
     section: cutSection(s, 10),
   };

@@ -1,5 +1,5 @@
 /** Made-up fields for the section finders. */
-import { segmentFace } from '../../scoring/sections.ts';
+import { segmentFace } from '../../scoring/measures/sections.ts';
 import { KOU_STEEL, rosenthalThick } from '../formulas/heat.ts';
 import { bisect } from '../formulas/special.ts';
 

@@ -1,6 +1,6 @@
-import { fusedFace } from '../../../scoring/bead/fusion.ts';
-import { readSection } from '../../../scoring/bead/station.ts';
-import { lineOfHeat, makeSection, SOLIDUS_C, START_C, segmentFace } from '../../scoring/sections.ts';
+import { fusedFace } from '../../../scoring/measures/section/fusion.ts';
+import { readSection } from '../../../scoring/measures/section/station.ts';
+import { lineOfHeat, makeSection, SOLIDUS_C, START_C, segmentFace } from '../../scoring/measures/sections.ts';
 import { grooved, peakRoundMovingPoint } from '../cases/sections.ts';
 import { once, type Row, type Section } from '../run.ts';
 

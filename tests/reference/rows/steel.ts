@@ -1,5 +1,5 @@
 import { conductivity, DENSITY_GPMM3, specificHeat } from '../../../engine/index.ts';
-import { buildTable, enthalpyAt, lookup, steelCurves } from '../../../engine/material.ts';
+import { buildTable, enthalpyAt, lookup, steelCurves } from '../../../engine/physics/steel.ts';
 import * as formula from '../formulas/steel.ts';
 import type { Section } from '../run.ts';
 

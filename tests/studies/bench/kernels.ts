@@ -5,11 +5,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defaultOptions, defaultWeave, weaveHand } from '../../../engine/index.ts';
-import type { HeatKernel, KernelLayout } from '../../../engine/kernel/layout.ts';
-import { LEAST_FILL, PROGRAM_WORDS, ROD } from '../../../engine/kernel/layout.ts';
+import { type HeatKernel, type KernelLayout, LEAST_FILL, PROGRAM_WORDS, ROD } from '../../../engine/kernel/layout.ts';
 import { createReferenceKernel } from '../../../engine/kernel/reference.ts';
 import { createSimdKernel } from '../../../engine/kernel/simd.ts';
-import { INV_STEP_F32 } from '../../../engine/material.ts';
+import { INV_STEP_F32 } from '../../../engine/physics/steel.ts';
 import { createSimulationState } from './state.ts';
 import { median } from './statistics.ts';
 

@@ -3,7 +3,7 @@
  * Targets are published or common-practice behaviour only. `--search` redoes the search over the four parameters without a
  * published value (arc radius and its volts slope, the two advancing angles) by coordinate steps inside their ranges.
  */
-import { PARAMETERS, type ParameterName } from '../../../engine/calibration.ts';
+import { PARAMETERS, type ParameterName } from '../../../engine/physics/calibration.ts';
 import { type Summary, summarise, type TendencyCase } from '../../tendencies/summary.ts';
 
 interface Target {

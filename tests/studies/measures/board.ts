@@ -1,9 +1,9 @@
 import type { Section } from '../../../engine/index.ts';
-import { SQRT2 } from '../../../scoring/bead/frame.ts';
 import { viewOf } from '../../../scoring/draw/plates.ts';
 import { dimension, INK, num, PAPER, pathOf, QUIET, type Spot, tag, textAt } from '../../../scoring/draw/svg.ts';
 import type { Place } from '../../../scoring/draw/zones.ts';
 import { type Station, sectionSvg } from '../../../scoring/index.ts';
+import { SQRT2 } from '../../../scoring/measures/section/outline.ts';
 
 /** What is drawn over a cut: the bench's own drawing of it, bare, with the construction of one measure in ink. */
 const SCALE = 22;

@@ -1,9 +1,9 @@
 import type { Section } from '../../../engine/index.ts';
-import { fusedFace } from '../../../scoring/bead/fusion.ts';
-import { type Outline, outlineOf } from '../../../scoring/bead/outline.ts';
-import { nearestToRoot } from '../../../scoring/bead/throat.ts';
 import { readSection, type Station } from '../../../scoring/index.ts';
-import { lineOfHeat, makeSection } from '../../scoring/sections.ts';
+import { fusedFace } from '../../../scoring/measures/section/fusion.ts';
+import { type Outline, outlineOf } from '../../../scoring/measures/section/outline.ts';
+import { nearestToRoot } from '../../../scoring/measures/section/size.ts';
+import { lineOfHeat, makeSection } from '../../scoring/measures/sections.ts';
 import { across, CutBoard } from './board.ts';
 import type { WeldName, Welds } from './welds.ts';
 

@@ -1,6 +1,8 @@
 import { createRandom } from '../../../engine/index.ts';
-import { readHand, spanBetween } from '../../../scoring/index.ts';
-import { makeTrace, trapezoid } from '../../scoring/traces.ts';
+import { spanBetween } from '../../../scoring/attempt/trace.ts';
+import { readHand } from '../../../scoring/measures/hand/motion.ts';
+import { readStops } from '../../../scoring/measures/hand/stops.ts';
+import { makeTrace, trapezoid } from '../../scoring/measures/traces.ts';
 import { Chart } from './board.ts';
 
 const said = (x: number, decimals = 1): string => x.toFixed(decimals);
@@ -38,6 +40,7 @@ function spectrum(): string {
   const share = (u: (t: number) => number): number => {
     const trace = makeTrace({ seconds: 22, u, y: (t) => 10 + 2 * t });
     const hand = readHand(trace, spanBetween(trace, 0, 100), {
+      breaks: readStops(trace).breaks,
       device: { kind: 'robot', measures: { tipToWork: true, workAngle: true, travelAngle: true }, scale: 1 },
       lead: { from: -1, to: 1 },
       upperOnly: false,

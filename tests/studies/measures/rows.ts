@@ -1,4 +1,4 @@
-import type { PlusMinusName } from '../../../scoring/bead/plus-minus.ts';
+import type { PlusMinusName } from '../../../scoring/measures/precision.ts';
 
 /** One line of the table of measures. */
 export interface Row {
@@ -8,7 +8,7 @@ export interface Row {
   definition: string;
   unit: 'mm' | 's' | '°' | 'mm/s' | 'share' | 'count' | 'yes/no' | 'word';
   source: string;
-  /** Named in scoring/bead/plus-minus.ts, or said here with its reason. */
+  /** Named in scoring/measures/precision.ts, or said here with its reason. */
   plusMinus: PlusMinusName | { said: string };
   picture: string;
 }

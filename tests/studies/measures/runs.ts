@@ -1,5 +1,5 @@
-import { faceHeight_mm } from '../../../scoring/bead/face-height.ts';
 import { readSection } from '../../../scoring/index.ts';
+import { faceHeight_mm } from '../../../scoring/measures/section/face.ts';
 import { Chart } from './board.ts';
 import type { Welded, Welds } from './welds.ts';
 

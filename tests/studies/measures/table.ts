@@ -1,4 +1,4 @@
-import { plusMinus } from '../../../scoring/bead/plus-minus.ts';
+import { plusMinus } from '../../../scoring/measures/precision.ts';
 import { consistencyRows, endRows, type Row, stationRows } from './rows.ts';
 import { motionRows } from './rows-motion.ts';
 
@@ -14,7 +14,7 @@ export function measuresText(): string {
 Every motion and bead measure of a result: what it is in the trade, its unit, where the definition comes from, how far a reading may be off, and a picture. A and B
 are the right and the left plate of a tee, the back and the edge plate of a lap. Written, with its pictures, by \`npm run study:measures\` from
 tests/studies/measures; the pictures are real cuts and hands of the robot's welds, except where they say that they are made up. Plus-minus is that of the
-working cell of 0.75 mm and comes from scoring/bead/plus-minus.ts; a coarser cell scales it.
+working cell of 0.75 mm and comes from scoring/measures/precision.ts; a coarser cell scales it.
 
 ## What the hand did (\`motion\`)
 

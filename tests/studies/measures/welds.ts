@@ -1,5 +1,5 @@
 import { type Attempt, attemptOf, judgeAttempt, type Result } from '../../../scoring/index.ts';
-import { reStruck, restartOnCrater, tapped } from '../../scoring/technique.ts';
+import { reStruck, restartOnCrater, tapped } from '../../scoring/measures/technique.ts';
 import { type Weld, weld } from '../../scoring/welds.ts';
 
 /** A real weld behind the pictures, and what it came to. */

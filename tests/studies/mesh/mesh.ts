@@ -1,6 +1,6 @@
 /**
  * Mesh study: the same welds at 1.0, 0.75 and 0.5 mm cells. Prints a table and writes tests/studies/mesh/MESH.md with `--write`.
- * What the working cell moves against the finest is where the plus-minus of scoring/bead/plus-minus.ts comes from.
+ * What the working cell moves against the finest is where the plus-minus of scoring/measures/precision.ts comes from.
  */
 import { writeFileSync } from 'node:fs';
 import { type Summary, summarise, type TendencyCase } from '../../tendencies/summary.ts';

@@ -1,6 +1,5 @@
 import {
   type AttemptRecording,
-  applyChange,
   type Change,
   type Exercise,
   type Line,
@@ -9,6 +8,7 @@ import {
   type Result,
   scoreAttempt,
 } from '../../../scoring/index.ts';
+import { applyChange } from '../../../scoring/trials/apply.ts';
 import type { AdviceHand } from './advice-hands.ts';
 import { booksOf, weldCase } from './weld.ts';
 

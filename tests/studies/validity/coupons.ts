@@ -1,5 +1,5 @@
 /** Real coupons against the model: `npx tsx tests/studies/validity/coupons.ts coupons.csv`. See README.md, protocol 2. */
-import { type PlusMinusName, plusMinusAt } from '../../../scoring/bead/plus-minus.ts';
+import { type PlusMinusName, plusMinusAt } from '../../../scoring/measures/precision.ts';
 import { fail, numberIn, readRows } from './csv.ts';
 import { deviation, mean } from './statistics.ts';
 

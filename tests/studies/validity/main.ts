@@ -1,7 +1,7 @@
 /** `npm run validity [-- --json FILE] [--workers N]`: welds the cohorts, prints the figures, rewrites the table in README.md. */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { runPool } from '../../../scoring/batch/pool.ts';
+import { runPool } from '../../../scoring/node/pool.ts';
 import { type Answer, type Task, tasks } from './jobs.ts';
 import { table, withTable } from './readme.ts';
 import { ofKind, summarise } from './summary.ts';

@@ -1,5 +1,5 @@
 import { parentPort } from 'node:worker_threads';
-import type { Done, Numbered } from '../../../scoring/batch/pool.ts';
+import type { Done, Numbered } from '../../../scoring/node/pool.ts';
 import { type Answer, type Task, work } from './jobs.ts';
 
 parentPort?.on('message', ({ id, task }: Numbered<Task>) => {

@@ -1,0 +1,19 @@
+// Made from ../layout.ts by `npm run build:kernel`; a test checks that it is current.
+export const PAD: i32 = 4;
+export const ROD_SKIP: i32 = 0;
+export const ROD_FULL: i32 = 1;
+export const ROD_PARTIAL: i32 = 2;
+export const ROD_SHIFT: i32 = 5;
+export const NEIGHBOUR: i32 = 4;
+export const LIST_START: i32 = 20;
+export const LIST_LENGTH: i32 = 24;
+export const ALONG: i32 = 16;
+export const LOSS: i32 = 20;
+export const GAP_SHIFT: i32 = 5;
+export const GAP_SECOND: i32 = 4;
+export const GAP_SHAPE: i32 = 8;
+export const GAP_OPEN: i32 = 12;
+export const GAP_RISE_P: i32 = 16;
+export const GAP_RISE_Q: i32 = 20;
+export const GAP_SOLIDUS: i32 = 24;
+export const TABLE_LAST: i32 = 2047;

@@ -1,0 +1,73 @@
+import { clamp, cos, DEGREE, sin } from '../numerics/math.ts';
+import { lookup, SOLIDUS_C } from '../physics/steel.ts';
+import type { State } from '../state/state.ts';
+import { wet } from './liquid.ts';
+
+/** A height field cannot overhang: the surface may not fall more steeply than tan 71°. */
+const STEEPEST = 3.0;
+const SOLID_STEEPEST = 2;
+/** Contact lines move at most this fast. */
+const TOE_SPEED_MMPS = 50;
+const WET_AT = 1.5;
+/** Thinner liquid than this pulls no contact line along. */
+const LEAST_DEPTH_MM = 0.02;
+/** From the solidus down over this span the advancing angle goes from hot to cold. */
+const COLD_SPAN_K = 700;
+
+/** Slope of the dry solid beyond face `face` of column i, outward positive; 0 where unknown. */
+function solidSlope(s: State, q: number, face: number): number {
+  const beyond = s.near[4 * q + face]!;
+  if (beyond < 0 || s.liquid[beyond]) return 0;
+  const d = face < 2 ? s.plan.du : s.plan.dy;
+  return clamp((s.w[beyond]! - s.w[q]!) / d, -SOLID_STEEPEST, SOLID_STEEPEST);
+}
+
+/** Height of the toe on the solid between the liquid column and the dry column q. */
+export function toeHeight(s: State, i: number, q: number, face: number): number {
+  const d = face < 2 ? s.plan.du : s.plan.dy;
+  return s.w[q]! + (s.edge[4 * i + face]! - 1) * d * solidSlope(s, q, face);
+}
+
+function topTemperature(s: State, i: number): number {
+  return lookup(s.heat.table.temperature, s.heat.H[s.surfaceCell[i]!]!);
+}
+
+/** Lets every contact line creep for `time` seconds; `fresh` collects columns to wet (room for all columns). */
+export function creepToes(s: State, time: number, fresh: Int32Array): void {
+  const { plan, liquid, cal, w, near } = s;
+  const { ny, nu } = plan;
+  const { from, to } = s.liquidSlices;
+  let count = 0;
+  for (let c = 0; c < nu; c++) {
+    for (let j = from; j < to; j++) {
+      const i = c * ny + j;
+      if (!liquid[i] || w[i]! - s.bottom[i]! < LEAST_DEPTH_MM) continue;
+      for (let face = 0; face < 4; face++) {
+        const q = near[4 * i + face]!;
+        if (q < 0 || liquid[q]) continue;
+        const d = face < 2 ? plan.du : plan.dy;
+        const e = s.edge[4 * i + face]!;
+        const ms = solidSlope(s, q, face);
+        const fall = (w[i]! - toeHeight(s, i, q, face)) / (e * d);
+        const cold = clamp((SOLIDUS_C - topTemperature(s, q)) / COLD_SPAN_K, 0, 1);
+        const advance = (cal.advanceHot + (cal.advanceCold - cal.advanceHot) * cold) * DEGREE;
+        // tan(advance - atan ms) without inverse functions or a pole at 90 degrees; beyond the right angle the slope cap rules.
+        const sine = sin(advance);
+        const cosine = cos(advance);
+        const below = cosine + sine * ms;
+        const hold = below <= 0 ? STEEPEST : Math.min(STEEPEST, (sine - cosine * ms) / below);
+        if (fall <= hold) continue;
+        const level = w[i]! - w[q]! + d * ms;
+        const stand = hold + ms > 1e-3 ? level / (d * (hold + ms)) : WET_AT + 1;
+        const creep = Math.min(0.5 * Math.min(1, stand - e), (TOE_SPEED_MMPS * time) / d);
+        if (creep <= 0) continue;
+        s.edge[4 * i + face] = e + creep;
+        if (e + creep >= WET_AT) fresh[count++] = q;
+      }
+    }
+  }
+  for (let n = 0; n < count; n++) {
+    const q = fresh[n]!;
+    if (!liquid[q]) wet(s, q);
+  }
+}

@@ -1,0 +1,236 @@
+/** One settling of the liquid: set, equilibrium of every puddle, metal moved part of the way, contact lines, drops. */
+
+import { uOf, yOf } from '../grid/columns.ts';
+import type { KernelChoice } from '../kernel/layout.ts';
+import type { Nodes, SurfaceConstants, SurfaceKernel } from '../kernel/surface-layout.ts';
+import { clamp, exp, PI } from '../numerics/math.ts';
+import { DENSITY_GPMM3 } from '../physics/steel.ts';
+import { dimsOf, makeArrays } from '../state/allocate.ts';
+import type { Arrays } from '../state/fields.ts';
+import { addMetal, removeMetal } from '../state/metal.ts';
+import type { State } from '../state/state.ts';
+import { creepToes, toeHeight } from './contact-line.ts';
+import { labelPuddles, updateLiquid } from './liquid.ts';
+import { createSurface, linkNode, linkToe, linkWall, orderNodes } from './surface.ts';
+
+const SWEEPS = 8;
+const GRAVITY_MMPS2 = 9810;
+/** After a drop falls the puddle keeps this share of what it can hold. */
+const AFTER_DROP = 0.7;
+/** Weight of a drop is taken from this lowest part of the puddle. */
+const DROP_PART = 0.5;
+
+export interface PuddleWork extends Arrays<'pool'> {
+  surface: SurfaceKernel;
+  nodes: Nodes;
+  moved: { heat: number };
+  dripped_g: number;
+}
+
+export function createPuddleWork(s: State, choice: KernelChoice = 'auto'): PuddleWork {
+  const surface = createSurface(s.w.length, choice);
+  return {
+    ...makeArrays('pool', dimsOf(s.plan, s.heat.layout)),
+    surface,
+    nodes: surface.nodes,
+    moved: { heat: 0 },
+    dripped_g: 0,
+  };
+}
+
+/** Metal melts within the arc's reach or beside liquid: only there new liquid is looked for. */
+const RECENT_COLUMNS_MM = 4.5;
+
+/** Settles the liquid for `time` seconds with the arc, or the aim where there is none, at height `y`. */
+export function settleNear(s: State, work: PuddleWork, y: number, time: number): void {
+  const { y0, dy, ny } = s.plan;
+  const from = Math.floor((y - RECENT_COLUMNS_MM - y0) / dy);
+  const to = Math.ceil((y + RECENT_COLUMNS_MM - y0) / dy);
+  settle(s, work, clamp(from, 0, ny), clamp(to, 0, ny), time);
+}
+
+/** Settles the liquid for `time` seconds; `from`/`to` bound the slices where metal may newly have melted. */
+export function settle(s: State, work: PuddleWork, from: number, to: number, time: number): void {
+  work.dripped_g = 0;
+  const { liquidSlices } = s;
+  const lo = liquidSlices.to > 0 ? Math.min(from, liquidSlices.from) : from;
+  const hi = Math.max(to, liquidSlices.to);
+  if (hi <= lo) return;
+  updateLiquid(s, Math.max(0, lo - 1), Math.min(s.plan.ny, hi + 1));
+  if (liquidSlices.to === 0) return;
+  const count = labelPuddles(s, work.queue);
+  for (let p = 0; p < count; p++) settlePuddle(s, work, p, time);
+  creepToes(s, time, work.queue);
+}
+
+function settlePuddle(s: State, work: PuddleWork, label: number, time: number): void {
+  const { nodes } = work;
+  collect(s, work, label);
+  let volume = 0;
+  let pressure = 0;
+  let load = 0;
+  for (let n = 0; n < nodes.count; n++) {
+    volume += s.w[work.column[n]!]!;
+    pressure += s.pressure[work.column[n]!]!;
+    load += nodes.load[n]!;
+  }
+  load /= nodes.count;
+  const constants: SurfaceConstants = { du: s.plan.du, dy: s.plan.dy, tension: s.cal.surfaceTension * 1000 };
+  const lambda = work.surface.relax(constants, volume, load + pressure / nodes.count, SWEEPS);
+  for (let n = 0; n < nodes.count; n++) {
+    const i = work.column[n]!;
+    s.wEq[i] = nodes.pair[2 * n]!;
+    s.response[i] = nodes.pair[2 * n + 1]!;
+    s.pressure[i] = lambda - load;
+  }
+  moveMetal(s, work, time);
+  release(s, work);
+}
+
+/** Gathers the puddle's columns as nodes, in scan order, with their neighbours, toes and loads. */
+function collect(s: State, work: PuddleWork, label: number): void {
+  const { nodes, column, nodeOf } = work;
+  const { plan, puddle } = s;
+  const { ny, nu } = plan;
+  const { from, to } = s.liquidSlices;
+  let count = 0;
+  for (let c = 0; c < nu; c++)
+    for (let j = from; j < to; j++)
+      if (puddle[c * ny + j] === label) {
+        column[count] = c * ny + j;
+        nodeOf[c * ny + j] = count++;
+      }
+  nodes.count = count;
+  const head = s.cal.liquidDensity * GRAVITY_MMPS2;
+  // Force of the arc: 0.1 I_rms² µN, spread as the arc's heat.
+  const rms = s.cal.rmsCurrent * s.current;
+  const spread = 1 / (2 * s.arcRadius * s.arcRadius);
+  const push = s.arcOn ? (0.1 * rms * rms * spread) / PI : 0;
+  for (let n = 0; n < count; n++) {
+    const i = column[n]!;
+    const c = s.columnOf[i]!;
+    const j = i - c * ny;
+    const y = yOf(plan, j);
+    const u = uOf(plan, c);
+    const d2 = (u - s.footU) * (u - s.footU) + (y - s.footY) * (y - s.footY);
+    nodes.pair[2 * n] = s.wEq[i]!;
+    nodes.pair[2 * n + 1] = s.response[i]!;
+    nodes.bottom[n] = Math.min(s.bottom[i]!, s.w[i]!);
+    // Beyond e^-7 the arc pushes with less than half a pascal; a millimetre of head is 69.
+    nodes.load[n] = head * y + (push > 0 && d2 * spread < 7 ? push * exp(-d2 * spread) : 0);
+    for (let side = 0; side < 4; side++) {
+      const q = s.near[4 * i + side]!;
+      const d = side < 2 ? plan.du : plan.dy;
+      if (q < 0) linkWall(nodes, n, side);
+      else if (puddle[q] === label) linkNode(nodes, n, side, nodeOf[q]!, d);
+      else linkToe(nodes, n, side, s.edge[4 * i + side]! * d, toeHeight(s, i, q, side));
+    }
+  }
+  orderNodes(nodes, (n) => {
+    const c = s.columnOf[column[n]!]!;
+    return (c + column[n]! - c * ny) & 1;
+  });
+}
+
+/** Moves the surface part of the way: fallers give metal at their own enthalpy, risers take the pooled mean, volumes equal. */
+function moveMetal(s: State, work: PuddleWork, time: number): void {
+  const { nodes, column, moved } = work;
+  const { ny } = s.plan;
+  const area = s.plan.area_mm2;
+  const part = time / (time + s.cal.relaxation);
+  let wanted = 0;
+  let taken = 0;
+  moved.heat = 0;
+  for (let n = 0; n < nodes.count; n++) {
+    const i = column[n]!;
+    const d = part * (s.wEq[i]! - s.w[i]!);
+    if (d > 0) wanted += d * area;
+    else if (d < 0) {
+      const c = s.columnOf[i]!;
+      taken += removeMetal(s, c, i - c * ny, -d * area, moved);
+    }
+  }
+  if (taken <= 0 || wanted <= 0) {
+    if (taken > 0) giveBack(s, work, taken, moved.heat / taken);
+    return;
+  }
+  const enthalpy = Math.fround(moved.heat / taken);
+  const scale = taken / wanted;
+  let spilled = 0;
+  for (let n = 0; n < nodes.count; n++) {
+    const i = column[n]!;
+    const d = part * (s.wEq[i]! - s.w[i]!);
+    // Fallers have moved already: what is left of their way is never positive.
+    if (d > 0) {
+      const c = s.columnOf[i]!;
+      spilled += addMetal(s, c, i - c * ny, d * area * scale, enthalpy);
+    }
+  }
+  drop(s, work, spilled, enthalpy);
+}
+
+/** Nobody rises (all at the obstacle): the metal taken goes back evenly. */
+function giveBack(s: State, work: PuddleWork, volume: number, enthalpy: number): void {
+  let spilled = 0;
+  for (let n = 0; n < work.nodes.count; n++) {
+    const i = work.column[n]!;
+    const c = s.columnOf[i]!;
+    spilled += addMetal(s, c, i - c * s.plan.ny, volume / work.nodes.count, Math.fround(enthalpy));
+  }
+  drop(s, work, spilled, enthalpy);
+}
+
+function drop(s: State, work: PuddleWork, volume: number, enthalpy: number): void {
+  if (volume <= 0) return;
+  const grams = volume * DENSITY_GPMM3;
+  work.dripped_g += grams;
+  s.ledger.dripped_g += grams;
+  s.ledger.dripped_J += grams * enthalpy;
+}
+
+/**
+ * Weight against retention (Furmidge, from memory): a puddle whose weight ρ g V passes γ · girth · span lets a drop go from its
+ * lowest part. Girth is the wetted width across both plates.
+ */
+function release(s: State, work: PuddleWork): void {
+  const { nodes, column } = work;
+  const { ny, du, y0, dy } = s.plan;
+  const area = s.plan.area_mm2;
+  let volume = 0;
+  let cLow = Number.POSITIVE_INFINITY;
+  let cHigh = -1;
+  let yLow = Number.POSITIVE_INFINITY;
+  let yHigh = Number.NEGATIVE_INFINITY;
+  for (let n = 0; n < nodes.count; n++) {
+    const i = column[n]!;
+    const c = s.columnOf[i]!;
+    const y = y0 + (i - c * ny) * dy;
+    volume += Math.max(0, s.w[i]! - s.bottom[i]!) * area;
+    if (c < cLow) cLow = c;
+    if (c > cHigh) cHigh = c;
+    if (y < yLow) yLow = y;
+    if (y > yHigh) yHigh = y;
+  }
+  const girth = (cHigh - cLow + 1) * du * Math.sqrt(2);
+  const holds = (s.cal.surfaceTension * 1000 * girth * s.cal.releaseSpan) / (s.cal.liquidDensity * GRAVITY_MMPS2);
+  if (volume <= holds) return;
+  const excess = volume - AFTER_DROP * holds;
+  const limit = yLow + DROP_PART * (yHigh - yLow);
+  let depth = 0;
+  for (let n = 0; n < nodes.count; n++) {
+    const i = column[n]!;
+    if (y0 + (i % ny) * dy <= limit) depth += Math.max(0, s.w[i]! - s.bottom[i]!) * area;
+  }
+  if (depth <= 0) return;
+  const share = Math.min(0.9, excess / depth);
+  work.moved.heat = 0;
+  let taken = 0;
+  for (let n = 0; n < nodes.count; n++) {
+    const i = column[n]!;
+    const j = i % ny;
+    if (y0 + j * dy > limit) continue;
+    const liquid = Math.max(0, s.w[i]! - s.bottom[i]!) * area;
+    taken += removeMetal(s, s.columnOf[i]!, j, share * liquid, work.moved);
+  }
+  if (taken > 0) drop(s, work, taken, work.moved.heat / taken);
+}

@@ -1,0 +1,104 @@
+/**
+ * Metal in and out of a column's top, with its enthalpy. The height w is the master (f64); the cells' fills follow from it, so the
+ * mass balance is exact by construction.
+ */
+
+import { SLIVER, stackRod, topCell } from '../grid/columns.ts';
+import { PART } from '../grid/rods.ts';
+import { firstCell } from '../kernel/layout.ts';
+import type { State } from './state.ts';
+
+/** Notes which cells hold the surface of column c at slice j. Every change of the height ends here. */
+function locate(s: State, c: number, j: number): void {
+  const i = c * s.plan.ny + j;
+  const m = topCell(s, c, s.w[i]!);
+  const { layout } = s.heat;
+  s.surfaceCell[i] = firstCell(layout, stackRod(s, c, m)) + j;
+  s.underCell[i] = firstCell(layout, stackRod(s, c, m > 0 ? m - 1 : m)) + j;
+}
+
+/** The same for every column, after heights were set as a whole. */
+export function locateAll(s: State): void {
+  for (let c = 0; c < s.plan.nu; c++) for (let j = 0; j < s.plan.ny; j++) locate(s, c, j);
+}
+
+function setFill(s: State, rod: number, cell: number, value: number): void {
+  const { heat } = s;
+  const old = heat.fill[cell]!;
+  const next = Math.fround(value);
+  if (old === next) return;
+  heat.fill[cell] = next;
+  const full = (next < 1 ? 1 : 0) - (old < 1 ? 1 : 0);
+  const any = (next > 0 ? 1 : 0) - (old > 0 ? 1 : 0);
+  if (full !== 0) {
+    heat.notFull[rod]! += full;
+    if (heat.notFull[rod]! <= 1) heat.flagsStale = true;
+  }
+  if (any !== 0) {
+    heat.holding[rod]! += any;
+    if (heat.holding[rod]! <= 1) heat.flagsStale = true;
+  }
+}
+
+/** Puts metal of enthalpy `h` (J/g) on column c, slice j. Returns the volume that did not fit under the cap, mm³. */
+export function addMetal(s: State, c: number, j: number, volume: number, h: number): number {
+  const { plan, heat } = s;
+  const area = s.plan.area_mm2;
+  const long = s.plan.long_mm;
+  const i = c * plan.ny + j;
+  const from = s.w[i]!;
+  let to = from + volume / area;
+  let spill = 0;
+  if (to > plan.cap[c]!) {
+    spill = (to - plan.cap[c]!) * area;
+    to = plan.cap[c]!;
+  }
+  s.w[i] = to;
+  const last = topCell(s, c, to);
+  for (let m = topCell(s, c, from + 1e-9); m <= last; m++) {
+    const rod = stackRod(s, c, m);
+    const cell = firstCell(heat.layout, rod) + j;
+    const bottom = plan.base[c]! + m * long;
+    const now = (to - bottom) / long;
+    const before = (from - bottom) / long;
+    // Outside 0 to 1: metal above or below this cell.
+    const filled = Math.min(1, now);
+    const had = Math.max(0, before);
+    const gained = filled - had;
+    if (gained <= 0) continue;
+    if (had < SLIVER) {
+      heat.H[cell] = h;
+      heat.peak[cell] = s.plan.rods.part[rod] === PART.WELD ? h : Math.max(h, heat.peak[cell]!);
+      heat.residual[cell] = 0;
+    } else {
+      heat.H[cell] = (heat.H[cell]! * had + h * gained) / filled;
+    }
+    setFill(s, rod, cell, filled);
+  }
+  locate(s, c, j);
+  return spill;
+}
+
+/** Takes metal off the top of column c, slice j; `out.heat` gains its enthalpy x volume (J/g mm³). The column keeps its lowest cell. */
+export function removeMetal(s: State, c: number, j: number, volume: number, out: { heat: number }): number {
+  const { plan, heat } = s;
+  const area = s.plan.area_mm2;
+  const long = s.plan.long_mm;
+  const i = c * plan.ny + j;
+  const from = s.w[i]!;
+  const to = Math.max(plan.base[c]! + long, from - volume / area);
+  if (to >= from) return 0;
+  for (let m = topCell(s, c, from); m >= 0; m--) {
+    const rod = stackRod(s, c, m);
+    const cell = firstCell(heat.layout, rod) + j;
+    const bottom = plan.base[c]! + m * long;
+    if (bottom + long <= to) break;
+    const before = Math.min(1, Math.max(0, (from - bottom) / long));
+    const now = Math.min(1, Math.max(0, (to - bottom) / long));
+    out.heat += heat.H[cell]! * (before - now) * long * area;
+    setFill(s, rod, cell, now);
+  }
+  s.w[i] = to;
+  locate(s, c, j);
+  return (from - to) * area;
+}

@@ -1,0 +1,41 @@
+import type { Advice, Line } from '../../scoring/index.ts';
+import type { Session } from '../core/session/session.ts';
+import { helpOf } from '../core/session/shelf.ts';
+import { exerciseOf } from '../core/session/state.ts';
+import { words } from '../locale/index.ts';
+import { busy, finished, result } from '../page.ts';
+import { VerdictMark } from './verdict-mark.tsx';
+
+const w = words.findings;
+
+/** The verdict and the one thing to change first: before the eye on every screen as soon as the bead has been measured. */
+export function Ruling({ session }: { session: Session }) {
+  const found = result.value;
+  if (!found || busy.value) return null;
+  const welded = finished.value?.recording;
+  const [first] = found.advice;
+  return (
+    <section class="first">
+      <p class="ruling" data-testid="verdict">
+        <VerdictMark verdict={found.verdict} />
+        {found.profile && <span class="against">{found.profile.title}</span>}
+        {welded && <span class="against">{words.level.welded(helpOf(welded, exerciseOf(welded)))}</span>}
+      </p>
+      {first && (
+        <p class="say" data-testid="first">
+          {first.text} <ShowMe session={session} advice={first} />
+        </p>
+      )}
+    </section>
+  );
+}
+
+export function ShowMe({ session, advice }: { session: Session; advice: Advice }) {
+  if (advice.y_mm === null && advice.t_s === null) return null;
+  return (
+    <button type="button" class="link" onClick={() => session.goTo(advice.y_mm, advice.t_s)}>
+      {w.show}
+      {advice.y_mm !== null && <span class="unit"> {w.place({ y_mm: advice.y_mm } as Line)}</span>}
+    </button>
+  );
+}

@@ -1,7 +1,0 @@
-import { parentPort, workerData } from 'node:worker_threads';
-import { answerOf, type Job } from './job.ts';
-import type { Judge } from './scored.ts';
-
-// The judge comes once with the thread; then one file after another.
-const judge = workerData as Judge;
-parentPort?.on('message', (job: Job) => parentPort?.postMessage(answerOf(job, judge)));

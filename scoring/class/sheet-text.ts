@@ -1,0 +1,102 @@
+import { said } from '../words/names.ts';
+import type { Entry, TraineeRow } from './entry.ts';
+import { faultName } from './faults.ts';
+import { FIRST_RULE } from './first-three.ts';
+import type { ClassSheet } from './sheet.ts';
+
+export const TABLE_HEAD = [
+  'trainee',
+  'exercise',
+  'device',
+  'attempts',
+  'within',
+  'first',
+  'latest',
+  'median of last 5',
+  'spread',
+  'common fault',
+] as const;
+
+/** Cells of a row, in the order of the heading. */
+export function tableCells(row: TraineeRow): string[] {
+  return [
+    row.trainee,
+    row.exercise ?? 'none',
+    row.device,
+    String(row.attempts.length),
+    String(row.within),
+    numberAndVerdict(row.first),
+    numberAndVerdict(row.latest),
+    row.median === null ? '–' : said(row.median),
+    row.spread === null ? '–' : `${row.spread.from} to ${row.spread.to}`,
+    row.commonFault === null ? 'none' : faultName(row.commonFault),
+  ];
+}
+
+function numberAndVerdict(e: Entry): string {
+  const { score, verdict } = e.scored.result;
+  return score === null ? verdict : `${score}, ${verdict}`;
+}
+
+/** What of a class is said above the table. */
+export function headline(sheet: ClassSheet): string {
+  const days =
+    sheet.days === null
+      ? ''
+      : sheet.days.from === sheet.days.to
+        ? `, ${sheet.days.from}`
+        : `, ${sheet.days.from} to ${sheet.days.to}`;
+  const left = [
+    ...(sheet.notCounted.length > 0 ? [`${sheet.notCounted.length} kept and not counted`] : []),
+    ...(sheet.bad.length > 0 ? [`${sheet.bad.length} that could not be read`] : []),
+  ];
+  return `${count(sheet.trainees, 'trainee')}, ${count(sheet.files, 'file')}${days}: ${sheet.counted} counted${left.length > 0 ? `, ${left.join(', ')}` : ''}.`;
+}
+
+export function commonSaid(sheet: ClassSheet): string {
+  const common = sheet.commonFault;
+  if (common === null) return 'No two trainees share a fault among their latest attempts.';
+  return `Common fault of the class: ${faultName(common.code)}, ${count(common.trainees, 'trainee')}, ${count(common.attempts, 'attempt')} among the latest.`;
+}
+
+function count(n: number, noun: string): string {
+  return `${n} ${noun}${n === 1 ? '' : 's'}`;
+}
+
+/** The sheet for a terminal. */
+export function sheetText(sheet: ClassSheet): string {
+  const rows = [[...TABLE_HEAD], ...sheet.rows.map(tableCells)];
+  const widths = rows[0]!.map((_, c) => Math.max(...rows.map((row) => row[c]!.length)));
+  return [
+    headline(sheet),
+    commonSaid(sheet),
+    '',
+    sheet.firstThree.length === 0 ? 'Nobody has a fault to be seen first.' : 'See first:',
+    ...sheet.firstThree.flatMap((f, i) => [
+      `  ${i + 1}. ${f.trainee} (${f.device}): ${f.fault}, ${f.times} of the last ${f.of}. ${f.says}`,
+      `     cut ${f.entry.file}${f.y_mm === null ? '' : ` at ${said(f.y_mm)} mm`}${f.line === null ? '' : `: ${f.line}`}`,
+    ]),
+    ...(sheet.firstThree.length === 0 ? [] : [`  ${FIRST_RULE}`]),
+    '',
+    ...rows.map((row) =>
+      row
+        .map((cell, c) => cell.padEnd(widths[c]!))
+        .join('  ')
+        .trimEnd(),
+    ),
+    '',
+    ...listed('Kept, not counted:', sheet.notCounted, (e) => e.notCounted),
+    ...listed('Counted, though something does not fit:', sheet.mismatched, (e) => e.mismatches),
+    ...listed('No trainee in the file name:', sheet.unnamed, (e) => [
+      numberAndVerdict(e),
+      ...(e.fault === null ? [] : [faultName(e.fault.code)]),
+    ]),
+    ...(sheet.bad.length === 0 ? [] : ['Could not be read:', ...sheet.bad.map((b) => `  ${b.reason}`)]),
+    ...(sheet.folders.length === 0 ? [] : [`Not looked into: ${sheet.folders.map((f) => `${f}/`).join(', ')}`]),
+    ...sheet.notes,
+  ].join('\n');
+}
+
+function listed(title: string, entries: readonly Entry[], what: (e: Entry) => string[]): string[] {
+  return entries.length === 0 ? [] : [title, ...entries.map((e) => `  ${e.file}: ${what(e).join('; ')}`)];
+}

@@ -1,0 +1,66 @@
+import type { DeviceInfo } from '../../engine/index.ts';
+import type { Attempt } from '../attempt/attempt.ts';
+import { type Span, spanBetween, type Trace } from '../attempt/trace.ts';
+import type { Asked, Band, Exercise } from '../schema/exercise.ts';
+import type { Motion } from '../schema/motion.ts';
+import type { Result } from '../schema/result.ts';
+import { readEnds } from './bead/ends.ts';
+import { readBead } from './bead/summary.ts';
+import type { Survey } from './bead/survey.ts';
+import { type NotMeasured, readHand } from './hand/motion.ts';
+import { type Way, wayOf, weldedTwice_mm } from './hand/passes.ts';
+import { readStops } from './hand/stops.ts';
+import { processFigures } from './process.ts';
+import type { FreezeStamps } from './section/station.ts';
+
+/** What has to be known besides the attempt to measure it; no limit is among it. */
+export interface MeasureQuestion {
+  /** The attempt's cuts. */
+  survey: Survey;
+  judged: Exercise['judged'];
+  asked: Asked | null;
+  device: DeviceInfo;
+  lead: Band;
+  /** Only the upper root crossing of a cycle counts (looping triangle). */
+  upperOnly: boolean;
+}
+
+/** Everything read off one attempt. */
+export interface Measures {
+  motion: Motion;
+  bead: Result['bead'];
+  /** Freeze stamps of each station, same order. */
+  stamps: readonly FreezeStamps[];
+  process: Result['process'];
+  /** Which way the torch went over the judged length. */
+  way: Way;
+  /** Length of the judged joint over which the arc came back to finished bead. */
+  weldedTwice_mm: number;
+  notMeasured: NotMeasured[];
+}
+
+/** Measures an attempt once: the hand from its trace, the bead from its cuts, the machine from its accounts. */
+export function measure(attempt: Attempt, q: MeasureQuestion): Measures {
+  const { trace, simulation } = attempt;
+  const { from_mm, to_mm } = q.judged;
+  const stops = readStops(trace);
+  const span = spanBetween(trace, from_mm, to_mm);
+  const hand = readHand(trace, span ?? wholeSpan(trace), { ...q, breaks: stops.breaks });
+  const ends = readEnds(attempt, q.survey, stops);
+  const along = readBead(q.survey, simulation.cell_mm, q.judged, q.asked);
+  const motion = { ...hand.motion, ...ends.motion };
+  return {
+    motion,
+    bead: { ...along.bead, ...ends.bead },
+    stamps: along.stamps,
+    process: processFigures(simulation, attempt.accounts, motion.travel_mmps, q.asked),
+    way: wayOf(trace, q.judged, stops.technique),
+    weldedTwice_mm: weldedTwice_mm(trace, from_mm, to_mm, stops.technique),
+    notMeasured: [...hand.notMeasured, ...ends.notMeasured],
+  };
+}
+
+/** Where the arc burned at all: a drill that never reached the judged length still shows what the hand did. */
+function wholeSpan(trace: Trace): Span | null {
+  return spanBetween(trace, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
+}

@@ -1,0 +1,82 @@
+import { rowsCsv, rowsJsonl } from '../../class/rows.ts';
+import { describeFound, InputError } from '../../schema/problem.ts';
+import { writeText } from '../files.ts';
+import { type FolderScores, scoreFolder } from '../score-folder.ts';
+import { exerciseFor, profileFor } from './options.ts';
+import { ProgressLine, plain, type Terminal } from './terminal.ts';
+
+/** Options every command on a folder shares. */
+export interface FolderFlags {
+  exercise?: string;
+  profile?: string;
+  workers?: number;
+  fresh?: true;
+  journal?: string | false;
+}
+
+/** Scores a folder with progress on the terminal; bad files are named on `err`. @throws InputError */
+export async function scoresOf(folder: string, flags: FolderFlags, terminal: Terminal): Promise<FolderScores> {
+  const judge = {
+    exercise: flags.exercise === undefined ? null : exerciseFor(flags.exercise),
+    profile: flags.profile === undefined ? null : profileFor(flags.profile),
+  };
+  const line = new ProgressLine(terminal);
+  const scores = await scoreFolder(folder, {
+    judge,
+    fresh: flags.fresh === true,
+    ...(flags.workers === undefined ? {} : { workers: flags.workers }),
+    ...(flags.journal === undefined ? {} : { journal: flags.journal === false ? null : flags.journal }),
+    progress: (p) => line.show(p),
+  });
+  line.end();
+  for (const { reason } of scores.bad) terminal.err(`${plain(reason)}\n`);
+  if (scores.folders.length > 0) {
+    terminal.err(`Not looked into: ${scores.folders.map((f) => plain(`${f}/`)).join(', ')}\n`);
+  }
+  if (scores.journalFault !== null) {
+    terminal.err(`Finished scores are not kept for the next run: ${plain(scores.journalFault)}\n`);
+  }
+  return scores;
+}
+
+export interface ScoreFolderFlags extends FolderFlags {
+  out?: string;
+  json?: true;
+  strict?: true;
+}
+
+/** @returns exit code: 0 done, 1 with --strict where an attempt is not within, 2 where a file could not be scored */
+export async function scoreFolderCommand(folder: string, flags: ScoreFolderFlags, terminal: Terminal): Promise<number> {
+  const write = writerFor(flags.out);
+  const scores = await scoresOf(folder, flags, terminal);
+  const { scored, bad, known } = scores;
+  if (write !== null) {
+    writeText(write.path, write.text(scored));
+  } else if (flags.json) {
+    terminal.out(rowsJsonl(scored));
+  } else {
+    for (const s of scored) {
+      const first = s.result.advice[0];
+      terminal.out(`${plain(s.file)}: ${s.result.verdict}.${first === undefined ? '' : ` ${plain(first.text)}`}\n`);
+    }
+  }
+  const count = (verdict: string): number => scored.filter((s) => s.result.verdict === verdict).length;
+  const summary = [
+    `${scored.length} of ${scored.length + bad.length} files scored${known > 0 ? ` (${known} of them before)` : ''}`,
+    `${count('within')} within, ${count('outside')} outside, ${count('too close to call')} too close to call, ${count('no verdict')} without a verdict`,
+    ...(bad.length > 0 ? [`${bad.length} could not be read, named above`] : []),
+    ...(write === null ? [] : [`written to ${write.path}`]),
+  ];
+  if (!flags.json) terminal.out(`${summary.join('; ')}.\n`);
+  if (bad.length > 0) return 2;
+  return flags.strict && scored.some((s) => s.result.verdict !== 'within') ? 1 : 0;
+}
+
+function writerFor(out: string | undefined): { path: string; text: typeof rowsCsv } | null {
+  if (out === undefined) return null;
+  if (/\.csv$/i.test(out)) return { path: out, text: rowsCsv };
+  if (/\.jsonl$/i.test(out)) return { path: out, text: rowsJsonl };
+  throw new InputError('score', [
+    { path: '--out', found: describeFound(out), allowed: 'a file name ending in .csv or .jsonl' },
+  ]);
+}

@@ -1,0 +1,51 @@
+import { Command } from 'commander';
+import { attemptOf } from '../../attempt/attempt.ts';
+import { sectionSvg } from '../../draw/section-svg.ts';
+import { readSection } from '../../measures/section/station.ts';
+import { InputError } from '../../schema/problem.ts';
+import { readRecording } from '../../schema/read.ts';
+import { said } from '../../words/names.ts';
+import { sectionText } from '../../words/section.ts';
+import { readText, writeText } from '../files.ts';
+import { number } from './options.ts';
+
+interface SectionFlags {
+  at: number;
+  svg?: string;
+  json?: true;
+}
+
+const HELP = `
+Examples:
+    $ toehold section attempt.json --at 25
+    $ toehold section attempt.json --at 25 --svg cut.svg
+    $ toehold section attempt.json --at 25 --json`;
+
+export function sectionCommand(print: (text: string) => void): Command {
+  return new Command('section')
+    .description('cut the weld at one height and measure the cut')
+    .argument('<attempt>', 'recording to cut')
+    .requiredOption('--at <mm>', 'height of the cut above the bottom of the joint', number(0, 300, 'mm'))
+    .option('--svg <file>', 'draw the cut as an etched macro into this file')
+    .option('--json', 'print the readings as JSON')
+    .addHelpText('after', HELP)
+    .action((file: string, flags: SectionFlags) => {
+      const recording = readRecording(readText(file), file);
+      const { joint } = recording.simulation;
+      if (flags.at > joint.length_mm) {
+        throw new InputError('section', [
+          {
+            path: '--at',
+            found: String(flags.at),
+            allowed: `0 to ${said(joint.length_mm)} mm, the length of this joint`,
+          },
+        ]);
+      }
+      const cut = attemptOf(recording).section(flags.at);
+      const reading = readSection(cut);
+      if (flags.svg !== undefined) writeText(flags.svg, sectionSvg(cut, reading?.station ?? null));
+      if (flags.json) print(JSON.stringify(reading ?? { station: null, stamps: null }, null, 2));
+      else print(sectionText(flags.at, reading, joint.kind));
+      if (flags.svg !== undefined && !flags.json) print(`Drawn in ${flags.svg}`);
+    });
+}

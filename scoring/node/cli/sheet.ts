@@ -1,0 +1,59 @@
+import { Command } from 'commander';
+import { type ClassSheet, classSheet } from '../../class/sheet.ts';
+import { sheetCsv } from '../../class/sheet-csv.ts';
+import { sheetText } from '../../class/sheet-text.ts';
+import { classHtml } from '../../papers/class-html.ts';
+import { describeFound, InputError } from '../../schema/problem.ts';
+import { writeText } from '../files.ts';
+import { classPaper, classPdf } from '../papers.ts';
+import { folderOptions } from './score.ts';
+import { type FolderFlags, scoresOf } from './score-folder.ts';
+import { plain, type Terminal } from './terminal.ts';
+
+const HELP = `
+One row for each trainee, exercise and device: first attempt, latest, median and spread of the last five, common fault. Then the common
+fault of the class and the three to see first, with the cut to put on the table. Robots, copies and edited files are named, kept and not
+counted. Nobody is ranked, and devices are never compared.
+
+Examples:
+    $ toehold sheet monday/
+    $ toehold sheet monday/ --out monday.html
+    $ toehold sheet monday/ --out monday.pdf
+    $ toehold sheet monday/ --out monday.csv
+
+Exit code 0: done. 2: a file could not be read; it is named on the sheet, which is written all the same.`;
+
+type SheetFlags = FolderFlags & { out?: string };
+
+/** @param finish called with the exit code */
+export function sheetCommand(terminal: Terminal, finish: (code: number) => void): Command {
+  const command = new Command('sheet')
+    .description('class sheet of a folder of attempts: who does what, common faults, the three to see first')
+    .argument('<folder>', 'folder of recordings');
+  return folderOptions(command)
+    .option('--out <file>', 'write it to this .html, .pdf or .csv file')
+    .addHelpText('after', HELP)
+    .action(async (folder: string, flags: SheetFlags) => {
+      const make = makerFor(flags.out);
+      const scores = await scoresOf(folder, flags, terminal);
+      const sheet = classSheet(scores);
+      if (make === null || flags.out === undefined) terminal.out(`${plain(sheetText(sheet))}\n`);
+      else {
+        writeText(flags.out, await make(sheet, folder));
+        terminal.out(`Written to ${flags.out}\n`);
+      }
+      finish(scores.bad.length > 0 ? 2 : 0);
+    });
+}
+
+type Maker = (sheet: ClassSheet, folder: string) => string | Promise<Uint8Array>;
+
+function makerFor(out: string | undefined): Maker | null {
+  if (out === undefined) return null;
+  if (/\.html?$/i.test(out)) return (sheet, folder) => classHtml(classPaper(sheet, folder));
+  if (/\.pdf$/i.test(out)) return (sheet, folder) => classPdf(classPaper(sheet, folder));
+  if (/\.csv$/i.test(out)) return (sheet) => sheetCsv(sheet);
+  throw new InputError('sheet', [
+    { path: '--out', found: describeFound(out), allowed: 'a file name ending in .html, .pdf or .csv' },
+  ]);
+}

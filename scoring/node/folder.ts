@@ -1,0 +1,78 @@
+import { readdirSync, realpathSync } from 'node:fs';
+import { join, sep } from 'node:path';
+import { InputError } from '../schema/problem.ts';
+import { readBytes, whyNot } from './files.ts';
+
+/** Most files of one folder taken in. */
+const MOST_FILES = 5000;
+
+/** Ends of names of packed files, which are refused by name and never opened. */
+const PACKED_END = /\.(gz|tgz|zip|bz2|xz|zst|br|7z|rar)$/i;
+
+/** What is in a folder of recordings. */
+export interface FolderList {
+  /** Names of the files to read, sorted by code unit so that the order is the same everywhere. */
+  files: string[];
+  /** Subfolders, which are not looked into. */
+  folders: string[];
+}
+
+/**
+ * Files of a folder that are or should be recordings: names ending in .json, and packed ones so that they can be refused by name.
+ * Hidden files and other kinds are passed over.
+ * @throws InputError when the folder cannot be read, holds none, or too many
+ */
+export function listFolder(folder: string): FolderList {
+  const files: string[] = [];
+  const folders: string[] = [];
+  try {
+    for (const entry of readdirSync(folder, { withFileTypes: true })) {
+      if (entry.name.startsWith('.')) continue;
+      if (entry.isDirectory()) folders.push(entry.name);
+      else if (/\.json$/i.test(entry.name) || PACKED_END.test(entry.name)) files.push(entry.name);
+    }
+  } catch (cause) {
+    throw new InputError(folder, [{ path: '', found: whyNot(cause), allowed: 'a folder of recordings' }]);
+  }
+  if (files.length === 0) {
+    throw new InputError(folder, [
+      { path: '', found: 'a folder without .json files', allowed: 'a folder of recordings' },
+    ]);
+  }
+  if (files.length > MOST_FILES) {
+    throw new InputError(folder, [
+      { path: '', found: `${files.length} files`, allowed: `at most ${MOST_FILES} in one folder` },
+    ]);
+  }
+  return { files: files.sort(), folders: folders.sort() };
+}
+
+/**
+ * Bytes of one file of a folder. A link is followed only to a file inside the folder.
+ * @throws InputError naming the file
+ */
+export function readInFolder(folder: string, name: string): Uint8Array {
+  if (name.includes('/') || name.includes(sep) || name === '..') {
+    throw new InputError(name, [{ path: '', found: 'a path', allowed: 'the name of a file in the folder' }]);
+  }
+  if (PACKED_END.test(name)) {
+    throw new InputError(name, [
+      { path: '', found: 'a packed file', allowed: 'plain JSON text; unpack it first, packed files are not opened' },
+    ]);
+  }
+  const path = join(folder, name);
+  let real: string;
+  let root: string;
+  try {
+    root = realpathSync(folder);
+    real = realpathSync(path);
+  } catch (cause) {
+    throw new InputError(name, [{ path: '', found: whyNot(cause), allowed: 'a file that can be read' }]);
+  }
+  if (!real.startsWith(root.endsWith(sep) ? root : root + sep)) {
+    throw new InputError(name, [
+      { path: '', found: 'a link out of the folder', allowed: 'a file that lies in the folder itself' },
+    ]);
+  }
+  return readBytes(real, name, false);
+}

@@ -1,0 +1,16 @@
+/** What of scoring needs Node: folders on worker threads, class sheets, reports as PDF and PNG. The rest is in index.ts and runs anywhere. */
+
+export { type Entry, LATEST, type TraineeRow } from '../class/entry.ts';
+export { faultName } from '../class/faults.ts';
+export { type AttemptName, readAttemptName } from '../class/file-name.ts';
+export { FIRST_RULE, type First } from '../class/first-three.ts';
+export { rowsCsv, rowsJsonl } from '../class/rows.ts';
+export { type BadFile, type Judge, type Scored, scoreBytes } from '../class/scored.ts';
+export { type ClassSheet, classSheet } from '../class/sheet.ts';
+export { sheetCsv } from '../class/sheet-csv.ts';
+export { sheetText } from '../class/sheet-text.ts';
+export { classHtml } from '../papers/class-html.ts';
+export type { ClassPaper, FirstOnPaper } from '../papers/class-paper.ts';
+export { JOURNAL_NAME } from './journal.ts';
+export { attemptPdf, classPaper, classPdf, pngOf } from './papers.ts';
+export { type FolderOptions, type FolderScores, MOST_WORKERS, type Progress, scoreFolder } from './score-folder.ts';

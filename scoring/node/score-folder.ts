@@ -1,0 +1,109 @@
+import { availableParallelism } from 'node:os';
+import { join } from 'node:path';
+import { type BadFile, digest, type Judge, type Scored } from '../class/scored.ts';
+import { InputError } from '../schema/problem.ts';
+import { listFolder, readInFolder } from './folder.ts';
+import { JOURNAL_NAME, Journal } from './journal.ts';
+import { beside, workThrough } from './pool.ts';
+import type { Answer, Job } from './worker.ts';
+
+/** How a folder is scored. */
+export interface FolderOptions {
+  judge?: Judge;
+  /** Worker threads, 1 to 64; left out: one for each core, no more than there are files. */
+  workers?: number;
+  /** File the finished scores are kept in; left out: a hidden file in the folder itself; null: none is kept. */
+  journal?: string | null;
+  /** Score every file again, whatever the journal holds. */
+  fresh?: boolean;
+  /** Called after each file. */
+  progress?: (p: Progress) => void;
+}
+
+/** How far it is, after each file. */
+export interface Progress {
+  done: number;
+  total: number;
+  /** Files taken from the journal. */
+  known: number;
+  /** File just finished. */
+  file: string;
+}
+
+/** Everything a folder came to. */
+export interface FolderScores {
+  folder: string;
+  /** Sorted by file name, at any worker count. */
+  scored: Scored[];
+  bad: BadFile[];
+  /** Subfolders, which are not looked into. */
+  folders: string[];
+  /** How many scores came from the journal. */
+  known: number;
+  /** Why finished scores could not be kept; null where they were. */
+  journalFault: string | null;
+}
+
+const NO_JUDGE: Judge = { exercise: null, profile: null };
+/** Most worker threads. */
+export const MOST_WORKERS = 64;
+
+/**
+ * Scores every recording of a folder on worker threads. A bad file is named and the rest is scored.
+ * @throws InputError when the folder itself cannot be read
+ */
+export async function scoreFolder(folder: string, options: FolderOptions = {}): Promise<FolderScores> {
+  const { files, folders } = listFolder(folder);
+  const judge = options.judge ?? NO_JUDGE;
+  const path = options.journal === undefined ? join(folder, JOURNAL_NAME) : options.journal;
+  const journal = new Journal(path, judge, options.fresh === true);
+  const scored: Scored[] = [];
+  const bad: BadFile[] = [];
+  let known = 0;
+  const tell = (file: string): void =>
+    options.progress?.({ done: scored.length + bad.length, total: files.length, known, file });
+
+  const waiting = [...files];
+  /** The next file that has to be welded; those in the journal and those that cannot be read are settled on the way. */
+  const next = (): Job | null => {
+    for (let file = waiting.shift(); file !== undefined; file = waiting.shift()) {
+      try {
+        const bytes = readInFolder(folder, file);
+        const before = journal.find(file, digest(bytes));
+        if (before === undefined) return { file, bytes };
+        scored.push(before);
+        known++;
+      } catch (error) {
+        if (!(error instanceof InputError)) throw error;
+        bad.push({ file, reason: error.message });
+      }
+      tell(file);
+    }
+    return null;
+  };
+  const workers = Math.min(options.workers ?? availableParallelism(), files.length, MOST_WORKERS);
+  await workThrough<Job, Answer>({
+    worker: beside(import.meta.url, 'worker'),
+    data: judge,
+    threads: workers,
+    next,
+    answered: ({ file }, answer) => {
+      if (answer.ok) {
+        scored.push(answer.scored);
+        journal.add(answer.scored);
+      } else bad.push({ file, reason: answer.reason });
+      tell(file);
+    },
+    brokeOff: ({ file }, why) => {
+      bad.push({ file, reason: `${file}: scoring broke off (${why})` });
+      tell(file);
+    },
+  });
+  scored.sort(byFile);
+  bad.sort(byFile);
+  return { folder, scored, bad, folders, known, journalFault: journal.fault };
+}
+
+function byFile(a: { file: string }, b: { file: string }): number {
+  return a.file < b.file ? -1 : a.file > b.file ? 1 : 0;
+}

@@ -1,0 +1,115 @@
+import { attemptOf } from '../attempt/attempt.ts';
+import type { Entry } from '../class/entry.ts';
+import { FIRST_RULE, type First } from '../class/first-three.ts';
+import { digest } from '../class/scored.ts';
+import type { ClassSheet } from '../class/sheet.ts';
+import { commonSaid, headline } from '../class/sheet-text.ts';
+import { sectionSvg } from '../draw/section-svg.ts';
+import { readSection } from '../measures/section/station.ts';
+import { textOf } from '../schema/bytes.ts';
+import { InputError } from '../schema/problem.ts';
+import { readRecording } from '../schema/read.ts';
+import { said } from '../words/names.ts';
+import { CAUTIONS, NOT_MODELLED } from '../words/statements.ts';
+
+/** Bytes of a file by its name. @throws InputError when it cannot be read */
+export type OpenFile = (file: string) => Uint8Array;
+
+/** One of the three to see first, with its cut drawn. */
+export interface FirstOnPaper {
+  who: string;
+  fault: string;
+  times: string;
+  says: string;
+  file: string;
+  cut: string | null;
+  caption: string;
+}
+
+/** All that stands on the class report, ready to be set. */
+export interface ClassPaper {
+  title: string;
+  headline: string;
+  common: string;
+  first: FirstOnPaper[];
+  firstRule: string;
+  sheet: ClassSheet;
+  /** Named lists under the table: title and a sentence for each file. */
+  lists: [string, string[]][];
+  notModelled: string;
+  cautions: string;
+  block: [string, string][];
+}
+
+/**
+ * The class report. The three to see first are welded again to draw their cuts.
+ * @param open bytes of a recording by its file's name; an InputError is said under the cut that cannot be drawn
+ */
+export function classPaper(sheet: ClassSheet, open: OpenFile): ClassPaper {
+  const exercises = [...new Set(sheet.rows.map((r) => r.exercise ?? 'none'))].sort();
+  const file = (e: Entry, what: readonly string[]): string => `${e.file}: ${what.join('; ')}`;
+  return {
+    title: 'Class sheet',
+    headline: headline(sheet),
+    common: commonSaid(sheet),
+    first: sheet.firstThree.map((f, i) => firstOnPaper(f, i, open)),
+    firstRule: FIRST_RULE,
+    sheet,
+    lists: [
+      ['Kept, not counted', sheet.notCounted.map((e) => file(e, e.notCounted))],
+      ['Counted, though something does not fit', sheet.mismatched.map((e) => file(e, e.mismatches))],
+      ['No trainee in the file name', sheet.unnamed.map((e) => file(e, [e.scored.result.verdict]))],
+      ['Could not be read', sheet.bad.map((b) => b.reason)],
+      ['Not looked into', sheet.folders.map((f) => `${f}/`)],
+      ['To know', sheet.notes],
+    ],
+    notModelled: NOT_MODELLED.join('; '),
+    cautions: CAUTIONS.join(' '),
+    block: [
+      ['Class', ''],
+      [
+        'Days',
+        sheet.days === null
+          ? ''
+          : sheet.days.from === sheet.days.to
+            ? sheet.days.from
+            : `${sheet.days.from} to ${sheet.days.to}`,
+      ],
+      ['Exercise', exercises.join(', ')],
+      ['Instructor, initials', ''],
+    ],
+  };
+}
+
+function firstOnPaper(f: First, i: number, open: OpenFile): FirstOnPaper {
+  const { cut, caption } = cutOf(f, i, open);
+  return {
+    who: `${i + 1}. ${f.trainee}`,
+    fault: f.fault,
+    times: `${f.times} of the last ${f.of}, ${f.device}`,
+    says: f.says,
+    file: f.entry.file,
+    cut,
+    caption,
+  };
+}
+
+/** The cut drawn, or the reason why it is not: the file may have changed since it was scored. */
+function cutOf(f: First, i: number, open: OpenFile): { cut: string | null; caption: string } {
+  if (f.y_mm === null) return { cut: null, caption: 'No place along the joint to cut at.' };
+  const { file, scored } = f.entry;
+  try {
+    const bytes = open(file);
+    if (digest(bytes) !== scored.sha256) return { cut: null, caption: `${file} has changed since it was scored.` };
+    const section = attemptOf(readRecording(textOf(bytes, file), file)).section(f.y_mm);
+    const station = readSection(section)?.station ?? null;
+    const line = f.line === null ? '' : ` Farthest outside: ${f.line}.`;
+    return {
+      cut: sectionSvg(section, station, { id: `first${i}`, bare: true }),
+      caption: `Cut at ${said(f.y_mm)} mm.${line}`,
+    };
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return { cut: null, caption: error.message };
+  }
+}

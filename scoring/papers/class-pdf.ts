@@ -1,0 +1,62 @@
+import type { Content, TableCell } from 'pdfmake/interfaces';
+import { TABLE_HEAD, tableCells } from '../class/sheet-text.ts';
+import { seeFirst } from './class-html.ts';
+import type { ClassPaper, FirstOnPaper } from './class-paper.ts';
+import { type PaperFonts, pdfOf, TEXT_WIDTH } from './pdf.ts';
+import { framed, heading, ruled, titled } from './pdf-parts.ts';
+
+const GAP = 14;
+const CUT = (TEXT_WIDTH - 2 * GAP) / 3;
+
+/** The class report as a PDF on A4. Same scores, same bytes. */
+export function classPdf(p: ClassPaper, fonts: PaperFonts): Promise<Uint8Array> {
+  const rows = p.sheet.rows.map((row): TableCell[] => [
+    ...tableCells(row).map((text, i) => ({ text, bold: i === 0, fontSize: 7.2 })),
+    { text: '' },
+  ]);
+  return pdfOf(
+    {
+      title: p.title,
+      subject: p.headline,
+      block: p.block,
+      content: [
+        ...heading(p.title, null, p.headline),
+        { text: p.common, fontSize: 12, margin: [0, 0, 0, 8] },
+        { text: p.first.length === 0 ? 'Nobody has a fault to be seen first.' : seeFirst(p), bold: true },
+        {
+          columns: p.first.map((f) => ({ width: CUT, stack: first(f) })),
+          columnGap: GAP,
+          margin: [0, 3, 0, 2],
+        },
+        ...(p.first.length === 0
+          ? []
+          : [{ text: p.firstRule, fontSize: 6.4, margin: [0, 2, 0, 0] as [number, number, number, number] }]),
+        {
+          stack: [
+            ruled(
+              ['auto', 'auto', 'auto', 'auto', 'auto', 'auto', 'auto', 'auto', 'auto', '*', 38],
+              [...TABLE_HEAD, 'real coupon'],
+              rows,
+              10,
+            ),
+          ],
+          margin: [0, 8, 0, 0],
+        },
+        ...p.lists.flatMap(([title, items]) => titled(title, items)),
+        { text: `Not modelled: ${p.notModelled}.`, fontSize: 6.8, margin: [0, 8, 0, 0] },
+        { text: p.cautions, fontSize: 6.8, margin: [0, 2, 0, 0] },
+      ],
+    },
+    fonts,
+  );
+}
+
+function first(f: FirstOnPaper): Content[] {
+  return [
+    ...(f.cut === null ? [{ text: f.caption, fontSize: 6.8 }] : [framed(f.cut, CUT, f.caption)]),
+    { text: f.who, bold: true, fontSize: 10, margin: [0, 5, 0, 0] },
+    { text: [{ text: f.fault, bold: true }, `, ${f.times}`] },
+    { text: f.says, margin: [0, 1, 0, 1] },
+    { text: f.file, fontSize: 6.2 },
+  ];
+}

@@ -1,5 +1,0 @@
-/** Reports as data and HTML; PDF and PNG, which need Node, are in node.ts. */
-
-export { attemptHtml } from './attempt-html.ts';
-export { type AttemptPaper, attemptPaper, type PaperLine, type PaperOptions } from './attempt-paper.ts';
-export { standingSvg } from './standing-svg.ts';

@@ -1,0 +1,265 @@
+/**
+ * Every code a result can carry is given by something: a row for each, made from one welded attempt with a few facts turned. A code without a
+ * row does not compile; a row that does not give its code fails.
+ */
+import { describe, expect, it } from 'vitest';
+import { defaultWeave, ENGINE_VERSION, noFaults } from '../../../engine/index.ts';
+import { adviceFor } from '../../../scoring/advice/choose.ts';
+import type { Facts } from '../../../scoring/advice/facts.ts';
+import { exerciseNamed, type Line, type Motion, type Station } from '../../../scoring/index.ts';
+import type { BeadStop } from '../../../scoring/schema/ends.ts';
+import type { Restart, Stop } from '../../../scoring/schema/motion.ts';
+import {
+  type AdviceCode,
+  adviceCodes,
+  type NoteCode,
+  noteCodes,
+  type ReasonCode,
+  reasonCodes,
+} from '../../../scoring/schema/result.ts';
+import { notesFor } from '../../../scoring/verdict/notes.ts';
+import { type ReasonQuestion, reasonsFor } from '../../../scoring/verdict/reasons.ts';
+import { adviceSaid } from '../../../scoring/words/advice.ts';
+import { noteSaid, reasonSaid } from '../../../scoring/words/verdict.ts';
+import { exerciseOf, judge, MOUSE, seen, weld } from '../welds.ts';
+
+const given = { joint: { length_mm: 40, plateA_mm: 5, plateB_mm: 5 }, process: { feed_mpmin: 4.6, volts_V: 18 } };
+const exercise = exerciseOf(given);
+const recording = weld({ ...given, device: MOUSE });
+const attempt = seen(recording);
+const result = judge(recording);
+const { bead, motion, process: figures } = result;
+
+/** An attempt with nothing against it and nothing of note. */
+const sound: ReasonQuestion = {
+  recording,
+  attempt: { ...attempt, accounts: { ...attempt.accounts, dripped_g: 0 } },
+  exercise,
+  exerciseGiven: false,
+  bead: { ...bead, bare_mm: [] },
+  weldedTwice_mm: 0,
+  way: 'up',
+};
+
+type Changes = Partial<Omit<ReasonQuestion, 'recording' | 'attempt'>> & {
+  recording?: Partial<ReasonQuestion['recording']>;
+  attempt?: Partial<ReasonQuestion['attempt']>;
+  accounts?: Partial<ReasonQuestion['attempt']['accounts']>;
+};
+
+function asked(changes: Changes): ReasonQuestion {
+  const accounts = { ...sound.attempt.accounts, ...changes.accounts };
+  return {
+    ...sound,
+    ...changes,
+    recording: { ...recording, ...changes.recording },
+    attempt: { ...sound.attempt, accounts, ...changes.attempt },
+  };
+}
+
+const aids = { pacer: false, beat: true, toeMarks: true, plainView: false, handRig: { gun_g: 400, hose: 0.3 } };
+const test = exerciseNamed('test-piece')!;
+const { fed_g } = attempt.accounts;
+const later = recording.poses.u.map((u, i) => (i === 250 ? u + 40 : u));
+
+const reasonRows: Record<ReasonCode, Changes> = {
+  'no-exercise': { exercise: null },
+  'no-arc': { accounts: { arcTime_s: 0 } },
+  'judged-length-not-covered': { bead: { ...bead, bare_mm: [30] } },
+  'vertical-down': { way: 'down' },
+  'no-climb': { way: 'nowhere' },
+  'dropped-out': { accounts: { dripped_g: 0.2 * fed_g } },
+  'second-pass': { weldedTwice_mm: 12 },
+  'machine-too-slow': { recording: { ended: 'too-slow' } },
+  'settings-edited': { exercise: { ...exercise, process: { ...exercise.process, volts_V: 21 } } },
+  'recording-edited': { recording: { poses: { ...recording.poses, u: later } } },
+  'header-edited': { recording: { device: { ...MOUSE, scale: 7 } } },
+  'state-differs': { attempt: { states: attempt.states.map((hash, i) => (i === 3 ? `${hash}0` : hash)) } },
+  'exercise-edited': { exercise: { ...test, teaches: 'something else' } },
+  'aids-in-test': { exercise: test, recording: { aids } },
+  'books-open': { accounts: { energyError: Number.NaN } },
+};
+
+const noteRows: Record<NoteCode, Changes> = {
+  robot: { recording: { origin: { kind: 'robot', weave: defaultWeave(), faults: noFaults() } } },
+  aids: { exercise: test, recording: { aids } },
+  'hand-rig': { recording: { aids } },
+  'engine-differs': { recording: { engine: '0.0.1' } },
+  'no-chain': { recording: { chain: null } },
+  'origin-device-mismatch': { recording: { device: { ...recording.device, kind: 'robot' } } },
+  'not-a-ready-exercise': { exercise: { ...exercise, name: 'own-bracket' } },
+  'size-over-6': { exercise: { ...exercise, asked: { ...exercise.asked, size_mm: 8 } } },
+  'profile-changed': { exercise: { ...exercise, profile: 'iso-5817-c' } },
+  'stopped-early': { recording: { ended: 'stopped' }, bead: { ...bead, bare_mm: [30] } },
+  'metal-dropped': { accounts: { dripped_g: 0.05 * fed_g } },
+};
+
+describe('a reason against a verdict', () => {
+  it('is not given of a sound attempt, and no note either', () => {
+    expect(recording.engine).toBe(ENGINE_VERSION);
+    expect(reasonsFor(sound)).toEqual([]);
+    expect(notesFor(sound, exercise.profile)).toEqual([]);
+  });
+
+  it.each(reasonCodes)('%s is given where it should be, and said', (code) => {
+    const found = reasonsFor(asked(reasonRows[code]));
+    expect(found.map((r) => r.code)).toContain(code);
+    for (const reason of found) expect(reasonSaid(reason).text).toMatch(/^[A-Z0-9].*\.$/);
+  });
+});
+
+describe('a note', () => {
+  it.each(noteCodes)('%s is given where it should be, and said', (code) => {
+    const found = notesFor(asked(noteRows[code]), 'aws-d11-static-si');
+    expect(found.map((n) => n.code)).toContain(code);
+    for (const note of found) expect(noteSaid(note).text).toMatch(/^[A-Za-z0-9].*\.$/);
+  });
+});
+
+const weave: Motion = {
+  ...motion,
+  period_s: 1.1,
+  periodCv: 0.05,
+  pauseA_s: 0.25,
+  pauseB_s: 0.25,
+  toeFilledShareA: 1,
+  toeFilledShareB: 1,
+  arcOnFrontShare: 1,
+  travel_mmps: 2,
+  tipToWork_mm: null,
+  reachA_mm: 3,
+  reachB_mm: 3,
+  crossings: [],
+  stops: [],
+};
+const level: Station = { ...bead.mean!, legA_mm: 6, legB_mm: 6, size_mm: 5.5, faceWidth_mm: 8, convexity_mm: 1 };
+const stations = Array.from({ length: 15 }, (_, i) => ({ ...level, y_mm: 15 + i }));
+
+/** A weave that holds every line, and neither a fault nor a habit to speak of. */
+const holding: Facts = {
+  joint: exercise.joint,
+  process: exercise.process,
+  exercise,
+  motion: weave,
+  bead: { ...bead, stations, bare_mm: [], mean: level, worst: level, stops: [], undersize_mm: 0, oversize_mm: 0 },
+  stamps: [],
+  lines: [],
+  figures: { ...figures, laid_mm2: 14, holds_mm2: 14 },
+  verdict: 'within',
+  reasons: [],
+  weldedTwice_mm: 0,
+};
+
+function line(measure: Line['measure'], more: Partial<Line> = {}): Line {
+  return {
+    measure,
+    side: null,
+    reading: 3,
+    plusMinus: 0.2,
+    unit: 'mm',
+    limit: 1,
+    sense: 'at most',
+    rule: 'made up',
+    status: 'exercise',
+    verdict: 'outside',
+    y_mm: 20,
+    places: [{ from_mm: 20, to_mm: 20 }],
+    ...more,
+  };
+}
+
+const root = line('root fusion', { sense: 'at least', limit: 0, reading: -0.6 });
+const close = line('root fusion', { sense: 'at least', limit: 0, reading: -0.05, verdict: 'too close to call' });
+const toe = (measure: Line['measure']): Line => line(measure, { side: 'A' });
+const bare = (code: ReasonCode): Partial<Facts> => ({
+  verdict: 'no verdict',
+  reasons: reasonsFor(asked(reasonRows[code])),
+});
+const outside = (lines: Line[], more: Partial<Facts> = {}): Partial<Facts> => ({ verdict: 'outside', lines, ...more });
+
+const restart: Restart = { t_s: 9, y_mm: 30, above_mm: 10, back_mm: 0, inCrater_s: 1, way: 'above and back' };
+const stop: Stop = {
+  t_s: 8,
+  y_mm: 20,
+  craterFrom_mm: 16,
+  craterTo_mm: 22,
+  reStrikes: 0,
+  reStrikeTime_s: 0,
+  out_s: 1,
+  restart,
+};
+const stopped: BeadStop = {
+  y_mm: 20,
+  craterDepth_mm: 1.4,
+  craterAt_mm: 20,
+  plusMinus_mm: 0.3,
+  hollow_mm: 0,
+  leastSize_mm: 3,
+  leastSizeAt_mm: 20,
+  filled: false,
+  flaw: null,
+};
+const restarted = (way: Restart['way']): Partial<Facts> => ({
+  motion: { ...weave, stops: [{ ...stop, restart: { ...restart, way } }] },
+});
+const crossing = { cycle: 1, t_s: 5, y_mm: 20, lead_mm: -3, onFront: false };
+const far = { ...level, legA_mm: 8 };
+
+const adviceRows: Record<AdviceCode, Partial<Facts>> = {
+  'weld-the-judged-length': { ...bare('judged-length-not-covered'), bead: { ...holding.bead, bare_mm: [30] } },
+  climb: bare('vertical-down'),
+  'no-climb': bare('no-climb'),
+  'one-pass': bare('second-pass'),
+  'metal-dropped': bare('dropped-out'),
+  'too-much-metal': outside([line('convexity')], { figures: { ...figures, laid_mm2: 30, holds_mm2: 14 } }),
+  'arc-back-on-puddle': outside([root], { motion: { ...weave, crossings: [crossing, crossing, crossing] } }),
+  'tip-too-far': outside([root], { motion: { ...weave, tipToWork_mm: 24 } }),
+  'cold-root': outside([root]),
+  'root-just-short': outside([close]),
+  'toe-left-early': outside([toe('overlap')], { motion: { ...weave, pauseA_s: 0 } }),
+  'toe-not-reached': outside([toe('overlap')], {
+    motion: { ...weave, reachA_mm: 1 },
+    bead: { ...holding.bead, stations: stations.map((s) => ({ ...s, ...far, y_mm: s.y_mm })) },
+  }),
+  'toe-melted-open': outside([toe('undercut')]),
+  'cold-toe': outside([toe('overlap')], {
+    bead: { ...holding.bead, stations: stations.map((s) => ({ ...s, overlapA_mm: 1.2 })) },
+  }),
+  'crowned-cold': outside([line('convexity'), close]),
+  'crowned-narrow': outside([line('convexity')]),
+  'crowned-slow': outside([line('convexity')], { motion: { ...weave, travel_mmps: 1 } }),
+  undersize: outside([line('leg', { sense: 'at least', reading: 4, limit: 5 })]),
+  oversize: outside([line('size over')]),
+  'one-sided': { bead: { ...holding.bead, mean: far } },
+  'crater-open': outside([line('crater depth')], {
+    motion: { ...weave, stops: [{ ...stop, restart: null }] },
+    bead: { ...holding.bead, stops: [stopped] },
+  }),
+  'restart-on-crater': outside([root], restarted('on the crater')),
+  'restart-not-back': outside([root], restarted('not back')),
+  'restart-overfilled': outside([line('convexity')], restarted('above and back')),
+  'edge-melted-back': outside([line('edge melted back', { side: 'B' })]),
+  'hot-top': {
+    bead: { ...holding.bead, stations: stations.map((s, i) => ({ ...s, faceWidth_mm: 7 + i / 5 })) },
+  },
+  'uneven-rhythm': { motion: { ...weave, periodCv: 0.4 } },
+  'measure-a-real-one': { verdict: 'too close to call', lines: [line('throat', { verdict: 'too close to call' })] },
+  'keep-it': {},
+  'see-the-cut': outside([line('unequal legs')]),
+};
+
+describe('a piece of advice', () => {
+  it('is to keep it and nothing else of a weld that holds', () => {
+    expect(adviceFor(holding).map((a) => a.code)).toEqual(['keep-it']);
+  });
+
+  it.each(adviceCodes)('%s is given where it should be, and said', (code) => {
+    const found = adviceFor({ ...holding, ...adviceRows[code] });
+    expect(found.map((a) => a.code)).toContain(code);
+    for (const advice of found) {
+      const { text } = adviceSaid(advice);
+      expect(text).toMatch(/^[A-Z0-9].*\.$/);
+      expect(text).not.toMatch(/undefined|null|NaN|object/);
+    }
+  });
+});

@@ -1,0 +1,175 @@
+import { describe, expect, it } from 'vitest';
+import { cheats } from '../../studies/validity/cheats.ts';
+import { ownHand } from '../../studies/validity/hands.ts';
+import type { Answer } from '../../studies/validity/jobs.ts';
+import { table, withTable } from '../../studies/validity/readme.ts';
+import { auc, icc1, icc2, kendallW, ranks, spearman } from '../../studies/validity/statistics.ts';
+import { passed, summarise, type Validity } from '../../studies/validity/summary.ts';
+import { exerciseOf, settingNames } from '../../studies/validity/weld.ts';
+
+/** The numbers validity rests on, against hand-worked and published examples. */
+describe('statistics', () => {
+  it('rank with ties shared', () => {
+    expect(ranks([10, 30, 20, 20])).toEqual([1, 4, 2.5, 2.5]);
+    expect(spearman([1, 2, 3, 4], [1, 4, 9, 16])).toBeCloseTo(1);
+    expect(spearman([1, 2, 3, 4], [1, 2, 4, 3])).toBeCloseTo(0.8);
+  });
+
+  it('tell groups apart', () => {
+    expect(auc([3, 4], [1, 2])).toBe(1);
+    expect(auc([1, 2], [1, 2])).toBe(0.5);
+  });
+
+  it('agree with the example of Shrout and Fleiss (1979): six targets, four judges', () => {
+    const judged = [
+      [9, 2, 5, 8],
+      [6, 1, 3, 2],
+      [8, 4, 6, 8],
+      [7, 1, 2, 6],
+      [10, 5, 6, 9],
+      [6, 2, 4, 7],
+    ];
+    expect(icc1(judged)).toBeCloseTo(0.17, 2);
+    expect(icc2(judged)).toBeCloseTo(0.29, 2);
+  });
+
+  it('give one order a W of 1, and opposite orders 0', () => {
+    const same = [
+      [1, 1, 1],
+      [2, 2, 2],
+      [3, 3, 3],
+      [4, 4, 4],
+    ];
+    expect(kendallW(same)).toBeCloseTo(1);
+    expect(
+      kendallW([
+        [1, 3],
+        [2, 2],
+        [3, 1],
+      ]),
+    ).toBeCloseTo(0);
+  });
+});
+
+describe('the settings', () => {
+  it.each(settingNames)('ask for what they show: %s', (setting) => {
+    const { demonstration: w, target, asked, joint } = exerciseOf({ setting });
+    for (const knob of [
+      'pauseA_s',
+      'pauseB_s',
+      'width_mm',
+      'travel_mmps',
+      'cyclesPerSecond',
+      'workAngle_deg',
+    ] as const) {
+      expect(w[knob], knob).toBeGreaterThanOrEqual(target[knob]!.from);
+      expect(w[knob], knob).toBeLessThanOrEqual(target[knob]!.to);
+    }
+    if (joint.kind === 'lap') expect(joint.plateB_mm).toBeGreaterThanOrEqual(asked.size_mm + 1);
+  });
+});
+
+describe('the hands', () => {
+  it('are the same person whatever the seed, and nobody else', () => {
+    const { seed: _one, ...first } = ownHand(7, 1, 1);
+    const { seed: _two, ...again } = ownHand(7, 1, 2);
+    const { seed: _three, ...other } = ownHand(8, 1, 1);
+    expect(again).toEqual(first);
+    expect(other).not.toEqual(first);
+    expect(ownHand(7, 0, 1)).toMatchObject({ tremor_mm: 0, timing: 0, pauseSpreadA: 0 });
+  });
+
+  it('of a beginner are worse than those of a skilled one in every fault', () => {
+    for (let hand = 0; hand < 20; hand++) {
+      const skilled = ownHand(hand, 0.3, 1);
+      const novice = ownHand(100 + hand, 0.9, 1);
+      expect(novice.tremor_mm).toBeGreaterThanOrEqual(skilled.tremor_mm);
+      expect(Math.abs(novice.driftU_mm)).toBeGreaterThanOrEqual(Math.abs(skilled.driftU_mm));
+    }
+  });
+});
+
+describe('the summary', () => {
+  const cheat = { kind: 'cheat', name: 'x', verdict: 'within', counted: true, why: '', books: 1e-7 } as const;
+
+  it('counts a cheat that came out within and counted, and welds whose accounts are open', () => {
+    const v = summarise([cheat, { ...cheat, counted: false, books: 2 }, { ...cheat, verdict: 'outside' }]);
+    expect(v).toMatchObject({ cheats: 3, cheatsPassed: 1, runs: 3, books: { largest: 2, open: 1 }, adviceHelps: null });
+  });
+
+  it('shares out what advice did over all fresh goes', () => {
+    const trial = {
+      setting: 'tee',
+      name: 'x',
+      outside: ['leg'],
+      asked: true,
+      shown: { change: { what: 'travel_mmps', by: -0.2 }, measure: 'leg' },
+      unshown: null,
+      tried: 1,
+      fresh: 4,
+      mended: 3,
+      spoiled: 1,
+      books: 0,
+      runs: 10,
+    } as const;
+    const of = (t: object): Answer => ({ kind: 'advice', trial: { ...trial, outside: ['leg'], ...t }, books: 0 });
+    const v = summarise([
+      of({}),
+      of({ shown: null, fresh: 0, mended: 0, spoiled: 0 }),
+      of({ asked: false, shown: null, fresh: 0, mended: 0, spoiled: 0 }),
+    ]);
+    expect(v.adviceHelps).toBe(0.75);
+    expect(v.advice).toEqual({ hands: 3, asked: 2, shown: 1, noSingleChange: 1 });
+    expect(v.freshSeeds).toEqual({ fresh: 4, mended: 3, spoiled: 1 });
+  });
+});
+
+describe('the generated table', () => {
+  it('replaces what stood between its marks and nothing else', () => {
+    const text = 'a\n<!-- table: written by npm run validity -->\nold\n<!-- end of table -->\nb\n';
+    const once = withTable(text, 'new');
+    expect(once).toContain('\nnew\n');
+    expect(once).not.toContain('old');
+    expect(withTable(once, 'new')).toBe(once);
+    expect(() => withTable('no marks', 'x')).toThrow(/marks/);
+  });
+
+  it('says where a target is missed', () => {
+    const v: Validity = {
+      spearman: { tremor: 0.9 },
+      auc: 0.5,
+      icc: 0.95,
+      adviceHelps: null,
+      cheatsPassed: 1,
+      runs: 1,
+      aucBySetting: {},
+      iccBySetting: {},
+      advice: { hands: 1, asked: 1, shown: 0, noSingleChange: 1 },
+      freshSeeds: { fresh: 0, mended: 0, spoiled: 0 },
+      cheats: 2,
+      books: { largest: 0.5, open: 1 },
+    };
+    const text = table(v, []);
+    expect(text).toMatch(/AUC.*0\.500.*missed/);
+    expect(text).toMatch(/ICC.*0\.950.*met/);
+    expect(text).toMatch(/nothing shown.*missed/);
+    expect(text).toMatch(/Spearman.*0\.900.*missed/);
+    expect(text).toMatch(/cheats.*1 of 2.*missed/);
+    expect(text).toMatch(/not to be believed/);
+    const closed = table({ ...v, books: { largest: 1e-6, open: 0 } }, []);
+    expect(closed).not.toMatch(/not to be believed/);
+  });
+});
+
+describe('a cheat', () => {
+  it.each(['welding only the easy middle', 'downhill'])(
+    'is caught: %s',
+    (name) => {
+      const cheat = cheats.find((c) => c.name === name)!;
+      const { result, counted } = cheat.tried();
+      expect(passed({ kind: 'cheat', name, verdict: result.verdict, counted, why: '', books: 0 })).toBe(false);
+      expect(result.verdict).toBe('no verdict');
+    },
+    60_000,
+  );
+});
