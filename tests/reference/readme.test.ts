@@ -6,7 +6,7 @@ import { compose, README, readSections, SECTIONS } from './report.ts';
 describe('README.md', () => {
   const text = readFileSync(README, 'utf8');
 
-  it('is its heading and one section per test file, nothing else', () => {
+  it('is its heading and the sections in order, nothing else', () => {
     const sections = readSections();
     expect([...sections.keys()]).toEqual([...SECTIONS]);
     expect(text).toBe(compose(sections));

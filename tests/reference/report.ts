@@ -30,7 +30,7 @@ export type SectionName = (typeof SECTIONS)[number];
  * it cannot be kept and between which shares (or amounts) the error really lies: the table shows it as missed, and the test fails when the
  * error leaves that span either way, so that neither a loss nor a gain goes unseen.
  */
-type Tolerance =
+export type Tolerance =
   | { share: number; notHeld?: readonly [number, number] }
   | { amount: number; notHeld?: readonly [number, number] }
   | { band: readonly [number, number] }
@@ -48,7 +48,7 @@ interface Check {
   digits?: number;
 }
 
-export interface Report {
+interface Report {
   /** Enters a check in the table and asserts it. */
   check(c: Check): void;
   /** Text under the section's heading. */
@@ -106,7 +106,7 @@ const end = (name: string): string => `<!-- end ${name} -->`;
 
 const HEADER = `# Checks against published answers
 
-Made by the tests in this folder, from what they measure: \`npm run reference:update\` writes it, and a test fails where it is not what
+Made from the rows in rows/ by one runner (run.ts), from what it measures: \`npm run reference:update\` writes it, and a test fails where it is not what
 the run gave. The engine's two solvers run on their own here (\`engine/solvers/\`): heat on the rods and kernels of an attempt, the liquid
 surface with an attempt's own relaxation. Formulas are in \`formulas/\`, written apart from the engine. "Memory" after a source means that
 no copy of it was at hand and the value was written down from memory. The last section comes from \`npm run test:slow\`
