@@ -50,7 +50,7 @@ export function scoreAttempt(recording: AttemptRecording, options: ScoreOptions 
 
 /**
  * Judges an attempt already welded: the game's own, when the arc has just gone out. Measures, lines, verdict, advice, words, in this order;
- * none looks back.
+ * none looks back. In one piece, so that it reads as the list it is.
  * @throws InputError when the exercise names a profile that does not exist
  */
 export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, options: JudgeOptions = {}): Result {

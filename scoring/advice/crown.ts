@@ -1,5 +1,6 @@
 import { inMm } from '../lines/limit.ts';
-import { causeOf } from './cause.ts';
+import type { Line } from '../schema/result.ts';
+import { type Cause, causeOf } from './cause.ts';
 import { broken, type Facts, isWeave, stationAt } from './facts.ts';
 import type { Found } from './found.ts';
 import { leftEarly } from './toes.ts';
@@ -21,18 +22,7 @@ export function crowned(f: Facts): Found | null {
       change: { what: 'volts_V', by: 0.5 },
     };
   }
-  if (!isWeave(f)) {
-    return {
-      code: 'crowned-narrow',
-      data: {
-        convexity_mm: at.convexity_mm,
-        run: { weave: false, limit_mm: line.measure === 'convexity' ? inMm(line, line.limit) : at.convexity_mm },
-      },
-      ...cause,
-      side: null,
-      change: { what: 'width_mm', by: 3 },
-    };
-  }
+  if (!isWeave(f)) return straightRun(line, at.convexity_mm, cause);
   const early = leftEarly(f, line.y_mm, 'A') ?? leftEarly(f, line.y_mm, 'B');
   if (early !== null) return early;
   const { travel_mmps } = f.motion;
@@ -56,5 +46,17 @@ export function crowned(f: Facts): Found | null {
     ...cause,
     side: null,
     change: { what: 'width_mm', by: 1 },
+  };
+}
+
+/** A straight run with this much metal stands up; a weave lays it flat. */
+function straightRun(line: Line, convexity_mm: number, cause: Cause): Found {
+  const limit_mm = line.measure === 'convexity' ? inMm(line, line.limit) : convexity_mm;
+  return {
+    code: 'crowned-narrow',
+    data: { convexity_mm, run: { weave: false, limit_mm } },
+    ...cause,
+    side: null,
+    change: { what: 'width_mm', by: 3 },
   };
 }

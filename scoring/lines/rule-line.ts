@@ -180,6 +180,38 @@ function lineOf(
   };
 }
 
+/** From which reading on a place counts, and the share of the length that may: null where the rule has no such limit on this piece. */
+function allowance(
+  rule: Rule,
+  side: 'A' | 'B' | null,
+  q: LineQuestion,
+  size: SizeAsked,
+  scale: number,
+  length: number,
+): { from: number; limitShare: number } | null {
+  const extent = rule.extent;
+  switch (extent.kind) {
+    case 'anywhere':
+      return null;
+    case 'short': {
+      const total = q.stations.length * q.step_mm;
+      return { from: 0, limitShare: Math.min(extent.share, total >= extent.per ? extent.length / extent.per : 1) };
+    }
+    case 'share':
+      return length < extent.piece ? null : { from: 0, limitShare: extent.share };
+    case 'accumulated': {
+      if (length < extent.per) return null;
+      const from = limitValue(rule.limit, {
+        plate: plateOf(q.joint, side) * scale,
+        throat: size.throat_mm * scale,
+        face: 0,
+        leg: size.leg_mm * scale,
+      });
+      return { from, limitShare: extent.length / extent.per };
+    }
+  }
+}
+
 /** The line on how much of the length is at the limit, where a rule has one. */
 function lengthLine(
   rule: Rule,
@@ -192,26 +224,10 @@ function lengthLine(
   depth: Line,
   length: number,
 ): Line | null {
-  const extent = rule.extent;
-  if (extent.kind === 'anywhere') return null;
   const total = points.length * q.step_mm;
-  let from = 0;
-  let limitShare = 0;
-  if (extent.kind === 'short') {
-    limitShare = Math.min(extent.share, total >= extent.per ? extent.length / extent.per : 1);
-  } else if (extent.kind === 'share') {
-    if (length < extent.piece) return null;
-    limitShare = extent.share;
-  } else {
-    if (length < extent.per) return null;
-    from = limitValue(rule.limit, {
-      plate: plateOf(q.joint, side) * scale,
-      throat: size.throat_mm * scale,
-      face: 0,
-      leg: size.leg_mm * scale,
-    });
-    limitShare = extent.length / extent.per;
-  }
+  const allowed = allowance(rule, side, q, size, scale, length);
+  if (allowed === null) return null;
+  const { from, limitShare } = allowed;
   const share = (over: number): number => (points.filter((p) => p.reading + over > from).length * q.step_mm) / total;
   const least = share(-plusMinus);
   const middle = share(0);

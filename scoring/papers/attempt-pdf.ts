@@ -9,7 +9,7 @@ const GAP = 6 * MM;
 const STANDING = 20 * MM;
 const RIGHT = TEXT_WIDTH - CUT - GAP;
 
-/** The report of one attempt as a PDF, one sheet of A4. Same recording, same bytes. */
+/** The report of one attempt as a PDF, one sheet of A4. Same recording, same bytes. In one piece: the sheet from top to bottom. */
 export function attemptPdf(p: AttemptPaper, fonts: PaperFonts): Promise<Uint8Array> {
   return pdfOf(
     {

@@ -79,6 +79,7 @@ Examples:
 Ready exercises: ${exercises.map((e) => e.name).join(', ')}
 Profiles: ${profiles.map((p) => p.name).join(', ')}`;
 
+/** The command's options, a line each, in the order of its help: long because they are many. */
 export function weaveCommand(print: (text: string) => void): Command {
   const command = new Command('weave').description('weld a joint with the robot hand and write the recording');
   const add = (flags: string, text: string, parse?: (text: string) => number): void => {
