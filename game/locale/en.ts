@@ -3,6 +3,7 @@ import type { Line, Result, Verdict } from '../../scoring/index.ts';
 import type { PictureProblem, Problem, Refusal } from '../core/session/problem.ts';
 import type { Announcement, Notice } from '../core/session/state.ts';
 import { lensWords } from './lens.ts';
+import { lessonWords } from './lesson.ts';
 import { oneDecimal, seconds, twoDecimals, whole } from './numbers.ts';
 import { sheets } from './sheets.ts';
 
@@ -28,6 +29,7 @@ export const en = {
 
   ...sheets,
   lens: lensWords,
+  lesson: lessonWords,
 
   top: {
     exercise: 'Exercise',

@@ -37,6 +37,10 @@ const preferencesSchema = z.object({
   measureFirst: flag(false),
   /** Guides as set here, whatever the level says. */
   ownGuides: flag(false),
+  /** Step of the first lesson to go on with, 'done' after its end; null: never begun. */
+  lesson: z.enum(['joint', 'weave', 'robot', 'straight', 'cut', 'root', 'done']).nullable().catch(null),
+  /** The first lesson has been offered, begun or declined. */
+  lessonOffered: flag(false),
   /** The browser has once been asked to keep the attempts for good. */
   persistenceAsked: flag(false),
 });
