@@ -9,6 +9,7 @@ import './style/dialogs.css';
 import './style/landscape.css';
 import './style/lens.css';
 import './style/lesson.css';
+import './style/logbook.css';
 import { render } from 'preact';
 import { App } from './app.tsx';
 import { FrameLoop } from './browser/frame-loop.ts';

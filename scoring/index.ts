@@ -57,7 +57,7 @@ export {
   type Rule,
 } from './schema/profile.ts';
 export { type Cut, type ProvedAdvice, type ProvedResult, provedResultSchema, type Trial } from './schema/proved.ts';
-export { readExercise, readProfile, readRecording } from './schema/read.ts';
+export { parseJson, readExercise, readProfile, readRecording } from './schema/read.ts';
 export { type AttemptRecording, checkRecording, recordingSchema } from './schema/recording.ts';
 export {
   type Advice,

@@ -4,6 +4,7 @@ import type { PictureProblem, Problem, Refusal } from '../core/session/problem.t
 import type { Announcement, Notice } from '../core/session/state.ts';
 import { lensWords } from './lens.ts';
 import { lessonWords } from './lesson.ts';
+import { logbookWords } from './logbook.ts';
 import { oneDecimal, seconds, twoDecimals, whole } from './numbers.ts';
 import { sheets } from './sheets.ts';
 
@@ -30,6 +31,7 @@ export const en = {
   ...sheets,
   lens: lensWords,
   lesson: lessonWords,
+  logbook: logbookWords,
 
   top: {
     exercise: 'Exercise',
@@ -361,6 +363,8 @@ function sayProblem(problem: Problem): string {
       return p.silent(problem.kept_s === null ? p.silentLost : p.silentKept(problem.kept_s));
     case 'coupon-not-kept':
       return p.couponNotKept;
+    case 'logbook-left-out':
+      return en.logbook.leftOut(problem.count);
     case 'bench-refused':
     case 'unexpected':
       return problem.message;

@@ -17,7 +17,10 @@ afterAll(async () => {
 
 describe('the first lesson', () => {
   it('is gone through by keyboard alone, from the offer to the root', async () => {
-    const bench = await BenchDriver.open(browser, site.address, { lesson: true, viewport: { width: 1366, height: 768 } });
+    const bench = await BenchDriver.open(browser, site.address, {
+      lesson: true,
+      viewport: { width: 1366, height: 768 },
+    });
     const { page } = bench;
     const card = page.getByTestId('lesson');
     const press = async (name: string): Promise<void> => {

@@ -12,6 +12,8 @@ export type Problem =
   /** The browser keeps nothing at all. */
   | { code: 'no-store' }
   | { code: 'coupon-not-kept' }
+  /** Records that were spoilt, left out of a saved logbook. */
+  | { code: 'logbook-left-out'; count: number }
   /** The bench at work has fallen silent. `kept_s`: how much of the attempt is kept; null: it was not being welded by hand. */
   | { code: 'bench-silent'; kept_s: number | null }
   /** The bench answered that it could not do what it was asked. */
