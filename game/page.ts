@@ -36,6 +36,8 @@ export const {
   other,
   otherCut,
   otherBusy,
+  otherResult,
+  whatIf,
   coupons,
   besideCoupon,
   shelf,

@@ -80,6 +80,9 @@ export {
 } from './schema/result.ts';
 export type { Consistency, Station } from './schema/station.ts';
 export { type JudgeOptions, judgeAttempt, type ScoreOptions, scoreAttempt } from './score.ts';
+export { applyChange, knobsOf } from './trials/apply.ts';
 export { type ProveOptions, proveAdvice } from './trials/prove-advice.ts';
+export { inSteps, type Knob, steps as knobSteps } from './trials/steps.ts';
 export { endSentences } from './words/ends.ts';
 export { CAUTIONS, NOT_MODELLED } from './words/statements.ts';
+export { changeSaid } from './words/trials.ts';

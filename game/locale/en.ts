@@ -8,6 +8,8 @@ import { logbookWords } from './logbook.ts';
 import { oneDecimal, seconds, twoDecimals, whole } from './numbers.ts';
 import { sheets } from './sheets.ts';
 
+import { whatIfWords } from './what-if.ts';
+
 type Side = 'A' | 'B' | null;
 type Kind = 'tee' | 'lap' | 'corner';
 
@@ -32,6 +34,7 @@ export const en = {
   lens: lensWords,
   lesson: lessonWords,
   logbook: logbookWords,
+  whatIf: whatIfWords,
 
   top: {
     exercise: 'Exercise',
@@ -363,6 +366,8 @@ function sayProblem(problem: Problem): string {
       return p.silent(problem.kept_s === null ? p.silentLost : p.silentKept(problem.kept_s));
     case 'coupon-not-kept':
       return p.couponNotKept;
+    case 'no-such-change':
+      return en.whatIf.cannot(problem.change);
     case 'logbook-left-out':
       return en.logbook.leftOut(problem.count);
     case 'bench-refused':

@@ -7,7 +7,7 @@ export const LESSON_STEPS = ['joint', 'weave', 'robot', 'straight', 'cut', 'root
 export type LessonStep = (typeof LESSON_STEPS)[number];
 
 /** How long the robot hand is watched, s of arc. */
-export const WATCHED_S = 5;
+const WATCHED_S = 5;
 /** Less arc than this shows neither shelf nor climb, s. */
 const LEAST_S = 4;
 const WOVEN = 'tee-inverted-v';

@@ -29,11 +29,6 @@ export function logbookName(day: string): string {
   return `${day}_logbook.json`;
 }
 
-/** Tells a logbook from other files. */
-export function isLogbook(content: unknown): boolean {
-  return typeof content === 'object' && content !== null && 'format' in content && content.format === FORMAT;
-}
-
 /** The records of a logbook, each still unread. @throws InputError naming what is wrong */
 export function attemptsIn(content: unknown, name: string): unknown[] {
   return parseWith(logbookSchema, content, name).attempts;
