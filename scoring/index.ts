@@ -2,6 +2,16 @@
 
 export { type Attempt, attemptOf } from './attempt/attempt.ts';
 export { Trace } from './attempt/trace.ts';
+export { type Entry, LATEST, type TraineeRow } from './class/entry.ts';
+export { faultName } from './class/faults.ts';
+export { type AttemptName, attemptFileName, personSaid, readAttemptName, wordsInName } from './class/file-name.ts';
+export { FIRST_RULE, type First } from './class/first-three.ts';
+export { type OnRoster, person, readRoster } from './class/roster.ts';
+export { rowsCsv, rowsJsonl } from './class/rows.ts';
+export { type BadFile, type Judge, type Scored, scoreBytes } from './class/scored.ts';
+export { type ClassSheet, classSheet } from './class/sheet.ts';
+export { sheetCsv } from './class/sheet-csv.ts';
+export { commonSaid, headline, sheetText, TABLE_HEAD, tableCells } from './class/sheet-text.ts';
 export { type SectionSvgOptions, sectionSvg } from './draw/section-svg.ts';
 export { type StripSvgOptions, stripSvg } from './draw/strip-svg.ts';
 export { FREE_NAME, type FreeChoice, freeExercise } from './exercises/free.ts';

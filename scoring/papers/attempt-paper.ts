@@ -1,5 +1,6 @@
 import { attemptOf } from '../attempt/attempt.ts';
-import { type AttemptName, personSaid, readAttemptName } from '../class/file-name.ts';
+import { type AttemptName, personSaid, wordsInName } from '../class/file-name.ts';
+import { nameOf } from '../class/scored.ts';
 import { sectionSvg } from '../draw/section-svg.ts';
 import { standingSvg } from '../draw/standing-svg.ts';
 import { stripSvg } from '../draw/strip-svg.ts';
@@ -76,7 +77,8 @@ export function attemptPaper(recording: AttemptRecording, file: string, options:
       },
     ]);
   }
-  const name = readAttemptName(file);
+  const { trainee } = recording;
+  const name = nameOf({ file, trainee });
   const judged = r.exercise?.judged ?? judgedOf(joint.length_mm);
   const cuts_mm = r.exercise?.cuts_mm ?? [];
   const cut = whichCut(r, judged, options.at_mm);
@@ -104,8 +106,12 @@ export function attemptPaper(recording: AttemptRecording, file: string, options:
     notMeasured: notMeasuredSaid(r.notMeasured),
     notModelled: r.notModelled.join('; '),
     cautions: r.cautions,
-    block: titleBlock(name, r),
+    block: titleBlock(name, trainee?.name ?? null, r),
   };
+}
+
+function sameAs(trainee: string, written: string | null): written is string {
+  return written !== null && wordsInName(written) === trainee;
 }
 
 function whichCut(
@@ -174,11 +180,12 @@ function placesSaid(places: Line['places']): string {
   return rest > 0 ? `${all.slice(0, MOST_PLACES).join(', ')} and ${rest} more` : all.join(', ');
 }
 
-function titleBlock(name: AttemptName, r: Result): [string, string][] {
+/** @param written trainee as the file has it, before it was made part of a name */
+function titleBlock(name: AttemptName, written: string | null, r: Result): [string, string][] {
   const exercise = r.exercise === null ? 'none' : r.exercise.name;
   const own = r.exercise !== null && exerciseNamed(r.exercise.name) === undefined ? ' (own)' : '';
   return [
-    ['Trainee', name.trainee === null ? '' : personSaid(name.trainee)],
+    ['Trainee', name.trainee === null ? '' : sameAs(name.trainee, written) ? written : personSaid(name.trainee)],
     ['Date, bench', [name.date, name.bench].filter((x) => x !== null).join(', ')],
     ['Exercise, attempt', `${exercise}${own}${name.attempt === null ? '' : `, ${name.attempt}`}`],
     [

@@ -5,12 +5,13 @@ import { Latest } from '../bench/latest.ts';
 import type { BenchAnswer, SurfaceMessage } from '../bench/protocol.ts';
 import type { SurfaceFrame } from '../bench/surface-frame.ts';
 import type { TraceLog } from '../bench/trace-log.ts';
+import { nameOfFile } from '../desk/name-of-file.ts';
+import { Trainees } from '../desk/trainees.ts';
 import type { TorchSample } from '../hand/sample.ts';
 import { TorchTool } from '../hand/torch-tool.ts';
 import type { Ports } from '../ports.ts';
 import { Comparer } from './comparer.ts';
 import { Coupons } from './coupons.ts';
-import { fileName } from './files.ts';
 import { Keeper } from './keeper.ts';
 import { LiveTrace } from './live-trace.ts';
 import { Measurer } from './measurer.ts';
@@ -21,9 +22,6 @@ import { type Problem, problemOf } from './problem.ts';
 import { editExercise, type SetupEdit, simulationOf } from './setup.ts';
 import { cutOf, exerciseOf, readyExercise, type State } from './state.ts';
 import { WatchedBench } from './watched-bench.ts';
-
-/** Part of a file's name where the attempt has no exercise. */
-const NAMELESS = 'attempt';
 
 /** Joins hand, benches and state: what the user can do, each a method. */
 export class Session {
@@ -44,6 +42,7 @@ export class Session {
   readonly opener: Opener;
   readonly coupons: Coupons;
   readonly measurer: Measurer;
+  readonly trainees: Trainees;
   private readonly cuts: Latest<number>;
   private readonly seeks: Latest<number | null>;
 
@@ -76,6 +75,7 @@ export class Session {
     this.opener = new Opener(this.keeper, this.comparer, state, ports.clock, (opening) => this.weldAgain(opening));
     this.coupons = new Coupons(ports, state);
     this.measurer = new Measurer(state, (request) => this.bench.ask(request));
+    this.trainees = new Trainees(state, this.keeper, () => this.again());
     this.tool = new TorchTool({
       strike: (sample) => this.strike(sample),
       samples: (samples, until_ms) => this.bench.ask({ type: 'samples', samples, until_ms }),
@@ -174,8 +174,7 @@ export class Session {
   save(): void {
     const done = this.state.finished.value;
     if (!done) return;
-    const name = fileName(this.ports.clock.written(done.made_ms), exerciseOf(done.recording)?.name ?? NAMELESS);
-    this.ports.files.save(done.recording, name);
+    this.ports.files.save(done.recording, nameOfFile(done, this.state.shelf.value, this.ports.clock));
   }
 
   private useExercise(exercise: Exercise): void {

@@ -108,7 +108,7 @@ export function createState() {
   const shownTime = signal<number | null>(null);
 
   /** How much the exercise is helped along, after what was kept of it here. */
-  const level = computed(() => levelOf(shelf.value, exercise.value));
+  const level = computed(() => levelOf(shelf.value, exercise.value, preferences.value.trainee));
   const isTest = computed(() => level.value.kind === 'test');
   /** The guides in force: as the user has them; none in a test, none at a level without them unless the user asks for them. */
   const guides = computed(() => {
