@@ -8,6 +8,8 @@ import './style/panels.css';
 import './style/dialogs.css';
 import './style/landscape.css';
 import './style/lens.css';
+import './style/desk.css';
+import './style/print.css';
 import { render } from 'preact';
 import { App } from './app.tsx';
 import { FrameLoop } from './browser/frame-loop.ts';

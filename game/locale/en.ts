@@ -2,6 +2,7 @@ import type { GasName, Recording, WeaveOptions } from '../../engine/index.ts';
 import type { Line, Result, Verdict } from '../../scoring/index.ts';
 import type { PictureProblem, Problem, Refusal } from '../core/session/problem.ts';
 import type { Announcement, Notice } from '../core/session/state.ts';
+import { desk } from './desk.ts';
 import { lensWords } from './lens.ts';
 import { oneDecimal, seconds, twoDecimals, whole } from './numbers.ts';
 import { sheets } from './sheets.ts';
@@ -28,6 +29,7 @@ export const en = {
 
   ...sheets,
   lens: lensWords,
+  desk,
 
   top: {
     exercise: 'Exercise',

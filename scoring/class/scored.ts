@@ -1,9 +1,11 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { z } from 'zod';
+import { EngineError } from '../../engine/index.ts';
 import { traineeSchema } from '../schema/bench.ts';
 import { textOf } from '../schema/bytes.ts';
 import type { Exercise } from '../schema/exercise.ts';
+import { InputError } from '../schema/problem.ts';
 import type { Profile } from '../schema/profile.ts';
 import { readRecording } from '../schema/read.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
@@ -87,4 +89,24 @@ function withoutLists(r: Result): Result {
 export interface BadFile {
   file: string;
   reason: string;
+}
+
+/** What scoring a file came to. */
+export type Answer = { ok: true; scored: Scored } | { ok: false; reason: string };
+
+/** Scores a file; whatever goes wrong comes back as a sentence naming it, so that the next file is scored all the same. */
+export function answerFor(bytes: Uint8Array, file: string, judge: Judge): Answer {
+  try {
+    return { ok: true, scored: scoreBytes(bytes, file, judge) };
+  } catch (error) {
+    if (error instanceof InputError) return { ok: false, reason: error.message };
+    if (error instanceof EngineError) return { ok: false, reason: `${file}: ${error.message}` };
+    const why = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
+    return { ok: false, reason: `${file}: scoring broke off (${why})` };
+  }
+}
+
+/** In the order of file names by code unit, the same everywhere. */
+export function byFile(a: { file: string }, b: { file: string }): number {
+  return a.file < b.file ? -1 : a.file > b.file ? 1 : 0;
 }

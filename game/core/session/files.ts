@@ -7,10 +7,10 @@ export function fileName(made: WrittenDate, exercise: string): string {
 }
 
 /** A file chosen or dropped; larger ones are refused before they are read. */
-const LARGEST_FILE_BYTES = 16_000_000;
+export const MOST_FILE_BYTES = 16_000_000;
 
 /** @throws FileTooLarge */
 export async function readText(file: ChosenFile): Promise<string> {
-  if (file.size > LARGEST_FILE_BYTES) throw new FileTooLarge(file.name, file.size, LARGEST_FILE_BYTES);
+  if (file.size > MOST_FILE_BYTES) throw new FileTooLarge(file.name, file.size, MOST_FILE_BYTES);
   return file.text();
 }

@@ -5,6 +5,7 @@ import { Latest } from '../bench/latest.ts';
 import type { BenchAnswer, SurfaceMessage } from '../bench/protocol.ts';
 import type { SurfaceFrame } from '../bench/surface-frame.ts';
 import type { TraceLog } from '../bench/trace-log.ts';
+import { Desk } from '../desk/desk.ts';
 import { nameOfFile } from '../desk/name-of-file.ts';
 import { Trainees } from '../desk/trainees.ts';
 import type { TorchSample } from '../hand/sample.ts';
@@ -43,6 +44,7 @@ export class Session {
   readonly coupons: Coupons;
   readonly measurer: Measurer;
   readonly trainees: Trainees;
+  readonly desk: Desk;
   private readonly cuts: Latest<number>;
   private readonly seeks: Latest<number | null>;
 
@@ -75,6 +77,7 @@ export class Session {
     this.opener = new Opener(this.keeper, this.comparer, state, ports.clock, (opening) => this.weldAgain(opening));
     this.coupons = new Coupons(ports, state);
     this.measurer = new Measurer(state, (request) => this.bench.ask(request));
+    this.desk = new Desk(ports, state, this.opener, this.comparer, (y_mm) => this.cutAt(y_mm));
     this.trainees = new Trainees(state, this.keeper, () => this.again());
     this.tool = new TorchTool({
       strike: (sample) => this.strike(sample),
