@@ -46,7 +46,14 @@ export { openedRoot, type RootPlace, Survey } from './measures/bead/survey.ts';
 export { type PlusMinusName, plusMinus, plusMinusAt } from './measures/precision.ts';
 export { type Reading, readSection } from './measures/section/station.ts';
 export { attemptHtml } from './papers/attempt-html.ts';
-export { type AttemptPaper, attemptPaper, type PaperLine, type PaperOptions } from './papers/attempt-paper.ts';
+export {
+  type AttemptPaper,
+  attemptPaper,
+  attemptPaperOf,
+  type Judged,
+  type PaperLine,
+  type PaperOptions,
+} from './papers/attempt-paper.ts';
 export { classHtml } from './papers/class-html.ts';
 export {
   type ClassPaper,

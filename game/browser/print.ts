@@ -12,23 +12,29 @@ export function printHtml(html: string): void {
   window.print();
 }
 
+/** A paper waits to be printed. */
+export function stands(): boolean {
+  return standing !== null;
+}
+
 /** Puts a paper in place of the page for the next print; null takes it away. */
 export function standPaper(html: string | null): void {
   standing?.remove();
   standing = null;
   if (html === null) return;
-  const paper = new DOMParser().parseFromString(html, 'text/html');
+  const paper = document.createElement('template');
+  paper.innerHTML = html;
   const host = document.createElement('div');
   host.id = ID;
   const root = host.attachShadow({ mode: 'open' });
   const sheet = new CSSStyleSheet();
-  const styles = [...paper.querySelectorAll('style')];
+  const styles = [...paper.content.querySelectorAll('style')];
   const rules = styles.map((style) => style.textContent ?? '').join('\n');
-  for (const style of styles) style.remove();
+  for (const part of [...styles, ...paper.content.querySelectorAll('title, meta')]) part.remove();
   // In here the page's root and body are the host.
   sheet.replaceSync(rules.replace(/(^|[\s{}])(html|body)(?=\s*\{)/g, '$1:host'));
   root.adoptedStyleSheets = [sheet];
-  root.append(...paper.body.childNodes);
+  root.append(paper.content);
   document.body.append(host);
   standing = host;
   addEventListener('afterprint', () => standPaper(null), { once: true });

@@ -1,4 +1,3 @@
-import type { AttemptPaper, ClassPaper } from '../../scoring/index.ts';
 import type { BenchAnswer, BenchRequest } from './bench/protocol.ts';
 import type { HandAnswer, HandTask } from './desk/tasks.ts';
 import type { AttemptEntry, StoredAttempt, StoredCoupon } from './session/shelf.ts';
@@ -41,12 +40,12 @@ export interface HandLine {
 /** @param broken told when the hand itself breaks; what it was at is then not answered */
 export type OpenHand = (hear: (answer: HandAnswer) => void, broken: (message: string) => void) => HandLine;
 
-/** What sets papers: what is shown is printed, what is saved has the same bytes as the command line's. */
+/** What papers are printed by. */
 export interface Papers {
   /** Prints a complete page of HTML by the browser's own dialog. */
   print(html: string): void;
-  classPdf(paper: ClassPaper): Promise<Uint8Array>;
-  attemptPdf(paper: AttemptPaper): Promise<Uint8Array>;
+  /** Asked for a paper when the user prints by the browser's own key or menu; null leaves the page as it stands. */
+  onPrint(paper: () => string | null): void;
 }
 
 /**

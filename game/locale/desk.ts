@@ -44,7 +44,6 @@ export const desk = {
     save: 'Save as',
     print: 'Print',
     kinds: {
-      pdf: 'class sheet, PDF',
       html: 'class sheet, page',
       csv: 'class table, CSV',
       rows: 'attempts, CSV',

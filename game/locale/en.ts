@@ -37,6 +37,7 @@ export const en = {
     attempts: 'Attempts',
     open: 'Open',
     save: 'Save',
+    print: 'Print',
     aids: 'Aids',
     help: 'About',
     weldAgain: 'Weld another',

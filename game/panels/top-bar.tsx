@@ -2,7 +2,7 @@ import { useRef } from 'preact/hooks';
 import { exercises } from '../../scoring/index.ts';
 import type { Session } from '../core/session/session.ts';
 import { words } from '../locale/index.ts';
-import { exercise, finished, level, preferences, robotWelding, torchState } from '../page.ts';
+import { exercise, finished, level, paper, preferences, robotWelding, torchState } from '../page.ts';
 import { deskTab } from './desk/tab.ts';
 import type { DialogName } from './dialog.tsx';
 
@@ -75,6 +75,9 @@ export function TopBar({ session, openDialog }: { session: Session; openDialog: 
         </button>
         <button type="button" disabled={!finished.value} onClick={() => session.save()}>
           {t.save}
+        </button>
+        <button type="button" disabled={!paper.value} onClick={() => session.desk.printReport()}>
+          {t.print}
         </button>
         <button type="button" onClick={() => openDialog('desk')}>
           {words.desk.open}

@@ -1,4 +1,4 @@
-import { attemptOf } from '../attempt/attempt.ts';
+import { type Attempt, attemptOf } from '../attempt/attempt.ts';
 import { type AttemptName, personSaid, wordsInName } from '../class/file-name.ts';
 import { nameOf } from '../class/scored.ts';
 import { sectionSvg } from '../draw/section-svg.ts';
@@ -66,7 +66,25 @@ export interface AttemptPaper {
 export function attemptPaper(recording: AttemptRecording, file: string, options: PaperOptions = {}): AttemptPaper {
   const attempt = attemptOf(recording);
   const survey = new Survey(attempt.section);
-  const r = judgeAttempt(recording, attempt, { ...options, survey });
+  const result = judgeAttempt(recording, attempt, { ...options, survey });
+  return attemptPaperOf({ recording, section: attempt.section, survey, result }, file, options);
+}
+
+/** An attempt that has been welded and judged already. */
+export interface Judged {
+  recording: AttemptRecording;
+  section: Attempt['section'];
+  survey: Survey;
+  result: Result;
+}
+
+/** The report of an attempt as it lies welded and judged: the same report as `attemptPaper` makes of its recording. @throws InputError */
+export function attemptPaperOf(
+  judgedAttempt: Judged,
+  file: string,
+  options: Pick<PaperOptions, 'at_mm'> = {},
+): AttemptPaper {
+  const { recording, section, survey, result: r } = judgedAttempt;
   const { joint } = recording.simulation;
   if (options.at_mm !== undefined && !(options.at_mm >= 0 && options.at_mm <= joint.length_mm)) {
     throw new InputError('report', [
@@ -83,7 +101,7 @@ export function attemptPaper(recording: AttemptRecording, file: string, options:
   const cuts_mm = r.exercise?.cuts_mm ?? [];
   const cut = whichCut(r, judged, options.at_mm);
   const drawn = (y_mm: number, id: string, bare: boolean): string => {
-    const sec = attempt.section(y_mm);
+    const sec = section(y_mm);
     return sectionSvg(sec, survey.at(y_mm)?.station ?? null, { id, bare, scale: CUT_SCALE });
   };
   const [first, ...then] = r.advice;

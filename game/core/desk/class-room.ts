@@ -50,7 +50,7 @@ interface Filed {
   bad: BadFile | null;
 }
 
-export type ClassExport = 'csv' | 'rows' | 'jsonl' | 'html' | 'pdf';
+export type ClassExport = 'csv' | 'rows' | 'jsonl' | 'html';
 
 /** A class's files, scored on helping hands: what came in stays, a bad file is named, and it can be stopped and gone on with. */
 export class ClassRoom {
@@ -61,7 +61,7 @@ export class ClassRoom {
   private readonly crew: Crew;
   private laid_ms = 0;
 
-  constructor(private readonly ports: Pick<Ports, 'openHand' | 'hands' | 'clock' | 'papers' | 'files'>) {
+  constructor(private readonly ports: Pick<Ports, 'openHand' | 'hands' | 'clock' | 'files'>) {
     this.crew = new Crew(ports.openHand, ports.hands);
   }
 
@@ -124,21 +124,17 @@ export class ClassRoom {
   }
 
   /** Hands the class to the user. */
-  async save(kind: ClassExport): Promise<void> {
-    const { files, papers } = this.ports;
+  save(kind: ClassExport): void {
+    const { files } = this.ports;
     const name = `class-${this.days()}`;
-    switch (kind) {
-      case 'csv':
-        return files.saveAs(sheetCsv(this.sheet()), `${name}.csv`, 'text/csv');
-      case 'rows':
-        return files.saveAs(rowsCsv(this.scored()), `${name}-attempts.csv`, 'text/csv');
-      case 'jsonl':
-        return files.saveAs(rowsJsonl(this.scored()), `${name}-attempts.jsonl`, 'application/jsonl');
-      case 'html':
-        return files.saveAs(classHtml(this.paper()), `${name}.html`, 'text/html');
-      case 'pdf':
-        return files.saveAs(await papers.classPdf(this.paper()), `${name}.pdf`, 'application/pdf');
-    }
+    const kinds: Record<ClassExport, () => [content: string, end: string, type: string]> = {
+      csv: () => [sheetCsv(this.sheet()), '.csv', 'text/csv'],
+      rows: () => [rowsCsv(this.scored()), '-attempts.csv', 'text/csv'],
+      jsonl: () => [rowsJsonl(this.scored()), '-attempts.jsonl', 'application/jsonl'],
+      html: () => [classHtml(this.paper()), '.html', 'text/html'],
+    };
+    const [content, end, type] = kinds[kind]();
+    files.saveAs(content, `${name}${end}`, type);
   }
 
   /** The class sheet as a page to print. */

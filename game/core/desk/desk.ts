@@ -6,7 +6,7 @@ import { readText } from '../session/files.ts';
 import type { Opener } from '../session/opener.ts';
 import { problemOf } from '../session/problem.ts';
 import { exerciseOf, type State } from '../session/state.ts';
-import { type ClassExport, ClassRoom } from './class-room.ts';
+import { ClassRoom } from './class-room.ts';
 
 /** The instructor's desk: a class from its files. What goes wrong is said, and nothing on the bench or the desk is lost by it. */
 export class Desk {
@@ -20,18 +20,26 @@ export class Desk {
     private readonly cutAt: (y_mm: number) => void,
   ) {
     this.classRoom = new ClassRoom(ports);
+    ports.papers.onPrint(() => this.paperOnTop());
   }
 
   addClass(chosen: ChosenFiles | Promise<ChosenFiles>): Promise<void> {
     return this.trying(async () => this.classRoom.add(await chosen));
   }
 
-  saveClass(kind: ClassExport): Promise<void> {
-    return this.trying(() => this.classRoom.save(kind));
-  }
-
   printClass(): void {
     this.ports.papers.print(this.classRoom.html());
+  }
+
+  printReport(): void {
+    const html = this.state.paper.value;
+    if (html !== null) this.ports.papers.print(html);
+  }
+
+  /** What the browser's own print key prints: the sheet on top; null: the page as it stands. */
+  private paperOnTop(): string | null {
+    const classOnTop = this.state.onTop.value === 'class' && this.classRoom.view.value.sheet !== null;
+    return classOnTop ? this.classRoom.html() : this.state.paper.value;
   }
 
   /** Brings an attempt of the class to the bench. @param y_mm where to cut it; null: where the bench is cut now */

@@ -201,6 +201,7 @@ export class Session {
     void this.coupons.show(null);
     this.state.result.value = null;
     this.state.opened.value = null;
+    this.state.paper.value = null;
     this.state.busy.value = null;
     this.state.shownTime.value = null;
     this.state.playing.value = false;
@@ -252,7 +253,14 @@ export class Session {
         this.state.result.value = answer.result;
         this.state.opened.value = answer.strip;
         this.state.announcement.value = { code: 'verdict', result: answer.result };
-        if (this.state.finished.value) void this.keeper.keep(this.state.finished.value, answer.result);
+        if (this.state.finished.value) {
+          void this.keeper.keep(this.state.finished.value, answer.result);
+          const file = nameOfFile(this.state.finished.value, this.state.shelf.value, this.ports.clock);
+          this.bench.ask({ type: 'paper', job: this.job, file });
+        }
+        return;
+      case 'paper':
+        this.state.paper.value = answer.html;
         return;
       case 'poses':
         this.keeper.poses(answer.from, answer.poses);

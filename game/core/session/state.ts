@@ -145,6 +145,10 @@ export function createState() {
     result: signal<Result | null>(null),
     /** The root opened along the joint, or null before it has been measured. */
     opened: signal<RootPlace[] | null>(null),
+    /** The attempt's report as a page to print; null until it is laid out. */
+    paper: signal<string | null>(null),
+    /** What lies on top, and so what the browser's own print key prints. */
+    onTop: signal<'bench' | 'class'>('bench'),
     busy,
     stage: computed<BenchStage>(() => {
       const torch = torchState.value;

@@ -1,7 +1,9 @@
+import { useEffect } from 'preact/hooks';
 import { commonSaid, headline } from '../../../scoring/index.ts';
 import type { ClassExport, ClassView } from '../../core/desk/class-room.ts';
 import type { Session } from '../../core/session/session.ts';
 import { words } from '../../locale/index.ts';
+import { onTop } from '../../page.ts';
 import { ofFolder } from './class-files.ts';
 import { ClassLists } from './class-lists.tsx';
 import { ClassTable } from './class-table.tsx';
@@ -9,13 +11,19 @@ import { FileButton } from './file-button.tsx';
 import { FirstThree } from './first-three.tsx';
 
 const w = words.desk.class;
-const KINDS: readonly ClassExport[] = ['pdf', 'html', 'csv', 'rows', 'jsonl'];
+const KINDS: readonly ClassExport[] = ['html', 'csv', 'rows', 'jsonl'];
 
 /** A class on one sheet, from the files it has saved. */
 export function ClassSheetPanel({ session, close }: { session: Session; close: () => void }) {
   const room = session.desk.classRoom;
   const view = room.view.value;
   const { sheet } = view;
+  useEffect(() => {
+    onTop.value = 'class';
+    return () => {
+      onTop.value = 'bench';
+    };
+  }, []);
   return (
     <>
       {view.stage === 'empty' && <p class="teach">{w.teach}</p>}
@@ -88,7 +96,7 @@ function Exports({ session }: { session: Session }) {
       </button>
       <span class="unit">{w.save}</span>
       {KINDS.map((kind) => (
-        <button key={kind} type="button" onClick={() => void session.desk.saveClass(kind)}>
+        <button key={kind} type="button" onClick={() => session.desk.classRoom.save(kind)}>
           {w.kinds[kind]}
         </button>
       ))}

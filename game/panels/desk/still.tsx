@@ -3,7 +3,7 @@ import { fillShadow } from '../../view/svg.ts';
 
 const INSIDE = `
   :host { display: block; }
-  svg { display: block; width: 100%; height: auto; }
+  svg { display: block; width: 100%; height: auto; max-height: 15rem; }
   svg text { font-family: inherit; font-variant-numeric: tabular-nums; }
 `;
 

@@ -73,6 +73,8 @@ export class TestBench {
   /** Helping hands opened so far. */
   readonly hands: { closed: boolean }[] = [];
   readonly printed: string[] = [];
+  /** The browser's own key for printing. */
+  printKey: () => void = () => undefined;
   /** Times this tab has told others of a change, and what it does when told. */
   told = 0;
   otherTab: () => void = () => undefined;
@@ -110,8 +112,9 @@ export class TestBench {
       hands: this.options.hands ?? 2,
       papers: {
         print: (html) => this.printed.push(html),
-        classPdf: async (paper) => new TextEncoder().encode(paper.title),
-        attemptPdf: async (paper) => new TextEncoder().encode(paper.title),
+        onPrint: (paper) => {
+          this.printKey = () => this.printed.push(paper() ?? 'the page as it stands');
+        },
       },
       attempts: this.stores.attempts,
       coupons: this.stores.coupons,

@@ -45,7 +45,7 @@ describe('a class from its files', () => {
       const bench = new TestBench({ hands });
       await bench.session.desk.addClass({ files: files().reverse(), folders: [] });
       expect(bench.session.desk.classRoom.view.value).toMatchObject({ stage: 'done', done: 6, total: 6 });
-      for (const kind of ['csv', 'rows', 'jsonl', 'html'] as const) await bench.session.desk.saveClass(kind);
+      for (const kind of ['csv', 'rows', 'jsonl', 'html'] as const) bench.session.desk.classRoom.save(kind);
       const saved = Object.fromEntries(bench.saved.map(({ name, content }) => [name, content]));
       for (const [end, text] of Object.entries(wanted)) {
         expect(saved[`class-2026-03-10-to-2026-03-13${end}`], end).toBe(text);
@@ -86,6 +86,9 @@ describe('a class from its files', () => {
     expect(cuts.map((cut) => cut!.cut!.slice(0, 4))).toEqual(['<svg', '<svg', '<svg']);
     bench.session.desk.printClass();
     expect(bench.printed[0]!.match(/<svg/g)!.length).toBe(3);
+    bench.state.onTop.value = 'class';
+    bench.printKey();
+    expect(bench.printed[1]).toBe(bench.printed[0]);
   });
 
   it('costs nothing where a file was scored before; new ones are added', async () => {
