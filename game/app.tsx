@@ -9,6 +9,9 @@ import { AidsDialog } from './panels/aids.tsx';
 import { BeatSheet } from './panels/beat-sheet.tsx';
 import { Cautions } from './panels/cautions.tsx';
 import { CutPanel } from './panels/cut.tsx';
+import { dropped, isClass } from './panels/desk/class-files.ts';
+import { deskTab } from './panels/desk/tab.ts';
+import { DeskDialog } from './panels/desk-later.ts';
 import type { DialogName } from './panels/dialog.tsx';
 import { couponFile } from './panels/dropped.ts';
 import { Findings } from './panels/findings.tsx';
@@ -59,6 +62,14 @@ export function App({ session, lesson, drive }: { session: Session; lesson: Less
     const over = (event: DragEvent) => event.preventDefault();
     const drop = (event: DragEvent) => {
       event.preventDefault();
+      const items = event.dataTransfer?.items;
+      if (items && isClass(items)) {
+        const files = dropped(items);
+        deskTab.value = 'class';
+        setDialog('desk');
+        void session.desk.addClass(files);
+        return;
+      }
       const file = event.dataTransfer?.files[0];
       if (!file) return;
       if (!isOfCoupon(file)) void session.opener.file(file);
@@ -95,6 +106,7 @@ export function App({ session, lesson, drive }: { session: Session; lesson: Less
       <ProblemNote />
       <Notices session={session} />
       {dialog === 'attempts' && <ShelfDialog session={session} close={close} />}
+      {dialog === 'desk' && <DeskDialog session={session} close={close} />}
       {dialog === 'aids' && <AidsDialog close={close} />}
       {dialog === 'about' && <AboutDialog lesson={lesson} close={close} />}
       {dialog === 'measure' && <MeasureDialog session={session} close={close} />}

@@ -10,6 +10,8 @@ import './style/landscape.css';
 import './style/lens.css';
 import './style/lesson.css';
 import './style/logbook.css';
+import './style/desk.css';
+import './style/print.css';
 import { render } from 'preact';
 import { App } from './app.tsx';
 import { FrameLoop } from './browser/frame-loop.ts';

@@ -19,6 +19,8 @@ export const {
   finished,
   result,
   opened,
+  paper,
+  onTop,
   busy,
   cutAt,
   cut,

@@ -2,6 +2,7 @@ import type { GasName, Recording, WeaveOptions } from '../../engine/index.ts';
 import type { Line, Result, Verdict } from '../../scoring/index.ts';
 import type { PictureProblem, Problem, Refusal } from '../core/session/problem.ts';
 import type { Announcement, Notice } from '../core/session/state.ts';
+import { desk } from './desk.ts';
 import { lensWords } from './lens.ts';
 import { lessonWords } from './lesson.ts';
 import { logbookWords } from './logbook.ts';
@@ -35,6 +36,7 @@ export const en = {
   lesson: lessonWords,
   logbook: logbookWords,
   whatIf: whatIfWords,
+  desk,
 
   top: {
     exercise: 'Exercise',
@@ -42,6 +44,7 @@ export const en = {
     attempts: 'Attempts',
     open: 'Open',
     save: 'Save',
+    print: 'Print',
     aids: 'Aids',
     help: 'About',
     weldAgain: 'Weld another',

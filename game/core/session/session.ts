@@ -5,12 +5,14 @@ import { Latest } from '../bench/latest.ts';
 import type { BenchAnswer, SurfaceMessage } from '../bench/protocol.ts';
 import type { SurfaceFrame } from '../bench/surface-frame.ts';
 import type { TraceLog } from '../bench/trace-log.ts';
+import { Desk } from '../desk/desk.ts';
+import { nameOfFile } from '../desk/name-of-file.ts';
+import { Trainees } from '../desk/trainees.ts';
 import type { TorchSample } from '../hand/sample.ts';
 import { TorchTool } from '../hand/torch-tool.ts';
 import type { Ports } from '../ports.ts';
 import { Comparer } from './comparer.ts';
 import { Coupons } from './coupons.ts';
-import { fileName } from './files.ts';
 import { Keeper } from './keeper.ts';
 import { LiveTrace } from './live-trace.ts';
 import { Measurer } from './measurer.ts';
@@ -24,9 +26,6 @@ import { WatchedBench } from './watched-bench.ts';
 
 /** Stands for the changed attempt among those laid beside. */
 const WHAT_IF = 'what-if';
-
-/** Part of a file's name where the attempt has no exercise. */
-const NAMELESS = 'attempt';
 
 /** Joins hand, benches and state: what the user can do, each a method. */
 export class Session {
@@ -47,6 +46,8 @@ export class Session {
   readonly opener: Opener;
   readonly coupons: Coupons;
   readonly measurer: Measurer;
+  readonly trainees: Trainees;
+  readonly desk: Desk;
   private readonly cuts: Latest<number>;
   private readonly seeks: Latest<number | null>;
 
@@ -79,6 +80,8 @@ export class Session {
     this.opener = new Opener(this.keeper, this.comparer, state, ports.clock, (opening) => this.weldAgain(opening));
     this.coupons = new Coupons(ports, state);
     this.measurer = new Measurer(state, (request) => this.bench.ask(request));
+    this.desk = new Desk(ports, state, this.opener, this.comparer, (y_mm) => this.cutAt(y_mm));
+    this.trainees = new Trainees(state, this.keeper, () => this.again());
     this.tool = new TorchTool({
       strike: (sample) => this.strike(sample),
       samples: (samples, until_ms) => this.bench.ask({ type: 'samples', samples, until_ms }),
@@ -192,8 +195,7 @@ export class Session {
   save(): void {
     const done = this.state.finished.value;
     if (!done) return;
-    const name = fileName(this.ports.clock.written(done.made_ms), exerciseOf(done.recording)?.name ?? NAMELESS);
-    this.ports.files.save(done.recording, name);
+    this.ports.files.save(done.recording, nameOfFile(done, this.state.shelf.value, this.ports.clock));
   }
 
   private useExercise(exercise: Exercise): void {
@@ -219,6 +221,7 @@ export class Session {
     void this.coupons.show(null);
     this.state.result.value = null;
     this.state.opened.value = null;
+    this.state.paper.value = null;
     this.state.busy.value = null;
     this.state.shownTime.value = null;
     this.state.playing.value = false;
@@ -270,7 +273,14 @@ export class Session {
         this.state.result.value = answer.result;
         this.state.opened.value = answer.strip;
         this.state.announcement.value = { code: 'verdict', result: answer.result };
-        if (this.state.finished.value) void this.keeper.keep(this.state.finished.value, answer.result);
+        if (this.state.finished.value) {
+          void this.keeper.keep(this.state.finished.value, answer.result);
+          const file = nameOfFile(this.state.finished.value, this.state.shelf.value, this.ports.clock);
+          this.bench.ask({ type: 'paper', job: this.job, file });
+        }
+        return;
+      case 'paper':
+        this.state.paper.value = answer.html;
         return;
       case 'poses':
         this.keeper.poses(answer.from, answer.poses);

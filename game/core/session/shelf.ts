@@ -63,6 +63,8 @@ const entrySchema = z.object({
   exercise: z.string().nullable(),
   verdict: z.enum(verdicts).nullable(),
   own: z.boolean(),
+  /** Who welded it; null or left out where nobody said. */
+  trainee: z.string().nullable().optional(),
   /** Of 100, for the user's own line over attempts; null or left out where there is none. */
   score: z.number().nullable().optional(),
   helped: z.enum(HELP),
@@ -91,6 +93,7 @@ export function entryOf({ id, made_ms, title, recording, result }: StoredAttempt
     verdict: result?.verdict ?? null,
     score: result?.score ?? null,
     own: hand && !id.startsWith(FILE_ID),
+    trainee: recording.trainee?.name ?? null,
     helped: helpOf(recording, exercise),
     readings: loggedReadings(result?.lines ?? []),
     damaged: null,

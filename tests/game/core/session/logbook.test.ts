@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { logsOf } from '../../../../game/core/session/logbook.ts';
 import type { AttemptEntry, LoggedReading } from '../../../../game/core/session/shelf.ts';
 import { MapStores } from '../../support/map-stores.ts';
-import { TestBench } from '../../support/test-bench.ts';
+import { chosen, TestBench } from '../../support/test-bench.ts';
 
 const root = (reading: number): LoggedReading => ({
   measure: 'root fusion',
@@ -71,10 +71,8 @@ describe('a logbook as a file', () => {
     book = bench.saved.at(-1)!.content as typeof book;
   });
 
-  const file = (content: unknown) => {
-    const text = typeof content === 'string' ? content : JSON.stringify(content);
-    return { name: 'book.json', size: text.length, text: async () => text };
-  };
+  const file = (content: unknown) =>
+    chosen('book.json', typeof content === 'string' ? content : JSON.stringify(content));
 
   it('has the readings of every judged attempt in its entry', () => {
     const [kept] = bench.state.shelf.value;
