@@ -8,6 +8,7 @@ import { readRecording } from '../schema/read.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
 import { type Result, resultSchema } from '../schema/result.ts';
 import { scoreAttempt } from '../score.ts';
+import { motionPath, pathText } from '../verdict/motion-path.ts';
 
 /** One file scored. The result is kept without its long lists (stations, crossings, pauses): welding again brings them back. */
 export const scoredSchema = z.strictObject({
@@ -16,6 +17,10 @@ export const scoredSchema = z.strictObject({
   sha256: z.string().length(64),
   /** SHA-256 of the pose columns alone: two files of the same hand have the same, whatever else was changed. */
   hand: z.string().length(64),
+  /** The motion as `pathText` writes it, to find near-twins by. */
+  motion: z.string().regex(/^([0-9a-f]{8})*$/),
+  /** Digest of the exercise it was judged by, by content (`exerciseDigest`); null: none. */
+  exercise: z.string().length(64).nullable(),
   joint: z.enum(['tee', 'lap', 'corner']),
   result: resultSchema,
 });
@@ -44,6 +49,8 @@ export function scoreBytes(bytes: Uint8Array, file: string, judge: Judge): Score
     file,
     sha256: digest(bytes),
     hand: handDigest(recording),
+    motion: pathText(motionPath(recording.poses)),
+    exercise: exerciseDigest(judge.exercise ?? recording.exercise),
     joint: recording.simulation.joint.kind,
     result: withoutLists(result),
   };
@@ -52,6 +59,21 @@ export function scoreBytes(bytes: Uint8Array, file: string, judge: Judge): Score
 /** SHA-256 as hexadecimal digits; of a text, of its UTF-8. */
 export function digest(content: Uint8Array | string): string {
   return bytesToHex(sha256(typeof content === 'string' ? utf8ToBytes(content) : content));
+}
+
+/** SHA-256 of what an exercise is, whatever the order of its fields and whatever it is called; null of none. */
+export function exerciseDigest(exercise: Exercise | null): string | null {
+  if (exercise === null) return null;
+  const { name: _name, title: _title, story: _story, teaches: _teaches, ...asked } = exercise;
+  return digest(canonical(asked));
+}
+
+/** JSON with the fields of every object in order. */
+function canonical(value: unknown): string {
+  if (typeof value !== 'object' || value === null) return JSON.stringify(value);
+  if (Array.isArray(value)) return `[${value.map(canonical).join(',')}]`;
+  const fields = Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1));
+  return `{${fields.map(([key, inner]) => `${JSON.stringify(key)}:${canonical(inner)}`).join(',')}}`;
 }
 
 function handDigest(recording: AttemptRecording): string {

@@ -113,6 +113,7 @@ export const reasonCodes = [
   'exercise-edited',
   'aids-in-test',
   'books-open',
+  'exercise-too-little',
 ] as const;
 
 const reasonSchema = z.strictObject({ code: z.enum(reasonCodes), text: z.string() });
@@ -125,6 +126,12 @@ export const noteCodes = [
   'engine-differs',
   'no-chain',
   'origin-device-mismatch',
+  'robot-left-in-origin',
+  'unmeasured-varies',
+  'no-check-number',
+  'study-cell',
+  'follows-demonstration',
+  'machine-beat',
   'not-a-ready-exercise',
   'size-over-6',
   'profile-changed',

@@ -1,6 +1,7 @@
 import { ENGINE_VERSION } from '../../engine/index.ts';
 import { FREE_NAME } from '../exercises/free.ts';
 import { exerciseNamed } from '../exercises/ready.ts';
+import { findingsIn } from './findings.ts';
 import type { FoundNote } from './found.ts';
 import { aidsUsed, type ReasonQuestion } from './reasons.ts';
 
@@ -23,6 +24,7 @@ export function notesFor(q: ReasonQuestion, profileName: string | null): FoundNo
     notes.push({ code: 'engine-differs', data: { welded: recording.engine, here: ENGINE_VERSION } });
   }
   if (recording.chain === null && recording.stateHash !== null) notes.push({ code: 'no-chain', data: {} });
+  notes.push(...findingsIn(recording, exercise));
   const aids = aidsUsed(recording, exercise);
   if (aids.length > 0) notes.push({ code: 'aids', data: { aids } });
   if (recording.aids.handRig !== null) notes.push({ code: 'hand-rig', data: recording.aids.handRig });

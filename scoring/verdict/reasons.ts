@@ -5,6 +5,7 @@ import type { AttemptRecording } from '../schema/recording.ts';
 import type { Result } from '../schema/result.ts';
 import type { AidName, FoundReason } from './found.ts';
 import { editsIn } from './integrity.ts';
+import { tooLittle } from './least.ts';
 
 /** More metal dropped out than this share of the wire fed, and the bead is no bead to judge. */
 export const HEAVY_DROP = 0.1;
@@ -51,7 +52,7 @@ export function reasonsFor(q: ReasonQuestion): FoundReason[] {
   if (dripped_g > HEAVY_DROP * fed_g) reasons.push({ code: 'dropped-out', data: { dripped_g, fed_g } });
   const aids = isTest(exercise) ? aidsUsed(recording, exercise) : [];
   if (aids.length > 0) reasons.push({ code: 'aids-in-test', data: { aids } });
-  return [...reasons, ...editsIn(recording, attempt, exercise, q.exerciseGiven)];
+  return [...reasons, ...tooLittle(exercise), ...editsIn(recording, attempt, exercise, q.exerciseGiven)];
 }
 
 /** An exercise that allows no pacer, beat or marks is a test. */
