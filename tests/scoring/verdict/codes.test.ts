@@ -3,7 +3,7 @@
  * row does not compile; a row that does not give its code fails.
  */
 import { describe, expect, it } from 'vitest';
-import { defaultWeave, ENGINE_VERSION, handOfAmount, noFaults, weaveHand } from '../../../engine/index.ts';
+import { defaultWeave, ENGINE_VERSION, noFaults, weaveHand } from '../../../engine/index.ts';
 import { adviceFor } from '../../../scoring/advice/choose.ts';
 import type { Facts } from '../../../scoring/advice/facts.ts';
 import { exerciseNamed, type Line, type Motion, type Station } from '../../../scoring/index.ts';
@@ -21,11 +21,11 @@ import { notesFor } from '../../../scoring/verdict/notes.ts';
 import { type ReasonQuestion, reasonsFor } from '../../../scoring/verdict/reasons.ts';
 import { adviceSaid } from '../../../scoring/words/advice.ts';
 import { noteSaid, reasonSaid } from '../../../scoring/words/verdict.ts';
-import { exerciseOf, judge, MOUSE, seen, weld } from '../welds.ts';
+import { byMouse, exerciseOf, judge, MOUSE, seen, weld } from '../welds.ts';
 
 const given = { joint: { length_mm: 40, plateA_mm: 5, plateB_mm: 5 }, process: { feed_mpmin: 4.6, volts_V: 18 } };
 const exercise = exerciseOf(given);
-const recording = weld({ ...given, device: MOUSE, faults: handOfAmount(3, 0.3) });
+const recording = weld({ ...given, ...byMouse(3) });
 const attempt = seen(recording);
 const result = judge(recording);
 const { bead, motion, process: figures } = result;
