@@ -14,6 +14,8 @@ export interface FolderOptions {
   workers?: number;
   /** File the finished scores are kept in; left out: a hidden file in the folder itself; null: none is kept. */
   journal?: string | null;
+  /** Key of the seals in the journal, which only the folder's owner has; left out or null: a plain digest, which any writer can make. */
+  secret?: Uint8Array | null;
   /** Score every file again, whatever the journal holds. */
   fresh?: boolean;
   /** Called after each file. */
@@ -40,6 +42,10 @@ export interface FolderScores {
   folders: string[];
   /** How many scores came from the journal. */
   known: number;
+  /** Files scored again although the journal has a row of them: what is wrong with the row. */
+  again: { file: string; why: string }[];
+  /** Lines of the journal that are no rows. */
+  spoiltRows: number;
   /** Why finished scores could not be kept; null where they were. */
   journalFault: string | null;
 }
@@ -56,9 +62,10 @@ export async function scoreFolder(folder: string, options: FolderOptions = {}): 
   const { files, folders } = listFolder(folder);
   const judge = options.judge ?? NO_JUDGE;
   const path = options.journal === undefined ? join(folder, JOURNAL_NAME) : options.journal;
-  const journal = new Journal(path, judge, options.fresh === true);
+  const journal = new Journal({ path, judge, fresh: options.fresh === true, secret: options.secret ?? null });
   const scored: Scored[] = [];
   const bad: BadFile[] = [];
+  const again: FolderScores['again'] = [];
   let known = 0;
   const tell = (file: string): void =>
     options.progress?.({ done: scored.length + bad.length, total: files.length, known, file });
@@ -69,8 +76,13 @@ export async function scoreFolder(folder: string, options: FolderOptions = {}): 
     for (let file = waiting.shift(); file !== undefined; file = waiting.shift()) {
       try {
         const bytes = readInFolder(folder, file);
-        const before = journal.find(file, digest(bytes));
-        if (before === undefined) return { file, bytes };
+        const sha256 = digest(bytes);
+        const before = journal.find(file, sha256);
+        if (before === undefined) {
+          const why = journal.whyAgain(sha256);
+          if (why !== null) again.push({ file, why });
+          return { file, bytes };
+        }
         scored.push(before);
         known++;
       } catch (error) {
@@ -101,7 +113,8 @@ export async function scoreFolder(folder: string, options: FolderOptions = {}): 
   });
   scored.sort(byFile);
   bad.sort(byFile);
-  return { folder, scored, bad, folders, known, journalFault: journal.fault };
+  again.sort(byFile);
+  return { folder, scored, bad, folders, known, again, spoiltRows: journal.spoilt, journalFault: journal.fault };
 }
 
 function byFile(a: { file: string }, b: { file: string }): number {

@@ -2,6 +2,7 @@ import { rowsCsv, rowsJsonl } from '../../class/rows.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';
 import { writeText } from '../files.ts';
 import { type FolderScores, scoreFolder } from '../score-folder.ts';
+import { journalSecret } from '../secret.ts';
 import { exerciseFor, profileFor } from './options.ts';
 import { ProgressLine, plain, type Terminal } from './terminal.ts';
 
@@ -12,6 +13,7 @@ export interface FolderFlags {
   workers?: number;
   fresh?: true;
   journal?: string | false;
+  journalSecret?: string;
 }
 
 /** Scores a folder with progress on the terminal; bad files are named on `err`. @throws InputError */
@@ -20,9 +22,13 @@ export async function scoresOf(folder: string, flags: FolderFlags, terminal: Ter
     exercise: flags.exercise === undefined ? null : exerciseFor(flags.exercise),
     profile: flags.profile === undefined ? null : profileFor(flags.profile),
   };
+  // A file, never the secret itself: what stands on a command line or in a variable is seen by others on the machine.
+  const secretFile = flags.journalSecret ?? process.env.TOEHOLD_JOURNAL_SECRET;
+  const secret = secretFile === undefined || secretFile === '' ? null : journalSecret(secretFile, folder);
   const line = new ProgressLine(terminal);
   const scores = await scoreFolder(folder, {
     judge,
+    secret,
     fresh: flags.fresh === true,
     ...(flags.workers === undefined ? {} : { workers: flags.workers }),
     ...(flags.journal === undefined ? {} : { journal: flags.journal === false ? null : flags.journal }),
@@ -33,6 +39,9 @@ export async function scoresOf(folder: string, flags: FolderFlags, terminal: Ter
   if (scores.folders.length > 0) {
     terminal.err(`Not looked into: ${scores.folders.map((f) => plain(`${f}/`)).join(', ')}\n`);
   }
+  for (const { file, why } of scores.again) terminal.err(`${plain(file)}: scored again, ${plain(why)}\n`);
+  if (scores.spoiltRows > 0)
+    terminal.err(`The journal has ${scores.spoiltRows} lines that are no rows; passed over.\n`);
   if (scores.journalFault !== null) {
     terminal.err(`Finished scores are not kept for the next run: ${plain(scores.journalFault)}\n`);
   }

@@ -20,9 +20,11 @@ Examples:
     $ toehold score attempt.json --strict && echo "every line within"
 
 A folder is scored file by file on worker threads, in the order of the file names. A file that cannot be read is named and the rest is
-scored. Finished scores are kept in a hidden file of the folder, so that an interrupted run goes on where it stopped.
+scored. Finished scores are kept in a hidden file of the folder, so that an interrupted run goes on where it stopped. Where others may write
+into the folder, a secret keeps them from making up scores in it: rows without its seal are named and scored again.
     $ toehold score monday/ --out monday.csv
     $ toehold score monday/ --exercise tee-inverted-v --out monday.jsonl --workers 2
+    $ toehold score monday/ --journal-secret ~/toehold-secret
 
 Files named date_bench_name_exercise_attempt, such as 2026-03-14_b2_ines-calder_inverted-v-tee_03.json, are understood; others are
 scored all the same.
@@ -53,6 +55,10 @@ export function folderOptions(command: Command): Command {
     .option('--workers <n>', 'a folder only: worker threads (default: one a core)', whole(1, MOST_WORKERS))
     .option('--fresh', 'a folder only: score every file again')
     .option('--journal <file>', 'a folder only: keep finished scores here instead of in the folder')
+    .option(
+      '--journal-secret <file>',
+      'a folder only: seal finished scores with the secret in this file, made if it is not there (or TOEHOLD_JOURNAL_SECRET=<file>)',
+    )
     .option('--no-journal', 'a folder only: keep no finished scores');
 }
 
