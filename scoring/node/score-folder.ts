@@ -1,6 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { type BadFile, digest, type Judge, type Scored } from '../class/scored.ts';
+import { clean } from '../schema/clean.ts';
 import { InputError } from '../schema/problem.ts';
 import { listFolder, readInFolder } from './folder.ts';
 import { JOURNAL_NAME, Journal } from './journal.ts';
@@ -107,7 +108,7 @@ export async function scoreFolder(folder: string, options: FolderOptions = {}): 
       tell(file);
     },
     brokeOff: ({ file }, why) => {
-      bad.push({ file, reason: `${file}: scoring broke off (${why})` });
+      bad.push({ file, reason: clean(`${file}: scoring broke off (${why})`) });
       tell(file);
     },
   });

@@ -1,6 +1,7 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { EngineError } from '../../engine/index.ts';
 import { type Judge, type Scored, scoreBytes } from '../class/scored.ts';
+import { clean } from '../schema/clean.ts';
 import { InputError } from '../schema/problem.ts';
 
 // The judge comes once with the thread; then one file after another.
@@ -21,8 +22,8 @@ export function answerOf(job: Job, judge: Judge): Answer {
     return { ok: true, scored: scoreBytes(job.bytes, job.file, judge) };
   } catch (error) {
     if (error instanceof InputError) return { ok: false, reason: error.message };
-    if (error instanceof EngineError) return { ok: false, reason: `${job.file}: ${error.message}` };
+    if (error instanceof EngineError) return { ok: false, reason: clean(`${job.file}: ${error.message}`) };
     const why = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
-    return { ok: false, reason: `${job.file}: scoring broke off (${why})` };
+    return { ok: false, reason: clean(`${job.file}: scoring broke off (${why})`) };
   }
 }

@@ -3,6 +3,7 @@ import { type AttemptName, personSaid, readAttemptName } from '../class/file-nam
 import { sectionSvg } from '../draw/section-svg.ts';
 import { standingSvg } from '../draw/standing-svg.ts';
 import { stripSvg } from '../draw/strip-svg.ts';
+import type { Svg } from '../draw/svg.ts';
 import { exerciseNamed } from '../exercises/ready.ts';
 import { judgedOf } from '../exercises/workshop.ts';
 import { openedRoot, Survey } from '../measures/bead/survey.ts';
@@ -28,7 +29,7 @@ export interface PaperLine {
   reading: string;
   limit: string;
   verdict: string;
-  standing: string;
+  standing: Svg;
   where: string;
   rule: string;
 }
@@ -45,9 +46,9 @@ export interface AttemptPaper {
   notes: string[];
   first: { text: string; where: string | null } | null;
   after: string[];
-  cut: { y_mm: number; svg: string; why: string };
-  smallCuts: { y_mm: number; svg: string }[];
-  strip: string;
+  cut: { y_mm: number; svg: Svg; why: string };
+  smallCuts: { y_mm: number; svg: Svg }[];
+  strip: Svg;
   lines: PaperLine[];
   hand: string[];
   notMeasured: string;
@@ -80,7 +81,7 @@ export function attemptPaper(recording: AttemptRecording, file: string, options:
   const judged = r.exercise?.judged ?? judgedOf(joint.length_mm);
   const cuts_mm = r.exercise?.cuts_mm ?? [];
   const cut = whichCut(r, judged, options.at_mm);
-  const drawn = (y_mm: number, id: string, bare: boolean): string => {
+  const drawn = (y_mm: number, id: string, bare: boolean): Svg => {
     const sec = attempt.section(y_mm);
     return sectionSvg(sec, survey.at(y_mm)?.station ?? null, { id, bare, scale: CUT_SCALE });
   };

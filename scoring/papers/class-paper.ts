@@ -5,6 +5,7 @@ import { digest } from '../class/scored.ts';
 import type { ClassSheet } from '../class/sheet.ts';
 import { commonSaid, headline } from '../class/sheet-text.ts';
 import { sectionSvg } from '../draw/section-svg.ts';
+import type { Svg } from '../draw/svg.ts';
 import { readSection } from '../measures/section/station.ts';
 import { textOf } from '../schema/bytes.ts';
 import { InputError } from '../schema/problem.ts';
@@ -22,7 +23,7 @@ export interface FirstOnPaper {
   times: string;
   says: string;
   file: string;
-  cut: string | null;
+  cut: Svg | null;
   caption: string;
 }
 
@@ -95,7 +96,7 @@ function firstOnPaper(f: First, i: number, open: OpenFile): FirstOnPaper {
 }
 
 /** The cut drawn, or the reason why it is not: the file may have changed since it was scored. */
-function cutOf(f: First, i: number, open: OpenFile): { cut: string | null; caption: string } {
+function cutOf(f: First, i: number, open: OpenFile): { cut: Svg | null; caption: string } {
   if (f.y_mm === null) return { cut: null, caption: 'No place along the joint to cut at.' };
   const { file, scored } = f.entry;
   try {

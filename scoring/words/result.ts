@@ -5,9 +5,9 @@ import { measureName, said, toeName } from './names.ts';
 
 type Kind = JointOptions['kind'];
 
-/** A result for people: sentences, then a small table. */
-export function reportText(r: Result, kind: Kind): string {
-  const parts = [
+/** A result for people, line by line: sentences, then a small table. */
+export function reportLines(r: Result, kind: Kind): string[] {
+  return [
     verdictSentence(r),
     ...r.reasons.map((x) => `  ${x.text}`),
     ...r.notes.map((x) => `  Note: ${x.text}`),
@@ -24,7 +24,6 @@ export function reportText(r: Result, kind: Kind): string {
     `Not modelled: ${r.notModelled.join('; ')}.`,
     ...r.cautions,
   ];
-  return parts.join('\n');
 }
 
 function verdictSentence(r: Result): string {

@@ -9,6 +9,7 @@ import { judgeAttempt } from '../../score.ts';
 import { proveAdvice, RERUNS } from '../../trials/prove-advice.ts';
 import { readText, writeText } from '../files.ts';
 import { number } from './options.ts';
+import type { Screen } from './screen.ts';
 
 interface AdviseFlags {
   json?: true;
@@ -25,7 +26,7 @@ Examples:
     $ toehold advise attempt.json --json > advice.json
     $ toehold advise attempt.json --svg cut       cut-1-before.svg, cut-1-after.svg: the cut before and after`;
 
-export function adviseCommand(print: (text: string) => void): Command {
+export function adviseCommand(screen: Screen): Command {
   return new Command('advise')
     .description('say what to change, proved by welding the attempt again with that change')
     .argument('<attempt>', 'recording to mend')
@@ -49,8 +50,8 @@ export function adviseCommand(print: (text: string) => void): Command {
         },
       });
       for (const [name, text] of drawings) writeText(name, text);
-      print(flags.json ? JSON.stringify(proved, null, 2) : adviceText(proved));
-      if (!flags.json) for (const [name] of drawings) print(`Drawn in ${name}`);
+      if (flags.json) screen.json(proved);
+      else screen.say(...adviceLines(proved), ...drawings.map(([name]) => `Drawn in ${name}`));
     });
 }
 
@@ -58,13 +59,13 @@ function drawn(cut: Section): string {
   return sectionSvg(cut, readSection(cut)?.station ?? null);
 }
 
-function adviceText(r: ProvedResult): string {
+function adviceLines(r: ProvedResult): string[] {
   const head = `${r.exercise?.title ?? 'Attempt without an exercise'}: ${r.verdict}.`;
-  if (r.advice.length === 0) return `${head}\nNothing to say about the hand.`;
+  if (r.advice.length === 0) return [head, 'Nothing to say about the hand.'];
   const rows = r.advice.map((a) => {
     const mark = a.proved ? 'Proved' : a.untried === null ? 'Not mended by one change' : `Not tried (${a.untried})`;
     return `${mark}: ${a.text}`;
   });
   const aid = 'A study aid: what mends the weld here is for the bench to confirm.';
-  return [head, ...rows, `${r.reruns} re-runs.`, aid].join('\n');
+  return [head, ...rows, `${r.reruns} re-runs.`, aid];
 }

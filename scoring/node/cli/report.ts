@@ -7,7 +7,7 @@ import { readRecording } from '../../schema/read.ts';
 import { readText, writeText } from '../files.ts';
 import { attemptPdf, pngOf } from '../papers.ts';
 import { exerciseFor, number, profileFor } from './options.ts';
-import type { Terminal } from './terminal.ts';
+import type { Screen } from './screen.ts';
 
 const HELP = `
 One black-and-white A4: the cut, the root broken open, each line with reading, give or take, limit and rule, the first fix, room for the
@@ -27,7 +27,7 @@ interface PaperFlags {
   profile?: string;
 }
 
-export function reportCommand(terminal: Terminal): Command {
+export function reportCommand(screen: Screen): Command {
   return new Command('report')
     .description('report of one attempt on one sheet of paper')
     .argument('<attempt>', 'recording to report on')
@@ -47,7 +47,7 @@ export function reportCommand(terminal: Terminal): Command {
       const paper = attemptPaper(readRecording(readText(file), file), basename(file), options);
       for (const { path, make } of jobs) {
         writeText(path, await make(paper));
-        terminal.out(`Written to ${path}\n`);
+        screen.say(`Written to ${path}`);
       }
     });
 }

@@ -3,12 +3,12 @@ import { Command } from 'commander';
 import { describeFound, InputError } from '../../schema/problem.ts';
 import { readRecording } from '../../schema/read.ts';
 import { type ScoreOptions, scoreAttempt } from '../../score.ts';
-import { reportText } from '../../words/result.ts';
+import { reportLines } from '../../words/result.ts';
 import { readText } from '../files.ts';
 import { MOST_WORKERS } from '../score-folder.ts';
 import { exerciseFor, profileFor, whole } from './options.ts';
 import { type ScoreFolderFlags, scoreFolderCommand } from './score-folder.ts';
-import type { Terminal } from './terminal.ts';
+import type { Screen } from './screen.ts';
 
 const HELP = `
 Welds the recording again and measures what comes out: sentences first, then each line with reading, give or take, limit and rule.
@@ -32,7 +32,7 @@ scored all the same.
 Exit code 0: scored. 1: with --strict, anything but "within". 2: bad input; of a folder, the good files are scored and written.`;
 
 /** @param finish called with the exit code */
-export function scoreCommand(terminal: Terminal, finish: (code: number) => void): Command {
+export function scoreCommand(screen: Screen, finish: (code: number) => void): Command {
   const command = new Command('score')
     .description('measure and judge an attempt or a folder of them, and say what to change first')
     .argument('<attempt>', 'recording to score, or a folder of recordings')
@@ -42,8 +42,8 @@ export function scoreCommand(terminal: Terminal, finish: (code: number) => void)
     .option('--out <file>', 'a folder only: write the rows to this .csv or .jsonl file')
     .addHelpText('after', HELP)
     .action(async (path: string, flags: ScoreFolderFlags) => {
-      if (isFolder(path)) finish(await scoreFolderCommand(path, flags, terminal));
-      else finish(scoreFile(path, flags, terminal));
+      if (isFolder(path)) finish(await scoreFolderCommand(path, flags, screen));
+      else finish(scoreFile(path, flags, screen));
     });
 }
 
@@ -62,7 +62,7 @@ export function folderOptions(command: Command): Command {
     .option('--no-journal', 'a folder only: keep no finished scores');
 }
 
-function scoreFile(file: string, flags: ScoreFolderFlags, terminal: Terminal): number {
+function scoreFile(file: string, flags: ScoreFolderFlags, screen: Screen): number {
   if (flags.out !== undefined) {
     throw new InputError('score', [
       {
@@ -77,9 +77,8 @@ function scoreFile(file: string, flags: ScoreFolderFlags, terminal: Terminal): n
   if (flags.exercise !== undefined) options.exercise = exerciseFor(flags.exercise);
   if (flags.profile !== undefined) options.profile = profileFor(flags.profile);
   const result = scoreAttempt(recording, options);
-  terminal.out(
-    `${flags.json ? JSON.stringify(result, null, 2) : reportText(result, recording.simulation.joint.kind)}\n`,
-  );
+  if (flags.json) screen.json(result);
+  else screen.say(...reportLines(result, recording.simulation.joint.kind));
   return flags.strict && result.verdict !== 'within' ? 1 : 0;
 }
 

@@ -5,9 +5,10 @@ import { readSection } from '../../measures/section/station.ts';
 import { InputError } from '../../schema/problem.ts';
 import { readRecording } from '../../schema/read.ts';
 import { said } from '../../words/names.ts';
-import { sectionText } from '../../words/section.ts';
+import { sectionLines } from '../../words/section.ts';
 import { readText, writeText } from '../files.ts';
 import { number } from './options.ts';
+import type { Screen } from './screen.ts';
 
 interface SectionFlags {
   at: number;
@@ -21,7 +22,7 @@ Examples:
     $ toehold section attempt.json --at 25 --svg cut.svg
     $ toehold section attempt.json --at 25 --json`;
 
-export function sectionCommand(print: (text: string) => void): Command {
+export function sectionCommand(screen: Screen): Command {
   return new Command('section')
     .description('cut the weld at one height and measure the cut')
     .argument('<attempt>', 'recording to cut')
@@ -44,8 +45,8 @@ export function sectionCommand(print: (text: string) => void): Command {
       const cut = attemptOf(recording).section(flags.at);
       const reading = readSection(cut);
       if (flags.svg !== undefined) writeText(flags.svg, sectionSvg(cut, reading?.station ?? null));
-      if (flags.json) print(JSON.stringify(reading ?? { station: null, stamps: null }, null, 2));
-      else print(sectionText(flags.at, reading, joint.kind));
-      if (flags.svg !== undefined && !flags.json) print(`Drawn in ${flags.svg}`);
+      if (flags.json) screen.json(reading ?? { station: null, stamps: null });
+      else screen.say(...sectionLines(flags.at, reading, joint.kind));
+      if (flags.svg !== undefined && !flags.json) screen.say(`Drawn in ${flags.svg}`);
     });
 }

@@ -2,7 +2,7 @@ import { Command } from 'commander';
 import { exerciseDigest } from '../../class/scored.ts';
 import { type ClassSheet, classSheet } from '../../class/sheet.ts';
 import { sheetCsv } from '../../class/sheet-csv.ts';
-import { sheetText } from '../../class/sheet-text.ts';
+import { sheetLines } from '../../class/sheet-text.ts';
 import { classHtml } from '../../papers/class-html.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';
 import { writeText } from '../files.ts';
@@ -10,7 +10,7 @@ import { classPaper, classPdf } from '../papers.ts';
 import { exerciseFor } from './options.ts';
 import { folderOptions } from './score.ts';
 import { type FolderFlags, scoresOf } from './score-folder.ts';
-import { plain, type Terminal } from './terminal.ts';
+import type { Screen } from './screen.ts';
 
 const HELP = `
 One row for each trainee, exercise and device: first attempt, latest, median and spread of the last five, common fault. Then the common
@@ -29,7 +29,7 @@ Exit code 0: done. 2: a file could not be read; it is named on the sheet, which 
 type SheetFlags = FolderFlags & { out?: string; count?: string[] };
 
 /** @param finish called with the exit code */
-export function sheetCommand(terminal: Terminal, finish: (code: number) => void): Command {
+export function sheetCommand(screen: Screen, finish: (code: number) => void): Command {
   const command = new Command('sheet')
     .description('class sheet of a folder of attempts: who does what, common faults, the three to see first')
     .argument('<folder>', 'folder of recordings');
@@ -42,12 +42,12 @@ export function sheetCommand(terminal: Terminal, finish: (code: number) => void)
     .addHelpText('after', HELP)
     .action(async (folder: string, flags: SheetFlags) => {
       const make = makerFor(flags.out);
-      const scores = await scoresOf(folder, flags, terminal);
+      const scores = await scoresOf(folder, flags, screen);
       const sheet = classSheet(scores, countedBy(flags));
-      if (make === null || flags.out === undefined) terminal.out(`${plain(sheetText(sheet))}\n`);
+      if (make === null || flags.out === undefined) screen.say(...sheetLines(sheet));
       else {
         writeText(flags.out, await make(sheet, folder));
-        terminal.out(`Written to ${flags.out}\n`);
+        screen.say(`Written to ${flags.out}`);
       }
       finish(scores.bad.length > 0 ? 2 : 0);
     });
