@@ -2,6 +2,7 @@
 
 export { type Attempt, attemptOf } from './attempt/attempt.ts';
 export { Trace } from './attempt/trace.ts';
+export { checkWork, MOST_WORK_S } from './attempt/work.ts';
 export { type SectionSvgOptions, sectionSvg } from './draw/section-svg.ts';
 export { type StripSvgOptions, stripSvg } from './draw/strip-svg.ts';
 export { FREE_NAME, type FreeChoice, freeExercise } from './exercises/free.ts';

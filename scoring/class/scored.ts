@@ -1,6 +1,7 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { z } from 'zod';
+import { checkWork, MOST_WORK_S } from '../attempt/work.ts';
 import { textOf } from '../schema/bytes.ts';
 import type { Exercise } from '../schema/exercise.ts';
 import type { Profile } from '../schema/profile.ts';
@@ -37,10 +38,12 @@ export interface Judge {
 /**
  * Scores the bytes of one file.
  * @param file its name, for messages
+ * @param mostWork_s a file that would take longer to weld is refused, s of a core of today
  * @throws InputError, EngineError
  */
-export function scoreBytes(bytes: Uint8Array, file: string, judge: Judge): Scored {
+export function scoreBytes(bytes: Uint8Array, file: string, judge: Judge, mostWork_s: number = MOST_WORK_S): Scored {
   const recording = readRecording(textOf(bytes, file), file);
+  checkWork(recording, file, mostWork_s);
   const result = scoreAttempt(recording, {
     ...(judge.exercise === null ? {} : { exercise: judge.exercise }),
     ...(judge.profile === null ? {} : { profile: judge.profile }),

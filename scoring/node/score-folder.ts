@@ -1,12 +1,13 @@
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
+import { MOST_WORK_S } from '../attempt/work.ts';
 import { type BadFile, digest, type Judge, type Scored } from '../class/scored.ts';
 import { clean } from '../schema/clean.ts';
 import { InputError } from '../schema/problem.ts';
 import { listFolder, readInFolder } from './folder.ts';
 import { JOURNAL_NAME, Journal } from './journal.ts';
 import { beside, workThrough } from './pool.ts';
-import type { Answer, Job } from './worker.ts';
+import type { Answer, Job, Orders } from './worker.ts';
 
 /** How a folder is scored. */
 export interface FolderOptions {
@@ -17,6 +18,8 @@ export interface FolderOptions {
   journal?: string | null;
   /** Key of the seals in the journal, which only the folder's owner has; left out or null: a plain digest, which any writer can make. */
   secret?: Uint8Array | null;
+  /** A file that would take longer to weld is named and left out, s of a core of today; left out: 300. Infinity: none is. */
+  mostWork_s?: number;
   /** Score every file again, whatever the journal holds. */
   fresh?: boolean;
   /** Called after each file. */
@@ -97,7 +100,7 @@ export async function scoreFolder(folder: string, options: FolderOptions = {}): 
   const workers = Math.min(options.workers ?? availableParallelism(), files.length, MOST_WORKERS);
   await workThrough<Job, Answer>({
     worker: beside(import.meta.url, 'worker'),
-    data: judge,
+    data: { judge, mostWork_s: options.mostWork_s ?? MOST_WORK_S } satisfies Orders,
     threads: workers,
     next,
     answered: ({ file }, answer) => {

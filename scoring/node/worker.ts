@@ -4,9 +4,16 @@ import { type Judge, type Scored, scoreBytes } from '../class/scored.ts';
 import { clean } from '../schema/clean.ts';
 import { InputError } from '../schema/problem.ts';
 
-// The judge comes once with the thread; then one file after another.
-const judge = workerData as Judge;
-parentPort?.on('message', (job: Job) => parentPort?.postMessage(answerOf(job, judge)));
+// The orders come once with the thread; then one file after another.
+const orders = workerData as Orders;
+parentPort?.on('message', (job: Job) => parentPort?.postMessage(answerOf(job, orders)));
+
+/** How every file of a folder is scored. */
+export interface Orders {
+  judge: Judge;
+  /** Most work one file may be, s of a core of today. */
+  mostWork_s: number;
+}
 
 /** Work sent to a worker thread. */
 export interface Job {
@@ -17,9 +24,9 @@ export interface Job {
 export type Answer = { ok: true; scored: Scored } | { ok: false; reason: string };
 
 /** Does a job; whatever goes wrong comes back as a sentence, so that the next file is scored all the same. */
-export function answerOf(job: Job, judge: Judge): Answer {
+export function answerOf(job: Job, { judge, mostWork_s }: Orders): Answer {
   try {
-    return { ok: true, scored: scoreBytes(job.bytes, job.file, judge) };
+    return { ok: true, scored: scoreBytes(job.bytes, job.file, judge, mostWork_s) };
   } catch (error) {
     if (error instanceof InputError) return { ok: false, reason: error.message };
     if (error instanceof EngineError) return { ok: false, reason: clean(`${job.file}: ${error.message}`) };

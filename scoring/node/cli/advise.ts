@@ -4,17 +4,17 @@ import { attemptOf } from '../../attempt/attempt.ts';
 import { sectionSvg } from '../../draw/section-svg.ts';
 import { readSection } from '../../measures/section/station.ts';
 import type { ProvedResult } from '../../schema/proved.ts';
-import { readRecording } from '../../schema/read.ts';
 import { judgeAttempt } from '../../score.ts';
 import { proveAdvice, RERUNS } from '../../trials/prove-advice.ts';
-import { readText, writeText } from '../files.ts';
-import { number } from './options.ts';
+import { writeText } from '../files.ts';
+import { number, recordingFrom, workOption } from './options.ts';
 import type { Screen } from './screen.ts';
 
 interface AdviseFlags {
   json?: true;
   reruns: number;
   svg?: string;
+  maxWork?: number;
 }
 
 const HELP = `
@@ -27,15 +27,16 @@ Examples:
     $ toehold advise attempt.json --svg cut       cut-1-before.svg, cut-1-after.svg: the cut before and after`;
 
 export function adviseCommand(screen: Screen): Command {
-  return new Command('advise')
+  const command = new Command('advise')
     .description('say what to change, proved by welding the attempt again with that change')
     .argument('<attempt>', 'recording to mend')
     .option('--json', 'print the whole result, readings before and after, and both outlines as JSON')
     .option('--reruns <n>', 'most re-runs', number(1, 40, ''), RERUNS)
-    .option('--svg <start>', 'draw the cut before and after each proved change; files start with this')
+    .option('--svg <start>', 'draw the cut before and after each proved change; files start with this');
+  return workOption(command)
     .addHelpText('after', HELP)
     .action((file: string, flags: AdviseFlags) => {
-      const recording = readRecording(readText(file), file);
+      const recording = recordingFrom(file, flags.maxWork);
       const attempt = attemptOf(recording);
       const result = judgeAttempt(recording, attempt);
       const drawings: [string, string][] = [];

@@ -3,7 +3,7 @@ import { describeFound, InputError } from '../../schema/problem.ts';
 import { writeText } from '../files.ts';
 import { type FolderScores, scoreFolder } from '../score-folder.ts';
 import { journalSecret } from '../secret.ts';
-import { exerciseFor, profileFor } from './options.ts';
+import { exerciseFor, mostWork_s, profileFor } from './options.ts';
 import { ProgressLine, type Screen } from './screen.ts';
 
 /** Options every command on a folder shares. */
@@ -14,6 +14,7 @@ export interface FolderFlags {
   fresh?: true;
   journal?: string | false;
   journalSecret?: string;
+  maxWork?: number;
 }
 
 /** Scores a folder with progress on the terminal; bad files are named on `err`. @throws InputError */
@@ -29,6 +30,7 @@ export async function scoresOf(folder: string, flags: FolderFlags, screen: Scree
   const scores = await scoreFolder(folder, {
     judge,
     secret,
+    mostWork_s: mostWork_s(flags.maxWork),
     fresh: flags.fresh === true,
     ...(flags.workers === undefined ? {} : { workers: flags.workers }),
     ...(flags.journal === undefined ? {} : { journal: flags.journal === false ? null : flags.journal }),

@@ -1,12 +1,10 @@
 import { statSync } from 'node:fs';
 import { Command } from 'commander';
 import { describeFound, InputError } from '../../schema/problem.ts';
-import { readRecording } from '../../schema/read.ts';
 import { type ScoreOptions, scoreAttempt } from '../../score.ts';
 import { reportLines } from '../../words/result.ts';
-import { readText } from '../files.ts';
 import { MOST_WORKERS } from '../score-folder.ts';
-import { exerciseFor, profileFor, whole } from './options.ts';
+import { exerciseFor, profileFor, recordingFrom, whole, workOption } from './options.ts';
 import { type ScoreFolderFlags, scoreFolderCommand } from './score-folder.ts';
 import type { Screen } from './screen.ts';
 
@@ -49,7 +47,7 @@ export function scoreCommand(screen: Screen, finish: (code: number) => void): Co
 
 /** Options of every command that scores a folder. */
 export function folderOptions(command: Command): Command {
-  return command
+  return workOption(command)
     .option('--exercise <name>', 'judge by this exercise (name, or file) instead of the one in the recording')
     .option('--profile <name>', "judge by this acceptance profile (name, or file) instead of the exercise's")
     .option('--workers <n>', 'a folder only: worker threads (default: one a core)', whole(1, MOST_WORKERS))
@@ -72,7 +70,7 @@ function scoreFile(file: string, flags: ScoreFolderFlags, screen: Screen): numbe
       },
     ]);
   }
-  const recording = readRecording(readText(file), file);
+  const recording = recordingFrom(file, flags.maxWork);
   const options: ScoreOptions = {};
   if (flags.exercise !== undefined) options.exercise = exerciseFor(flags.exercise);
   if (flags.profile !== undefined) options.profile = profileFor(flags.profile);

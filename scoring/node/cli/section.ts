@@ -3,17 +3,17 @@ import { attemptOf } from '../../attempt/attempt.ts';
 import { sectionSvg } from '../../draw/section-svg.ts';
 import { readSection } from '../../measures/section/station.ts';
 import { InputError } from '../../schema/problem.ts';
-import { readRecording } from '../../schema/read.ts';
 import { said } from '../../words/names.ts';
 import { sectionLines } from '../../words/section.ts';
-import { readText, writeText } from '../files.ts';
-import { number } from './options.ts';
+import { writeText } from '../files.ts';
+import { number, recordingFrom, workOption } from './options.ts';
 import type { Screen } from './screen.ts';
 
 interface SectionFlags {
   at: number;
   svg?: string;
   json?: true;
+  maxWork?: number;
 }
 
 const HELP = `
@@ -23,15 +23,16 @@ Examples:
     $ toehold section attempt.json --at 25 --json`;
 
 export function sectionCommand(screen: Screen): Command {
-  return new Command('section')
+  const command = new Command('section')
     .description('cut the weld at one height and measure the cut')
     .argument('<attempt>', 'recording to cut')
     .requiredOption('--at <mm>', 'height of the cut above the bottom of the joint', number(0, 300, 'mm'))
     .option('--svg <file>', 'draw the cut as an etched macro into this file')
-    .option('--json', 'print the readings as JSON')
+    .option('--json', 'print the readings as JSON');
+  return workOption(command)
     .addHelpText('after', HELP)
     .action((file: string, flags: SectionFlags) => {
-      const recording = readRecording(readText(file), file);
+      const recording = recordingFrom(file, flags.maxWork);
       const { joint } = recording.simulation;
       if (flags.at > joint.length_mm) {
         throw new InputError('section', [
