@@ -6,6 +6,7 @@ import type { ClassSheet } from '../class/sheet.ts';
 import { commonSaid, headline } from '../class/sheet-text.ts';
 import { sectionSvg } from '../draw/section-svg.ts';
 import type { Svg } from '../draw/svg.ts';
+import { checkBooks } from '../measures/open-books.ts';
 import { readSection } from '../measures/section/station.ts';
 import { textOf } from '../schema/bytes.ts';
 import { InputError } from '../schema/problem.ts';
@@ -102,7 +103,9 @@ function cutOf(f: First, i: number, open: OpenFile): { cut: Svg | null; caption:
   try {
     const bytes = open(file);
     if (digest(bytes) !== scored.sha256) return { cut: null, caption: `${file} has changed since it was scored.` };
-    const section = attemptOf(readRecording(textOf(bytes, file), file)).section(f.y_mm);
+    const attempt = attemptOf(readRecording(textOf(bytes, file), file));
+    checkBooks(attempt.accounts, file);
+    const section = attempt.section(f.y_mm);
     const station = readSection(section)?.station ?? null;
     const line = f.line === null ? '' : ` Farthest outside: ${f.line}.`;
     return {

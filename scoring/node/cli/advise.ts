@@ -62,7 +62,7 @@ function drawn(cut: Section): string {
 
 function adviceLines(r: ProvedResult): string[] {
   const head = `${r.exercise?.title ?? 'Attempt without an exercise'}: ${r.verdict}.`;
-  if (r.advice.length === 0) return [head, 'Nothing to say about the hand.'];
+  if (r.advice.length === 0) return [head, ...r.reasons.map((x) => x.text), 'Nothing to say about the hand.'];
   const rows = r.advice.map((a) => {
     const mark = a.proved ? 'Proved' : a.untried === null ? 'Not mended by one change' : `Not tried (${a.untried})`;
     return `${mark}: ${a.text}`;
