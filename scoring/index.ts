@@ -43,6 +43,7 @@ export { pointsOf, type RangePlan, type RangePoint } from './range/plan.ts';
 export { rangeSvg } from './range/range-svg.ts';
 export { type RangeRow, rangeCsv, rangeRows } from './range/table.ts';
 export type { RangeResult } from './range/weld-point.ts';
+export { textOf } from './schema/bytes.ts';
 export type { BeadStart, BeadStop, Flaw } from './schema/ends.ts';
 export { type Asked, type Band, type Exercise, exerciseSchema, type HandTarget } from './schema/exercise.ts';
 export { type JsonSchemaName, jsonSchema, jsonSchemaNames } from './schema/json-schema.ts';

@@ -71,7 +71,7 @@ export interface PreferenceStore {
 export interface ChosenFile {
   readonly name: string;
   readonly size: number;
-  text(): Promise<string>;
+  arrayBuffer(): Promise<ArrayBuffer>;
 }
 
 /** A picture of a coupon, unpacked in this page only. */

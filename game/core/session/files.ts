@@ -1,3 +1,4 @@
+import { textOf } from '../../../scoring/index.ts';
 import type { ChosenFile, WrittenDate } from '../ports.ts';
 import { FileTooLarge } from './problem.ts';
 
@@ -9,8 +10,11 @@ export function fileName(made: WrittenDate, exercise: string): string {
 /** A file chosen or dropped; larger ones are refused before they are read. */
 const LARGEST_FILE_BYTES = 16_000_000;
 
-/** @throws FileTooLarge */
+/**
+ * Text of a chosen file by the command line's own rule: UTF-8 or refused, never letters guessed.
+ * @throws FileTooLarge, InputError
+ */
 export async function readText(file: ChosenFile): Promise<string> {
   if (file.size > LARGEST_FILE_BYTES) throw new FileTooLarge(file.name, file.size, LARGEST_FILE_BYTES);
-  return file.text();
+  return textOf(new Uint8Array(await file.arrayBuffer()), file.name);
 }

@@ -203,7 +203,8 @@ export class TestBench {
 
   file(content: unknown, name = 'attempt.json'): ChosenFile {
     const text = JSON.stringify(content);
-    return { name, size: text.length, text: async () => text };
+    const bytes = new TextEncoder().encode(text);
+    return { name, size: bytes.length, arrayBuffer: async () => bytes.buffer };
   }
 
   private reading(trigger: boolean): TorchSample {

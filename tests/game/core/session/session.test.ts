@@ -160,7 +160,7 @@ describe('files that cannot be opened', () => {
     await bench.session.openFile(bench.file({ format: 'something else' }));
     expect(bench.state.problem.value).toMatchObject({ code: 'input' });
     expect(bench.state.finished.value).toBe(before);
-    await bench.session.openFile({ name: 'huge.json', size: 20e6, text: async () => '' });
+    await bench.session.openFile({ name: 'huge.json', size: 20e6, arrayBuffer: async () => new ArrayBuffer(0) });
     expect(bench.state.problem.value).toMatchObject({ code: 'file-too-large', bytes: 20e6 });
     expect(bench.state.finished.value).toBe(before);
   });
