@@ -8,10 +8,11 @@ import { milli } from './precision.ts';
 const OPEN_ENERGY = 1e-3;
 const OPEN_MASS = 1e-6;
 
-/** Whether heat or metal is missing from an attempt's accounts. */
-export function booksOpen({ energyError, massError }: Accounts): boolean {
+/** Whether heat or metal is missing from an attempt's accounts, or a sum in them is no number. */
+export function booksOpen(accounts: Accounts): boolean {
   // Written so that a number that is none does not pass.
-  return !(energyError <= OPEN_ENERGY && massError <= OPEN_MASS);
+  const closed = accounts.energyError <= OPEN_ENERGY && accounts.massError <= OPEN_MASS;
+  return !closed || Object.values(accounts).some((sum) => typeof sum === 'number' && !Number.isFinite(sum));
 }
 
 /** What is read off an attempt whose accounts are open: nothing, and why. */

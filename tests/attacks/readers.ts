@@ -80,7 +80,7 @@ export function readPage(text: string): Page {
     if ('tagName' in node) {
       page.tags.add(node.tagName);
       for (const { name, value } of node.attrs) {
-        if (/^(on|href|src|action|formaction|data|xlink)/.test(name) || /javascript:/i.test(value))
+        if (/^(on|href|src|action|formaction|data|xlink)/.test(name) || /^\s*javascript:/i.test(value))
           page.active.push(`${name}=${value}`);
       }
     }
