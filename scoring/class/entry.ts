@@ -126,17 +126,9 @@ function sentenceStart(text: string): string {
  */
 function nameTwins(entries: readonly Entry[]): void {
   const hands = entries.filter((e) => e.scored.result.origin.kind === 'hand');
-  const paths = hands.map((e) => pathOfText(e.scored.motion));
+  const found = twinsAmong(hands);
   hands.forEach((e, n) => {
-    const twins: { entry: Entry; told: string }[] = [];
-    hands.forEach((other, k) => {
-      if (k === n) return;
-      if (other.scored.hand === e.scored.hand) twins.push({ entry: other, told: '' });
-      else {
-        const twin = twinOf(paths[Math.min(n, k)]!, paths[Math.max(n, k)]!);
-        if (twin !== null) twins.push({ entry: other, told: twinSaid(twin) });
-      }
-    });
+    const twins = found[n]!;
     if (twins.length === 0) return;
     const people = new Set([e, ...twins.map((t) => t.entry)].map((x) => x.name.trainee).filter((x) => x !== null));
     const files = twins.map((t) => `${t.entry.file}${t.told}`).join(', ');
@@ -151,6 +143,30 @@ function nameTwins(entries: readonly Entry[]): void {
     )
       e.notCounted.push(`a copy of ${files}`);
   });
+}
+
+interface ToldTwin {
+  entry: Entry;
+  /** In what they agree, in words; empty: pose for pose. */
+  told: string;
+}
+
+/** The twins of each, in the order given; every pair is looked at once. */
+function twinsAmong(hands: readonly Entry[]): ToldTwin[][] {
+  const paths = hands.map((e) => pathOfText(e.scored.motion));
+  const twins: ToldTwin[][] = hands.map(() => []);
+  hands.forEach((e, n) => {
+    for (let k = 0; k < n; k++) {
+      const other = hands[k]!;
+      const same = other.scored.hand === e.scored.hand;
+      const twin = same ? null : twinOf(paths[k]!, paths[n]!);
+      if (!same && twin === null) continue;
+      const told = twin === null ? '' : twinSaid(twin);
+      twins[n]!.push({ entry: other, told });
+      twins[k]!.push({ entry: e, told });
+    }
+  });
+  return twins;
 }
 
 /** The first that bears a name is the original; without any name, the first. */

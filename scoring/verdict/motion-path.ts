@@ -11,6 +11,9 @@ export interface MotionPath {
   /** Hundredths of a millimetre, one entry each 1/20 s of trigger time. */
   u: Int16Array;
   y: Int16Array;
+  /** Sums of the entries before each, one more than there are entries: the mean of any stretch by two look-ups. */
+  sumU: Float64Array;
+  sumY: Float64Array;
   /** Times at which the aim crossed the middle of its own weave, s of trigger time. */
   crossings: Float32Array;
 }
@@ -63,5 +66,11 @@ function withCrossings(u: Int16Array, y: Int16Array): MotionPath {
     if (side !== 0) times.push(changed);
     side = Math.sign(now);
   }
-  return { u, y, crossings: Float32Array.from(times) };
+  return { u, y, sumU: sumsOf(u), sumY: sumsOf(y), crossings: Float32Array.from(times) };
+}
+
+function sumsOf(values: Int16Array): Float64Array {
+  const sums = new Float64Array(values.length + 1);
+  for (let n = 0; n < values.length; n++) sums[n + 1] = sums[n]! + values[n]!;
+  return sums;
 }

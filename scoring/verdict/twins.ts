@@ -120,14 +120,8 @@ function apart(
   { from, shift, count, mirrored, within }: Stretch,
 ): Omit<Twin, 'kind'> | null {
   const sign = mirrored ? -1 : 1;
-  let du = 0;
-  let dy = 0;
-  for (let n = from; n < from + count; n++) {
-    du += sign * b.u[n + shift]! - a.u[n]!;
-    dy += b.y[n + shift]! - a.y[n]!;
-  }
-  du /= count;
-  dy /= count;
+  const du = (sign * between(b.sumU, from + shift, count) - between(a.sumU, from, count)) / count;
+  const dy = (between(b.sumY, from + shift, count) - between(a.sumY, from, count)) / count;
   const bound = within * within * PER_MM * PER_MM * count;
   let sum = 0;
   for (let n = from; n < from + count; n++) {
@@ -143,4 +137,9 @@ function apart(
     later_s: shift / PATH_RATE,
     moved: { u_mm: (sign * du) / PER_MM, y_mm: dy / PER_MM },
   };
+}
+
+/** Sum of a stretch from the sums before each entry; whole numbers, so exact. */
+function between(sums: Float64Array, from: number, count: number): number {
+  return sums[from + count]! - sums[from]!;
 }
