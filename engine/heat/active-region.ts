@@ -13,7 +13,7 @@ import { stepCoarse } from './coarse-step.ts';
  * Fine cells reach at least this far from the arc and the liquid. Against fine cells everywhere, seven of the eight welds of the mesh study
  * move by at most 0.04 mm in any reading; crossing back in the puddle by 0.05. All far inside what the cell itself moves.
  */
-const MARGIN_MM = 4.5;
+export const MARGIN_MM = 4.5;
 /** A block may go coarse when no tile spreads by more than this (about 90 K) and nothing is hotter than this: below Ac1, so peaks are safe. */
 const LEVEL_SPREAD_JPG = 60;
 const LEVEL_HOTTEST_C = 690;
