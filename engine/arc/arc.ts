@@ -7,7 +7,7 @@ import { addMetal } from '../state/metal.ts';
 import type { State } from '../state/state.ts';
 import { type Footprint, findFootprint } from './footprint.ts';
 import type { Axis } from './torch.ts';
-import { createWire, fillWire, type WireState } from './wire.ts';
+import { createWire, fillWire, type WireState, workVolts } from './wire.ts';
 
 /** Arc heat goes into at least this depth of metal, or one full cell if that is more. */
 const HEATED_DEPTH_MM = 1;
@@ -53,7 +53,7 @@ export function burn(out: ArcTick, s: State, foot: Footprint, axis: Axis, u: num
   s.arcRadius = wire.arcRadius_mm;
   s.footU = foot.footU;
   s.footY = foot.footY;
-  const power = s.cal.arcEfficiency * s.options.process.volts_V * s.current;
+  const power = workVolts(s.options.process, s.cal) * s.current;
   out.power_W = power;
   const fed = wire.metal_gps * s.dt;
   const spatter = fed * wire.spatterShare;

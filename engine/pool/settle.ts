@@ -7,9 +7,10 @@ import { clamp, exp, PI } from '../numerics/math.ts';
 import { DENSITY_GPMM3 } from '../physics/steel.ts';
 import { dimsOf, makeArrays } from '../state/allocate.ts';
 import type { Arrays } from '../state/fields.ts';
-import { addMetal, removeMetal } from '../state/metal.ts';
+import { removeMetal } from '../state/metal.ts';
 import type { State } from '../state/state.ts';
 import { creepToes, toeHeight } from './contact-line.ts';
+import { carryMetal } from './flow.ts';
 import { labelPuddles, updateLiquid } from './liquid.ts';
 import { createSurface, linkNode, linkToe, linkWall, orderNodes } from './surface.ts';
 
@@ -82,8 +83,10 @@ function settlePuddle(s: State, work: PuddleWork, label: number, time: number): 
     s.wEq[i] = nodes.pair[2 * n]!;
     s.response[i] = nodes.pair[2 * n + 1]!;
     s.pressure[i] = lambda - load;
+    s.skinPressure[i] = lambda - nodes.load[n]!;
   }
-  moveMetal(s, work, time);
+  const spilled = carryMetal(s, work, nodes, time / (time + s.cal.relaxation), work.moved);
+  if (spilled > 0) drop(s, work, spilled, work.moved.heat / spilled);
   release(s, work);
 }
 
@@ -130,54 +133,6 @@ function collect(s: State, work: PuddleWork, label: number): void {
     const c = s.columnOf[column[n]!]!;
     return (c + column[n]! - c * ny) & 1;
   });
-}
-
-/** Moves the surface part of the way: fallers give metal at their own enthalpy, risers take the pooled mean, volumes equal. */
-function moveMetal(s: State, work: PuddleWork, time: number): void {
-  const { nodes, column, moved } = work;
-  const { ny } = s.plan;
-  const area = s.plan.area_mm2;
-  const part = time / (time + s.cal.relaxation);
-  let wanted = 0;
-  let taken = 0;
-  moved.heat = 0;
-  for (let n = 0; n < nodes.count; n++) {
-    const i = column[n]!;
-    const d = part * (s.wEq[i]! - s.w[i]!);
-    if (d > 0) wanted += d * area;
-    else if (d < 0) {
-      const c = s.columnOf[i]!;
-      taken += removeMetal(s, c, i - c * ny, -d * area, moved);
-    }
-  }
-  if (taken <= 0 || wanted <= 0) {
-    if (taken > 0) giveBack(s, work, taken, moved.heat / taken);
-    return;
-  }
-  const enthalpy = Math.fround(moved.heat / taken);
-  const scale = taken / wanted;
-  let spilled = 0;
-  for (let n = 0; n < nodes.count; n++) {
-    const i = column[n]!;
-    const d = part * (s.wEq[i]! - s.w[i]!);
-    // Fallers have moved already: what is left of their way is never positive.
-    if (d > 0) {
-      const c = s.columnOf[i]!;
-      spilled += addMetal(s, c, i - c * ny, d * area * scale, enthalpy);
-    }
-  }
-  drop(s, work, spilled, enthalpy);
-}
-
-/** Nobody rises (all at the obstacle): the metal taken goes back evenly. */
-function giveBack(s: State, work: PuddleWork, volume: number, enthalpy: number): void {
-  let spilled = 0;
-  for (let n = 0; n < work.nodes.count; n++) {
-    const i = work.column[n]!;
-    const c = s.columnOf[i]!;
-    spilled += addMetal(s, c, i - c * s.plan.ny, volume / work.nodes.count, Math.fround(enthalpy));
-  }
-  drop(s, work, spilled, enthalpy);
 }
 
 function drop(s: State, work: PuddleWork, volume: number, enthalpy: number): void {

@@ -6,7 +6,7 @@ import { openReport } from './report.ts';
 
 const report = openReport('groove', 'Free contact lines in a groove');
 report.note(
-  "An attempt's own puddle in a right-angled groove, weightless, heat standing still: it starts narrow and its toes walk until the face stands at the advancing angle. The area is that of a 6 mm leg at that angle, so 6 mm is what must come out, from the engine's contact lines and from the toe finder of the section. 110° is far outside the calibrated 38 to 48°: there the face falls so steeply from its toe that columns of this width stop the leg up to 0.4 mm short, less on finer ones.",
+  "An attempt's own puddle in a right-angled groove, weightless, heat standing still: it starts narrow and its toes walk until the face stands at the advancing angle. The area is that of a 6 mm leg at that angle, so 6 mm is what must come out, from the engine's contact lines and from the toe finder of the section. At 110°, where cold plate holds, the face falls so steeply from its toe that columns of this width stop the leg up to 0.4 mm short, less on finer ones.",
 );
 
 describe.each([0.75, 0.5])('cells of %d mm', (cell) => {
