@@ -11,7 +11,7 @@
  */
 import type { Nodes } from '../kernel/surface-layout.ts';
 import type { Arrays } from '../state/fields.ts';
-import { addMetal, removeMetal } from '../state/metal.ts';
+import { addMetal, type Move, removeMetal } from '../state/metal.ts';
 import type { State } from '../state/state.ts';
 
 /** Over-relaxation and red-black sweeps a settling; the potentials start where the last settling left them. */
@@ -23,10 +23,10 @@ const LEAST_CHANNEL_MM = 0.1;
 type FlowWork = Arrays<'pool'>;
 
 /**
- * Moves the puddle's surface `part` of the way to its equilibrium. Returns the volume that went over the cap, mm³, with its enthalpy x
- * volume in `moved.heat`.
+ * Moves the puddle's surface `part` of the way to its equilibrium. `move.moved` becomes the volume that went over the cap, mm³, and
+ * `move.heat` its enthalpy x volume.
  */
-export function carryMetal(s: State, flow: FlowWork, nodes: Nodes, part: number, moved: { heat: number }): number {
+export function carryMetal(s: State, flow: FlowWork, nodes: Nodes, part: number, move: Move): void {
   layChannels(s, flow, nodes, part);
   for (let pass = 0; pass < SWEEPS; pass++) {
     sweep(flow, nodes, 0, nodes.red);
@@ -41,12 +41,12 @@ export function carryMetal(s: State, flow: FlowWork, nodes: Nodes, part: number,
   let spilled = 0;
   let heat = 0;
   for (let at = 0; at < nodes.count; at++) {
-    const over = passOn(s, flow, nodes, order[at]!, moved);
-    spilled += over;
-    if (over > 0) heat += moved.heat;
+    passOn(s, flow, nodes, order[at]!, move);
+    spilled += move.moved;
+    if (move.moved > 0) heat += move.heat;
   }
-  moved.heat = heat;
-  return spilled;
+  move.moved = spilled;
+  move.heat = heat;
 }
 
 function layChannels(s: State, flow: FlowWork, nodes: Nodes, part: number): void {
@@ -89,33 +89,31 @@ function sweep(flow: FlowWork, nodes: Nodes, from: number, to: number): void {
   }
 }
 
-/** What is to run out of node n into each lower neighbour, in all, mm³. */
-function outflow(flow: FlowWork, nodes: Nodes, n: number): number {
-  const { channel, potential } = flow;
-  let out = 0;
-  for (let f = 4 * n; f < 4 * n + 4; f++) {
-    if (channel[f] === 0) continue;
-    const fall = potential[n]! - potential[nodes.link[f]!]!;
-    if (fall > 0) out += channel[f]! * fall;
-  }
-  return out;
-}
-
-/** Mixes what ran into column `n` with its own liquid and passes on what runs out; returns what went over the cap, its heat in `moved`. */
-function passOn(s: State, flow: FlowWork, nodes: Nodes, n: number, moved: { heat: number }): number {
+/** Mixes what ran into column `n` with its own liquid and passes on what runs out; what went over the cap is in `move`, with its heat. */
+function passOn(s: State, flow: FlowWork, nodes: Nodes, n: number, move: Move): void {
   const { channel, potential, inflow, inheat, column } = flow;
   const i = column[n]!;
   const c = s.columnOf[i]!;
   const j = i - c * s.plan.ny;
   const area = s.plan.area_mm2;
-  const wanted = outflow(flow, nodes, n);
+  // What is to run out into each lower neighbour, in all.
+  let wanted = 0;
+  for (let f = 4 * n; f < 4 * n + 4; f++) {
+    if (channel[f] === 0) continue;
+    const fall = potential[n]! - potential[nodes.link[f]!]!;
+    if (fall > 0) wanted += channel[f]! * fall;
+  }
   const free = Math.max(0, s.w[i]! - s.bottom[i]!) * area;
-  const layer = Math.min(free, Math.max(s.cal.mixingDepth * area, wanted - inflow[n]!));
-  moved.heat = 0;
-  const taken = layer > 0 ? removeMetal(s, c, j, layer, moved) : 0;
-  const total = taken + inflow[n]!;
-  if (total <= 0) return 0;
-  const h = Math.fround((moved.heat + inheat[n]!) / total);
+  move.volume = Math.min(free, Math.max(s.cal.mixingDepth * area, wanted - inflow[n]!));
+  move.heat = 0;
+  move.moved = 0;
+  if (move.volume > 0) removeMetal(s, c, j, move);
+  const total = move.moved + inflow[n]!;
+  if (total <= 0) {
+    move.moved = 0;
+    return;
+  }
+  const h = Math.fround((move.heat + inheat[n]!) / total);
   // Nothing solid runs: a column gives no more than it holds liquid and gets.
   const out = Math.min(wanted, total);
   if (out > 0) {
@@ -130,9 +128,11 @@ function passOn(s: State, flow: FlowWork, nodes: Nodes, n: number, moved: { heat
       inheat[q]! += volume * h;
     }
   }
-  const over = total > out ? addMetal(s, c, j, total - out, h) : 0;
-  moved.heat = over * h;
-  return over;
+  move.volume = total - out;
+  move.h = h;
+  move.moved = 0;
+  if (total > out) addMetal(s, c, j, move);
+  move.heat = move.moved * h;
 }
 
 /** Heap sort of node numbers by falling potential; equal ones by rising number. */

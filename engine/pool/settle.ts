@@ -7,7 +7,7 @@ import { clamp, exp, PI } from '../numerics/math.ts';
 import { DENSITY_GPMM3 } from '../physics/steel.ts';
 import { dimsOf, makeArrays } from '../state/allocate.ts';
 import type { Arrays } from '../state/fields.ts';
-import { removeMetal } from '../state/metal.ts';
+import { createMove, type Move, removeMetal } from '../state/metal.ts';
 import type { State } from '../state/state.ts';
 import { creepToes, toeHeight } from './contact-line.ts';
 import { carryMetal } from './flow.ts';
@@ -24,7 +24,7 @@ const DROP_PART = 0.5;
 export interface PuddleWork extends Arrays<'pool'> {
   surface: SurfaceKernel;
   nodes: Nodes;
-  moved: { heat: number };
+  move: Move;
   dripped_g: number;
 }
 
@@ -34,7 +34,7 @@ export function createPuddleWork(s: State, choice: KernelChoice = 'auto'): Puddl
     ...makeArrays('pool', dimsOf(s.plan, s.heat.layout)),
     surface,
     nodes: surface.nodes,
-    moved: { heat: 0 },
+    move: createMove(),
     dripped_g: 0,
   };
 }
@@ -85,8 +85,9 @@ function settlePuddle(s: State, work: PuddleWork, label: number, time: number): 
     s.pressure[i] = lambda - load;
     s.skinPressure[i] = lambda - nodes.load[n]!;
   }
-  const spilled = carryMetal(s, work, nodes, time / (time + s.cal.relaxation), work.moved);
-  if (spilled > 0) drop(s, work, spilled, work.moved.heat / spilled);
+  const { move } = work;
+  carryMetal(s, work, nodes, time / (time + s.cal.relaxation), move);
+  if (move.moved > 0) drop(s, work, move.moved, move.heat / move.moved);
   release(s, work);
 }
 
@@ -178,14 +179,17 @@ function release(s: State, work: PuddleWork): void {
   }
   if (depth <= 0) return;
   const share = Math.min(0.9, excess / depth);
-  work.moved.heat = 0;
+  const { move } = work;
+  move.heat = 0;
   let taken = 0;
   for (let n = 0; n < nodes.count; n++) {
     const i = column[n]!;
     const j = i % ny;
     if (y0 + j * dy > limit) continue;
     const liquid = Math.max(0, s.w[i]! - s.bottom[i]!) * area;
-    taken += removeMetal(s, s.columnOf[i]!, j, share * liquid, work.moved);
+    move.volume = share * liquid;
+    removeMetal(s, s.columnOf[i]!, j, move);
+    taken += move.moved;
   }
-  if (taken > 0) drop(s, work, taken, work.moved.heat / taken);
+  if (taken > 0) drop(s, work, taken, move.heat / taken);
 }

@@ -26,7 +26,7 @@ describe('volts alone, 16 to 19 to 22 V', () => {
   it('widen and flatten (trend table, GMAW handbook)', () => {
     expect(middle!.faceWidth).toBeGreaterThan(low!.faceWidth + 0.2);
     expect(high!.convexity).toBeLessThan(middle!.convexity - 0.2);
-    expect(middle!.convexity).toBeLessThan(low!.convexity - 0.1);
+    expect(middle!.convexity).toBeLessThan(low!.convexity - 0.2);
   });
 });
 
@@ -43,9 +43,9 @@ describe('the hand', () => {
   it('8 mm of tip cost at least 0.2 mm of root', () => {
     expect(start().root - start({ weave: { tipToWork_mm: 20 } }).root).toBeGreaterThan(0.2);
   });
-  it('3 mm of lead cost at least 0.2 mm of root, each millimetre more than the last', () => {
+  it('2 mm of lead cost at least 0.2 mm of root, and the third costs more', () => {
     const [none, one, two, three] = [0, -1, -2, -3].map((lead_mm) => start({ faults: { lead_mm } }).root);
-    expect(none! - three!).toBeGreaterThan(0.2);
+    expect(none! - two!).toBeGreaterThan(0.2);
     expect(one!).toBeGreaterThan(two!);
     expect(two!).toBeGreaterThan(three!);
   });

@@ -8,7 +8,7 @@ import { PART } from '../../../engine/grid/rods.ts';
 import { defaultJoint, defaultProcess } from '../../../engine/index.ts';
 import { PAD } from '../../../engine/kernel/layout.ts';
 import { createPuddleWork, settle } from '../../../engine/pool/settle.ts';
-import { addMetal } from '../../../engine/state/metal.ts';
+import { addMetal, createMove } from '../../../engine/state/metal.ts';
 import type { State } from '../../../engine/state/state.ts';
 
 const MUSH = 0.45;
@@ -40,7 +40,7 @@ export function wettedCorner(angle_deg: number, times_s: number[], cell_mm: numb
     for (let j = 0; j < plan.ny; j++) {
       const deep = level - plan.plate[c]!;
       if (deep <= 0 || Math.abs(plan.y0 + j * plan.dy - JOINT_MM / 2) > POOL_MM / 2) continue;
-      addMetal(s, c, j, deep * plan.du * plan.dy, LIQUID_JPG);
+      addMetal(s, c, j, { ...createMove(), volume: deep * plan.du * plan.dy, h: LIQUID_JPG });
     }
   const work = createPuddleWork(s);
   const lengths: number[] = [];

@@ -1,6 +1,6 @@
 /**
  * `npm run calibrate`: what the free parameters were set to hold, how well they hold it, and what each one moves. Targets are published or
- * common-practice behaviour only; facts held out of the setting stand apart. `--search` searches again over the parameters without a published
+ * common-practice behaviour only; facts that are no targets stand apart. `--search` searches again over the parameters without a published
  * value, from the present values and from the middles of their ranges, and says how well the targets determine them.
  */
 import { PARAMETERS, type ParameterName } from '../../../engine/physics/calibration.ts';
@@ -12,6 +12,7 @@ const SEARCHED: ParameterName[] = [
   'arcRadius',
   'arcRadiusPerVolt',
   'columnEfficiency',
+  'stirring',
   'mixingDepth',
   'advanceHot',
   'advanceCold',
@@ -60,8 +61,15 @@ const TARGETS: Target[] = [
     name: 'root of the middle setting, past the corner',
     source: 'vertical-up short arc 18 V, 120 A ties in 5 mm plate (typical handbook settings, from memory)',
     of: (w) => w(five).root,
-    low: 0.05,
-    high: 0.5,
+    low: 0.2,
+    high: 0.8,
+  },
+  {
+    name: 'convexity of the middle setting',
+    source: 'ISO 5817 C and D1.1 are met by a good weave; common practice',
+    of: (w) => w(five).convexity,
+    low: 0.3,
+    high: 1.7,
   },
   {
     name: 'root of the cold setting',
@@ -74,8 +82,15 @@ const TARGETS: Target[] = [
     name: 'hot root over middle root',
     source: 'GMAW handbook trend table: feed up, deeper',
     of: (w) => w(hot).root - w(five).root,
-    low: 0.05,
-    high: 0.5,
+    low: 0.1,
+    high: 0.8,
+  },
+  {
+    name: 'hot crown over middle crown',
+    source: 'GMAW handbook trend table: feed up, larger bead',
+    of: (w) => w(hot).convexity - w(five).convexity,
+    low: 0.4,
+    high: 1.6,
   },
   {
     name: 'root lost by crossing 3 mm back',
@@ -88,7 +103,7 @@ const TARGETS: Target[] = [
     name: 'straight crown over weave crown',
     source: 'common practice',
     of: (w) => w(straight).convexity - w(five).convexity,
-    low: 0.8,
+    low: 0.5,
     high: 2,
   },
   {
@@ -109,6 +124,13 @@ const TARGETS: Target[] = [
     name: 'face width at 19 V over that at 16 V',
     source: 'GMAW handbook trend table: volts widen',
     of: (w) => w(volts(19)).faceWidth - w(volts(16)).faceWidth,
+    low: 0.2,
+    high: 1,
+  },
+  {
+    name: 'convexity at 16 V over that at 19 V',
+    source: 'GMAW handbook trend table: volts flatten; size from common practice',
+    of: (w) => w(volts(16)).convexity - w(volts(19)).convexity,
     low: 0.2,
     high: 1,
   },
@@ -140,13 +162,16 @@ const TARGETS: Target[] = [
     name: 'root lost by 2 mm of lead',
     source: 'common practice',
     of: (w) => w(plain()).root - w(plain({ faults: { lead_mm: -2 } })).root,
-    low: 0.15,
-    high: 0.6,
+    low: 0.2,
+    high: 0.8,
   },
 ];
 
-/** Read, never set by: common practice, no source. 6 mm lap, 0.8 mm wire, gun square, about 2.1 mm/s. */
-const HELD_OUT: Target[] = [
+/**
+ * Not among the targets: common practice, no source. 6 mm lap, 0.8 mm wire, gun square, about 2.1 mm/s. They were in view while the form of the
+ * model was chosen, so they are no blind prediction; nothing was moved to meet them, and the last is missed.
+ */
+const NOT_SET_BY: Target[] = [
   {
     name: 'lap at 19 V, 7.1 m/min: convexity',
     source: 'common practice: about 2.0',
@@ -213,8 +238,8 @@ function table(list: Target[], values: number[]): void {
 
 const now = measure({});
 table(TARGETS, now);
-print('\nHeld out:\n');
-table(HELD_OUT, measureOf(HELD_OUT, {}));
+print('\nNot set by, though in view:\n');
+table(NOT_SET_BY, measureOf(NOT_SET_BY, {}));
 
 const steps = process.argv.includes('--search') ? SEARCHED : (Object.keys(PARAMETERS) as ParameterName[]);
 print('\nSensitivities: change of each reading for a step of a tenth of the parameter’s range.');
