@@ -108,7 +108,7 @@ export function joinCells(
   const backB = rows(joint.plateB_mm, h);
   const wideAt = (i: number, j: number): number =>
     i === -backB.length && (joint.kind === 'corner' || (joint.kind === 'tee' && j >= 0)) ? backB[backB.length - 1]! : h;
-  const tallAt = (j: number): number => (joint.kind !== 'corner' && j === -backA.length ? backA[backA.length - 1]! : h);
+  const tallAt = (j: number): number => (j === -backA.length ? backA[backA.length - 1]! : h);
   for (const [code, p] of at) {
     const { i, j } = cellOf(code);
     const right = get(i + 1, j);

@@ -78,7 +78,7 @@ export const PARAMETERS = {
     'share of the power that comes with the metal',
   ),
   arcRadius: parameter(
-    1.13,
+    1.1,
     'mm',
     [0.8, 1.3],
     'no source; calibrated so that 15 V with 3.5 m/min leaves the root short and 18 V with 4.6 m/min just ties it in',
@@ -106,11 +106,11 @@ export const PARAMETERS = {
     'how much nearer metal draws the arc',
   ),
   stirring: parameter(
-    2,
+    1.75,
     '-',
     [1, 3],
-    'usual liquid-conductivity factor in conduction models of weld pools, from memory',
-    'wall melting; isotropic, so it grows no finger',
+    'usual liquid-conductivity factor in conduction models of weld pools, from memory; within that range set with the arc radius so that 3 V flatten by 0.2 mm',
+    'wall melting, how much volts flatten; isotropic, so it grows no finger',
   ),
   advanceHot: parameter(
     10,
