@@ -25,9 +25,12 @@ export const oddAccounts: Attack = {
     const pick = (): number => ODD[Math.min(ODD.length - 1, Math.floor(random.next() * ODD.length))]!;
     const recording = recordings[n % 2]!;
     const attempt = seen(recording);
-    const accounts = { ...attempt.accounts };
-    for (const key of Object.keys(accounts) as (keyof typeof accounts)[])
-      if (typeof accounts[key] === 'number' && random.next() < 0.3) accounts[key] = pick();
+    const sound = attempt.accounts;
+    const odd = Object.entries(sound).map(([key, sum]) => [
+      key,
+      typeof sum === 'number' && random.next() < 0.3 ? pick() : sum,
+    ]);
+    const accounts = Object.fromEntries(odd) as typeof sound;
     const sums = Object.values(accounts).filter((sum) => typeof sum === 'number');
     const open = !(accounts.energyError <= 1e-3 && accounts.massError <= 1e-6) || !sums.every(Number.isFinite);
     const result = judgeAttempt(n % 5 === 0 ? { ...recording, exercise: null } : recording, { ...attempt, accounts });
