@@ -45,7 +45,7 @@ function plateBeyond(s: State, q: number, face: number, toe: number, slope: numb
 }
 
 /** Lets every contact line in the window creep for `time` seconds; `fresh` collects columns to wet (room for all columns). */
-export function creepToes(s: State, time: number, fresh: Int32Array): void {
+export function advanceContactLines(s: State, time: number, fresh: Int32Array): void {
   const { plan, liquid, cal, w, near } = s;
   const { ny, nu } = plan;
   const { from, to } = s.liquidSlices;

@@ -9,21 +9,21 @@ import { dimsOf, makeArrays } from '../state/allocate.ts';
 import type { Arrays } from '../state/fields.ts';
 import { createMove, type Move, removeMetal } from '../state/metal.ts';
 import type { State } from '../state/state.ts';
-import { creepToes, toeHeight } from './contact-line.ts';
+import { advanceContactLines, toeHeight } from './contact-line.ts';
 import { carryMetal } from './flow.ts';
 import { labelPuddles, updateLiquid } from './liquid.ts';
 import { createSurface, linkNode, linkToe, linkWall, orderNodes } from './surface.ts';
 
 const GRAVITY_MMPS2 = 9810;
 
-export interface PuddleWork extends Arrays<'pool'> {
+export interface PoolWork extends Arrays<'pool'> {
   surface: SurfaceKernel;
   nodes: Nodes;
   move: Move;
   dripped_g: number;
 }
 
-export function createPuddleWork(s: State, choice: KernelChoice = 'auto'): PuddleWork {
+export function createPoolWork(s: State, choice: KernelChoice = 'auto'): PoolWork {
   const surface = createSurface(s.w.length, choice);
   return {
     ...makeArrays('pool', dimsOf(s.plan, s.heat.layout)),
@@ -38,7 +38,7 @@ export function createPuddleWork(s: State, choice: KernelChoice = 'auto'): Puddl
  * Settles the liquid for `time` seconds with the arc, or the aim where there is none, at height `y`. Metal melts within the arc's reach or
  * beside liquid: only there new liquid is looked for.
  */
-export function settleNear(s: State, work: PuddleWork, y: number, time: number): void {
+export function settleNear(s: State, work: PoolWork, y: number, time: number): void {
   const { y0, dy, ny } = s.plan;
   const reach = s.cal.recentReach;
   const from = Math.floor((y - reach - y0) / dy);
@@ -47,7 +47,7 @@ export function settleNear(s: State, work: PuddleWork, y: number, time: number):
 }
 
 /** Settles the liquid for `time` seconds; `from`/`to` bound the slices where metal may newly have melted. */
-export function settle(s: State, work: PuddleWork, from: number, to: number, time: number): void {
+export function settle(s: State, work: PoolWork, from: number, to: number, time: number): void {
   work.dripped_g = 0;
   const { liquidSlices } = s;
   const lo = liquidSlices.to > 0 ? Math.min(from, liquidSlices.from) : from;
@@ -57,10 +57,10 @@ export function settle(s: State, work: PuddleWork, from: number, to: number, tim
   if (liquidSlices.to === 0) return;
   const count = labelPuddles(s, work.queue);
   for (let p = 0; p < count; p++) settlePuddle(s, work, p, time);
-  creepToes(s, time, work.queue);
+  advanceContactLines(s, time, work.queue);
 }
 
-function settlePuddle(s: State, work: PuddleWork, label: number, time: number): void {
+function settlePuddle(s: State, work: PoolWork, label: number, time: number): void {
   const { nodes } = work;
   collect(s, work, label);
   let volume = 0;
@@ -88,7 +88,7 @@ function settlePuddle(s: State, work: PuddleWork, label: number, time: number): 
 }
 
 /** Gathers the puddle's columns as nodes, in scan order, with their neighbours, toes and loads. */
-function collect(s: State, work: PuddleWork, label: number): void {
+function collect(s: State, work: PoolWork, label: number): void {
   const { nodes, column, nodeOf } = work;
   const { plan, puddle } = s;
   const { ny, nu } = plan;
@@ -132,7 +132,7 @@ function collect(s: State, work: PuddleWork, label: number): void {
   });
 }
 
-function drop(s: State, work: PuddleWork, volume: number, enthalpy: number): void {
+function drop(s: State, work: PoolWork, volume: number, enthalpy: number): void {
   if (volume <= 0) return;
   const grams = volume * DENSITY_GPMM3;
   work.dripped_g += grams;
@@ -144,7 +144,7 @@ function drop(s: State, work: PuddleWork, volume: number, enthalpy: number): voi
  * Weight against retention (Furmidge, from memory): a puddle whose weight ρ g V passes γ · girth · span lets a drop go from its
  * lowest part. Girth is the wetted width across both plates.
  */
-function release(s: State, work: PuddleWork): void {
+function release(s: State, work: PoolWork): void {
   const { nodes, column } = work;
   const { ny, du, y0, dy } = s.plan;
   const area = s.plan.area_mm2;
