@@ -1,4 +1,4 @@
-import type { TraceSample } from '../../engine/index.ts';
+import { POSE_RATE_HZ, type Pose, type TraceSample } from '../../engine/index.ts';
 
 /** Numbers of a trace sample that are kept, one column each; a missing value is NaN in its column. */
 const COLUMNS = [
@@ -73,3 +73,42 @@ export function spanBetween(trace: Trace, from_mm: number, to_mm: number): Span 
   }
   return first < 0 ? null : { from: first, to: last + 1 };
 }
+
+/** A trace of a hand alone, nothing welded: where it aimed and how it held the torch, the arc burning while the trigger is down. */
+export function traceOfHand(poses: Iterable<Pose>): Trace {
+  const trace = new Trace();
+  let n = 0;
+  for (const p of poses) {
+    trace.add({
+      ...NOTHING_WELDED,
+      t_s: n++ / POSE_RATE_HZ,
+      trigger: p.trigger,
+      arcOn: p.trigger,
+      aimU_mm: p.u_mm,
+      aimY_mm: p.y_mm,
+      footU_mm: p.u_mm,
+      footY_mm: p.y_mm,
+      tipToWork_mm: p.tipToWork_mm,
+      workAngle_deg: p.workAngle_deg,
+      travelAngle_deg: p.travelAngle_deg,
+    });
+  }
+  return trace;
+}
+
+const NOTHING_WELDED = {
+  regime: 'off',
+  current_A: 0,
+  power_W: 0,
+  frontY_mm: null,
+  puddleBottom_mm: null,
+  puddleTop_mm: null,
+  puddleVolume_mm3: 0,
+  wetA_mm: null,
+  wetB_mm: null,
+  fillA_mm: null,
+  fillB_mm: null,
+  nozzleTouching: false,
+  dripped_g: 0,
+  spatter_g: 0,
+} as const;

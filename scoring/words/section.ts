@@ -1,7 +1,7 @@
 import type { JointOptions } from '../../engine/index.ts';
 import { plusMinus } from '../measures/precision.ts';
 import type { Reading } from '../measures/section/station.ts';
-import { rootSaid } from './advice.ts';
+import { rootSaid } from './seen.ts';
 import { plateName, said } from './names.ts';
 
 /** The readings of one cut, as said at the bench. */
