@@ -46,7 +46,10 @@ export type SettingsCode = (typeof settingsCodes)[number];
 
 /** What was seen of the bead beside a cause: its worst line, metal gone, or a stretch left bare. */
 export type Seen =
-  | ({ what: 'line'; kind: JointOptions['kind'] } & Pick<Line, 'side' | 'reading' | 'unit' | 'sense' | 'limit' | 'y_mm'> & {
+  | ({ what: 'line'; kind: JointOptions['kind'] } & Pick<
+      Line,
+      'side' | 'reading' | 'unit' | 'sense' | 'limit' | 'y_mm'
+    > & {
         measure: LineMeasure | typeof DROPPED;
       })
   | { what: 'dropped'; dripped_g: number }

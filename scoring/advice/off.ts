@@ -83,7 +83,15 @@ const MAKES: Partial<Record<HandCode, readonly HandCode[]>> = {
   slipped: ['uneven-rhythm'],
   jumped: ['uneven-rhythm'],
   stalled: ['uneven-rhythm'],
-  'toe-skipped': ['uneven-rhythm', 'uneven-waits', 'too-narrow', 'to-one-side', 'waited-long', 'arc-back-on-puddle', 'slipped'],
+  'toe-skipped': [
+    'uneven-rhythm',
+    'uneven-waits',
+    'too-narrow',
+    'to-one-side',
+    'waited-long',
+    'arc-back-on-puddle',
+    'slipped',
+  ],
   'fits-and-starts': ['stalled', 'jumped', 'climbed-slowly', 'climbed-fast', 'arc-back-on-puddle'],
 };
 
@@ -119,7 +127,13 @@ function mishaps({ hand, shown }: OffQuestion): Off[] {
     ...worst('stalled', all.stalls, LEAST.stall_s),
     ...worst('jumped', all.jumps, LEAST.jump_mm),
     ...worst('slipped', all.slips, LEAST.slip_mm),
-    ...(shown.width_mm.length < ENOUGH ? [] : worst('toe-skipped', all.skips.filter((s) => s.much >= 2), LEAST.skips)),
+    ...(shown.width_mm.length < ENOUGH
+      ? []
+      : worst(
+          'toe-skipped',
+          all.skips.filter((s) => s.much >= 2),
+          LEAST.skips,
+        )),
     whole('fits-and-starts', all.standing, 0, (trust * all.standing) / LEAST.standing),
   ];
   return list.filter((o) => o.strength >= 1).sort((a, b) => b.strength - a.strength);
@@ -244,7 +258,12 @@ function place({ hand, exercise }: OffQuestion, knob: Knob): Off[] {
 /** How the torch was held, where the device tells. */
 function torch({ hand, shown, exercise }: OffQuestion, thirds: boolean): Off[] {
   const { target, judged } = exercise;
-  const knob = (less: HandCode, more: HandCode, what: 'tipToWork_mm' | 'workAngle_deg' | 'travelAngle_deg', least: Least) =>
+  const knob = (
+    less: HandCode,
+    more: HandCode,
+    what: 'tipToWork_mm' | 'workAngle_deg' | 'travelAngle_deg',
+    least: Least,
+  ) =>
     offOf({ less, more, readings: hand[what], of: shown[what], band: target[what], least, side: null, judged, thirds });
   return [
     ...knob('tip-too-close', 'tip-too-far', 'tipToWork_mm', LEAST.tip_mm),
@@ -344,7 +363,10 @@ function joined(list: readonly Off[]): Off[] {
     const [a, b] = [own[0]!, own[1]!];
     const strength = Math.max(a.strength, b.strength);
     const mid = (x: number, y: number): number => (x + y) / 2;
-    const joint: Off = { ...whole(both, mid(a.is, b.is), mid(a.asked, b.asked), strength), stretch: a.stretch ?? b.stretch };
+    const joint: Off = {
+      ...whole(both, mid(a.is, b.is), mid(a.asked, b.asked), strength),
+      stretch: a.stretch ?? b.stretch,
+    };
     return [...out.filter((o) => o.code !== code), joint];
   };
   return one('waited-long', 'waited-long', one('toe-left-early', 'toes-left-early', list));

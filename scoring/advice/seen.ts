@@ -1,5 +1,5 @@
-import { measuresRoot, type Facts } from './facts.ts';
 import type { Line } from '../schema/result.ts';
+import { type Facts, measuresRoot } from './facts.ts';
 import type { Seen } from './found.ts';
 
 /** The worst of what was seen: metal gone, a stretch left bare, the line that is farthest outside; null where every line is within. */
@@ -9,7 +9,8 @@ export function worstSeen(f: Facts): Seen | null {
   if (blocked.includes('dropped-out')) return { what: 'dropped', dripped_g: f.figures.dripped_g };
   if (bare_mm.length > 0) return { what: 'bare', bare_mm: bare_mm.length, from_mm: bare_mm[0]! };
   const off = f.lines.filter((l) => l.verdict !== 'within');
-  const line = off.find((l) => l.verdict === 'outside' && measuresRoot(l)) ?? off.find((l) => l.verdict === 'outside') ?? off[0];
+  const line =
+    off.find((l) => l.verdict === 'outside' && measuresRoot(l)) ?? off.find((l) => l.verdict === 'outside') ?? off[0];
   return line === undefined ? null : seenOf(f, line);
 }
 

@@ -77,7 +77,11 @@ function coldToes(f: Facts): MachineFault | null {
   return null;
 }
 
-function machine(f: Facts, code: SettingsCode, seen: Seen | null = worstSeen(f), line: Line | null = null,
+function machine(
+  f: Facts,
+  code: SettingsCode,
+  seen: Seen | null = worstSeen(f),
+  line: Line | null = null,
 ): MachineFault {
   const { laid_mm2, holds_mm2 } = metalOf(asSet(f));
   const y = seen === null ? null : seen.what === 'line' ? seen.y_mm : seen.what === 'bare' ? seen.from_mm : null;

@@ -77,38 +77,48 @@ export function spanBetween(trace: Trace, from_mm: number, to_mm: number): Span 
 /** A trace of a hand alone, nothing welded: where it aimed and how it held the torch, the arc burning while the trigger is down. */
 export function traceOfHand(poses: Iterable<Pose>): Trace {
   const trace = new Trace();
-  let n = 0;
+  const sample = nothingWelded();
   for (const p of poses) {
-    trace.add({
-      ...NOTHING_WELDED,
-      t_s: n++ / POSE_RATE_HZ,
-      trigger: p.trigger,
-      arcOn: p.trigger,
-      aimU_mm: p.u_mm,
-      aimY_mm: p.y_mm,
-      footU_mm: p.u_mm,
-      footY_mm: p.y_mm,
-      tipToWork_mm: p.tipToWork_mm,
-      workAngle_deg: p.workAngle_deg,
-      travelAngle_deg: p.travelAngle_deg,
-    });
+    sample.t_s = trace.length / POSE_RATE_HZ;
+    sample.trigger = p.trigger;
+    sample.arcOn = p.trigger;
+    sample.aimU_mm = p.u_mm;
+    sample.aimY_mm = p.y_mm;
+    sample.footU_mm = p.u_mm;
+    sample.footY_mm = p.y_mm;
+    sample.tipToWork_mm = p.tipToWork_mm;
+    sample.workAngle_deg = p.workAngle_deg;
+    sample.travelAngle_deg = p.travelAngle_deg;
+    trace.add(sample);
   }
   return trace;
 }
 
-const NOTHING_WELDED = {
-  regime: 'off',
-  current_A: 0,
-  power_W: 0,
-  frontY_mm: null,
-  puddleBottom_mm: null,
-  puddleTop_mm: null,
-  puddleVolume_mm3: 0,
-  wetA_mm: null,
-  wetB_mm: null,
-  fillA_mm: null,
-  fillB_mm: null,
-  nozzleTouching: false,
-  dripped_g: 0,
-  spatter_g: 0,
-} as const;
+function nothingWelded(): TraceSample {
+  return {
+    t_s: 0,
+    trigger: false,
+    arcOn: false,
+    regime: 'off',
+    aimU_mm: 0,
+    aimY_mm: 0,
+    footU_mm: 0,
+    footY_mm: 0,
+    tipToWork_mm: 0,
+    workAngle_deg: 0,
+    travelAngle_deg: 0,
+    current_A: 0,
+    power_W: 0,
+    frontY_mm: null,
+    puddleBottom_mm: null,
+    puddleTop_mm: null,
+    puddleVolume_mm3: 0,
+    wetA_mm: null,
+    wetB_mm: null,
+    fillA_mm: null,
+    fillB_mm: null,
+    nozzleTouching: false,
+    dripped_g: 0,
+    spatter_g: 0,
+  };
+}

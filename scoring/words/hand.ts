@@ -21,7 +21,8 @@ export const handSentences: { [C in HandCode]: (p: AdviceData[C]) => string } = 
       p.weave
         ? `You crossed the root ${said(p.asked - p.is)} mm lower than shown${over(p)}`
         : `Arc sat ${said(-p.is)} mm back in the puddle${over(p)}`,
-    (p) => (p.weave ? 'Get the arc up on the front of the puddle when you cross' : 'Keep it up on the front of the puddle'),
+    (p) =>
+      p.weave ? 'Get the arc up on the front of the puddle when you cross' : 'Keep it up on the front of the puddle',
   ),
   'tip-too-far': told(
     (p) => `Tip-to-work was ${said(p.is)} mm${over(p)}; ${said(p.asked)} was asked`,
@@ -44,7 +45,8 @@ export const handSentences: { [C in HandCode]: (p: AdviceData[C]) => string } = 
   ),
   'work-angle-off': told(
     (p) => `Work angle was ${said(p.is, 0)}°${over(p)}; ${said(p.asked, 0)} was asked`,
-    (p) => `Lean the torch ${p.is > p.asked ? 'towards' : 'away from'} the ${p.joint === 'lap' ? 'back' : 'right'} plate`,
+    (p) =>
+      `Lean the torch ${p.is > p.asked ? 'towards' : 'away from'} the ${p.joint === 'lap' ? 'back' : 'right'} plate`,
   ),
   'too-narrow': told(
     (p) =>
@@ -54,7 +56,8 @@ export const handSentences: { [C in HandCode]: (p: AdviceData[C]) => string } = 
     (p) => (p.is === 0 ? 'Toe, root, toe, with a wait at each toe' : 'Carry it out to both toes'),
   ),
   'too-wide': told(
-    (p) => `Your weave was ${said(p.is)} mm wide${over(p)}; ${p.asked === 0 ? 'a straight run' : said(p.asked)} was asked`,
+    (p) =>
+      `Your weave was ${said(p.is)} mm wide${over(p)}; ${p.asked === 0 ? 'a straight run' : said(p.asked)} was asked`,
     (p) => (p.asked === 0 ? 'Keep on the root' : 'Turn at the toes and not past them'),
   ),
   'to-one-side': told(

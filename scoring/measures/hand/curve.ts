@@ -69,9 +69,15 @@ export function curveOf(trace: Trace, span: Span, q: CurveQuestion): HandCurve {
   const t = trace.column('t_s');
   const periodCv = spreadOf(period_s.map((p) => p.value));
   const reach = (toe: 'A' | 'B'): Reading[] =>
-    visits.flat().filter((v) => v.toe === toe).map((v) => ({ y_mm: v.y_mm, t_s: v.from_s, value: v.reach_mm }));
+    visits
+      .flat()
+      .filter((v) => v.toe === toe)
+      .map((v) => ({ y_mm: v.y_mm, t_s: v.from_s, value: v.reach_mm }));
   const pause = (toe: 'A' | 'B'): Reading[] =>
-    visits.flat().filter((v) => v.toe === toe).map((v) => ({ y_mm: v.y_mm, t_s: v.to_s, value: v.pause_s }));
+    visits
+      .flat()
+      .filter((v) => v.toe === toe)
+      .map((v) => ({ y_mm: v.y_mm, t_s: v.to_s, value: v.pause_s }));
   return {
     travel_mmps: lines.flatMap((line) => pace(line, t)),
     period_s,

@@ -198,7 +198,8 @@ function slipsOf(
       const middle = u_mm[i]! - base - lean * (span.from + i);
       if (beyond > LEAST_SLIP_MM) away++;
       const y = y_mm[i]!;
-      if (skips.some((s) => s.much > 1 && y >= s.from_mm - SKIPPED_ROUND_MM && y <= s.to_mm + SKIPPED_ROUND_MM)) continue;
+      if (skips.some((s) => s.much > 1 && y >= s.from_mm - SKIPPED_ROUND_MM && y <= s.to_mm + SKIPPED_ROUND_MM))
+        continue;
       // An uneven beat moves the mean over a cycle, too, and the hand has not left its way.
       const aside = Math.abs(middle) - unsure;
       const much = Math.max(beyond, aside);

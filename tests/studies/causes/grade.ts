@@ -1,6 +1,7 @@
 /** Whether a first sentence names the cause of an attempt. */
-import type { AdviceCode, Result } from '../../../scoring/index.ts';
+
 import { handCodes, settingsCodes } from '../../../scoring/advice/found.ts';
+import type { AdviceCode, Result } from '../../../scoring/index.ts';
 import { suspectSaid } from '../../../scoring/words/machine.ts';
 import type { Cause } from './causes.ts';
 

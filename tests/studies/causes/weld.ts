@@ -1,6 +1,6 @@
 /** Welds one attempt of the set and judges it, as the game would when the arc has gone out. */
 import { createRecorder, createSimulation } from '../../../engine/index.ts';
-import { type Attempt as Welded, type AttemptRecording, checkRecording, Trace } from '../../../scoring/index.ts';
+import { type AttemptRecording, checkRecording, Trace, type Attempt as Welded } from '../../../scoring/index.ts';
 import { type Attempt, deviceOf, exerciseOf, posesOf } from './set.ts';
 
 /** One attempt of the set, welded: the file it would be, and what it left behind. */
