@@ -55,14 +55,17 @@ export interface Grade {
   grade: 'right' | 'right among two' | 'open' | 'wrong';
 }
 
+/** The causes a code names. */
+export function nameOf(code: AdviceCode, side: 'A' | 'B' | null): readonly Cause[] {
+  if (code === 'toe-left-early') return [side === 'A' ? 'no wait at the right toe' : 'no wait at the left toe'];
+  return NAMES[code] ?? [];
+}
+
 export function gradeOf(result: Result, truth: readonly Cause[]): Grade {
   const [first] = result.advice;
   if (first === undefined) return { code: null, names: [], grade: 'open' };
   const { code } = first;
-  const names =
-    code === 'toe-left-early'
-      ? [first.side === 'A' ? ('no wait at the right toe' as const) : ('no wait at the left toe' as const)]
-      : (NAMES[code] ?? []);
+  const names = nameOf(code, first.side);
   if (names.some((n) => truth.includes(n))) return { code, names, grade: 'right' };
   if (code === 'either') {
     const offered = suspects.filter((s) => first.text.includes(suspectSaid(s))).flatMap((s) => NAMES[s] ?? []);

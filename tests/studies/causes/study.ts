@@ -13,7 +13,7 @@ export interface Row extends Grade {
   text: string;
 }
 
-/** Every attempt welded with its own seed, so that no sentence rests on one tremor: `seed` and one more for each. */
+/** One attempt welded, judged and graded. */
 export function gradeAttempt(attempt: Labelled, seed: number): Row {
   const { recording, welded } = weldAttempt(attempt, seed);
   const result = judgeAttempt(recording, welded);
