@@ -16,6 +16,9 @@ wrong, or two; it is welded, judged, and the first sentence is held against what
 first, kept apart, and run once the rules stood. *Open*: the sentence says what was seen and leaves the cause open. *Wrong*: it names another cause, or
 says "same again".
 
+The hands are robots and their faults are clean and plain to see beside the demonstration: this shows that the first sentence finds what was done to a
+hand that is otherwise as asked. It says nothing of how often it is right with people, who are off in several ways at once.
+
 | half | attempts | right | right among two offered | open | wrong |
 |---|---|---|---|---|---|
 ${halves.map(summary).join('\n')}
