@@ -1,4 +1,4 @@
-import { steadyVolts, wireState } from '../../engine/index.ts';
+import { steadyVolts, wireArea_mm2, wireState } from '../../engine/index.ts';
 import { exerciseNamed } from '../exercises/ready.ts';
 import type { Exercise } from '../schema/exercise.ts';
 import type { SettingsCode } from './found.ts';
@@ -25,6 +25,11 @@ function voltsOff({ process, demonstration }: Exercise): number {
   return process.volts_V - steadyVolts(process, current_A).middle;
 }
 
+/** Metal fed, as the wire's area times its feed: only ever compared. */
+function metalRate({ process }: Exercise): number {
+  return wireArea_mm2(process) * process.feed_mpmin;
+}
+
 /**
  * Settings against the workshop's for such a joint; null: as usual, or no exercise is near enough to say.
  * @param e the exercise, with the settings that were welded with
@@ -41,7 +46,8 @@ export function machineOff(e: Exercise): MachineOff | null {
     return { code: 'gap-takes-metal', way: 'cold', strength };
   }
   if (metal >= TOO_MUCH) return { code: volts >= VOLTS_BESIDE ? 'too-hot' : 'too-much-metal', way: 'hot', strength };
-  if (metal < TOO_LITTLE) {
+  // Less metal for its size although no less is fed is the asked climb's or the asked size's doing, not the machine's.
+  if (metal < TOO_LITTLE && metalRate(e) < metalRate(usual)) {
     return { code: volts >= VOLTS_BESIDE ? 'too-little-wire' : 'cold-root', way: 'cold', strength };
   }
   if (volts <= -VOLTS_ALONE) return { code: 'cold-root', way: 'cold', strength };

@@ -1,7 +1,7 @@
 import type { Exercise } from '../schema/exercise.ts';
 import type { Change, Line } from '../schema/result.ts';
 import { causeOf } from './cause.ts';
-import { broken, type Facts, outside, runsTheLength, shareOf } from './facts.ts';
+import { broken, type Facts, isWeave, outside, runsTheLength, shareOf } from './facts.ts';
 import type { Found, Seen, SettingsCode } from './found.ts';
 import { machineOff } from './machine.ts';
 import { metalOf, sizeLine, usualFor } from './metal.ts';
@@ -70,6 +70,8 @@ function overfilled(f: Facts): boolean {
 }
 
 function coldToes(f: Facts): MachineFault | null {
+  // A fat straight run rolls over its toes whatever the heat.
+  if (!isWeave(f)) return null;
   for (const side of ['A', 'B'] as const) {
     const line = outside(f, 'overlap', side) ?? outside(f, 'fusion to plate', side);
     if (line !== null && runsTheLength(f, line)) return machine(f, 'cold-toe', seenOf(f, line), line);

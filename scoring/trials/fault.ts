@@ -74,6 +74,15 @@ const OF_THE_HAND: readonly Advice['code'][] = [
   'either',
 ];
 
+/** Advice about the machine. */
+const OF_THE_MACHINE: readonly Advice['code'][] = [
+  'cold-root',
+  'too-much-metal',
+  'too-hot',
+  'too-little-wire',
+  'gap-takes-metal',
+];
+
 /** The line of this result an advice is about; null where every line it could mean holds. */
 export function faultOf(advice: Advice, result: Result): Fault | null {
   if (advice.code === 'metal-dropped') return dropped(result);
@@ -94,7 +103,8 @@ export function faultOf(advice: Advice, result: Result): Fault | null {
       if (line !== undefined) return asFault(line);
     }
   }
-  return null;
+  // Settings may be at fault for another line than the one they are known for.
+  return OF_THE_MACHINE.includes(advice.code) ? worstLine(result) : null;
 }
 
 /** The line a sentence about the hand is said beside: the root's if it is outside, else the first that is; else one in doubt and past. */

@@ -22,7 +22,9 @@ export const handSentences: { [C in HandCode]: (p: AdviceData[C]) => string } = 
         ? `You crossed the root ${said(p.asked - p.is)} mm lower than shown${over(p)}`
         : `Arc sat ${said(-p.is)} mm back in the puddle${over(p)}`,
     (p) =>
-      p.weave ? 'Get the arc up on the front of the puddle when you cross' : 'Keep it up on the front of the puddle',
+      p.weave
+        ? 'Get it up on the front of the puddle when you cross the root'
+        : 'Keep it up on the front of the puddle',
   ),
   'tip-too-far': told(
     (p) => `Tip-to-work was ${said(p.is)} mm${over(p)}; ${said(p.asked)} was asked`,

@@ -31,9 +31,9 @@ const told = (todo: (p: P) => string): ((p: P) => string) => {
 export const machineSentences: { [C in SettingsCode]: (p: AdviceData[C]) => string } = {
   'cold-root': told(() => 'Too cold: more volts first, then wire, same hand'),
   'cold-toe': told((p) => `${upper(toeName(p.joint, p.side ?? 'A'))} is cold all along: more volts, same hand`),
-  'too-much-metal': told(() => 'Too much wire: turn it down, same hand'),
+  'too-much-metal': told(() => 'More metal than such a joint takes: turn the wire down, or climb faster than shown'),
   'too-hot': told(() => 'Too hot: fewer volts, then less wire, same hand'),
-  'too-little-wire': told(() => 'Too little wire: turn it up, same hand'),
+  'too-little-wire': told(() => 'Less metal than such a joint takes: more wire, or climb slower than shown'),
   'gap-takes-metal': told(
     (p) => `The joint stands ${said(p.gap_mm)} mm open and takes metal for it: climb slower, same weave`,
   ),
