@@ -52,7 +52,10 @@ const DROPPED_SHARE = 0.01;
 function evidence(f: Facts): { hot: boolean; cold: boolean } {
   const lost = (f.figures.dripped_g ?? 0) > DROPPED_SHARE * (f.figures.deposited_g ?? 0);
   const hot = lost || outside(f, 'undercut') !== null || outside(f, 'edge melted back') !== null || crowned(f);
-  const cold = broken(f, 'root fusion') !== null || (!lost && sizeLine(f, 'at least') !== null);
+  const root = broken(f, 'root fusion');
+  // A root in doubt at a place or two is no cold machine; one in doubt along most of the joint is.
+  const short = root !== null && (root.verdict === 'outside' || runsTheLength(f, root));
+  const cold = short || (!lost && sizeLine(f, 'at least') !== null);
   return { hot, cold: cold && !lost };
 }
 
