@@ -16,6 +16,7 @@ export { isTaken, MOST_FILES, refusePacked } from './class/taken.ts';
 export { type SectionSvgOptions, sectionSvg } from './draw/section-svg.ts';
 export { type StripSvgOptions, stripSvg } from './draw/strip-svg.ts';
 export { FREE_NAME, type FreeChoice, freeExercise } from './exercises/free.ts';
+export { checkMade, draftFrom, exerciseFileName, usualLengths, withConsequences } from './exercises/made.ts';
 export { exerciseNamed, exercises } from './exercises/ready.ts';
 export { byHandOn, type PictureScale } from './macro/by-hand.ts';
 export { type Coupon, checkCoupon, readCoupon } from './macro/coupon.ts';
@@ -64,6 +65,8 @@ export {
   firstCut,
   type OpenFile,
 } from './papers/class-paper.ts';
+export { exerciseHtml } from './papers/exercise-html.ts';
+export { type ExercisePaper, exercisePaper } from './papers/exercise-paper.ts';
 export { profileNamed, profiles } from './profiles/ready.ts';
 export { mapOf, middleSentences, RANGE_CAUTION, RANGE_LABEL, type RangeMap, workingRange } from './range/map.ts';
 export { pointsOf, type RangePlan, type RangePoint } from './range/plan.ts';
@@ -72,6 +75,7 @@ export { type RangeRow, rangeCsv, rangeRows } from './range/table.ts';
 export type { RangeResult } from './range/weld-point.ts';
 export type { BeadStart, BeadStop, Flaw } from './schema/ends.ts';
 export { type Asked, type Band, type Exercise, exerciseSchema, type HandTarget } from './schema/exercise.ts';
+export { WEAVE_RANGES } from './schema/exercise-check.ts';
 export { type JsonSchemaName, jsonSchema, jsonSchemaNames } from './schema/json-schema.ts';
 export type { Crossing, Motion, Restart, StartMotion, Stop, ToeVisit } from './schema/motion.ts';
 export { InputError, type Problem, parseWith } from './schema/problem.ts';
@@ -107,7 +111,18 @@ export {
   verdicts,
 } from './schema/result.ts';
 export type { Consistency, Station } from './schema/station.ts';
+export { type FileKind, fileKinds, whatIs } from './schema/what-is.ts';
 export { type JudgeOptions, judgeAttempt, type ScoreOptions, scoreAttempt } from './score.ts';
+export {
+  type Proof,
+  type ProofFault,
+  type ProofHand,
+  type ProofRow,
+  proofFaults,
+  proofHands,
+  proofOf,
+  weldProof,
+} from './trials/exercise-proof.ts';
 export { type ProveOptions, proveAdvice } from './trials/prove-advice.ts';
 export { endSentences } from './words/ends.ts';
 export { CAUTIONS, NOT_MODELLED } from './words/statements.ts';

@@ -34,6 +34,7 @@ export const en = {
   top: {
     exercise: 'Exercise',
     ownJoint: 'Own joint and settings',
+    made: 'Made or opened here',
     attempts: 'Attempts',
     open: 'Open',
     save: 'Save',
@@ -321,6 +322,7 @@ export const en = {
       'cut-off': { found: 'a picture that is cut off', allowed: 'a complete PNG or JPEG file' },
       'cannot-be-shown': { found: 'a picture this browser cannot show', allowed: 'a complete PNG or JPEG file' },
     } satisfies Record<PictureProblem['why'], Refusal>,
+    ...desk.problems,
     say: (problem: Problem): string => sayProblem(problem),
   },
 
@@ -350,6 +352,10 @@ function sayProblem(problem: Problem): string {
       return problem.error.message;
     case 'file-too-large':
       return p.tooLarge(problem.file, problem.bytes, problem.most_bytes);
+    case 'other-kind':
+      return p.otherKind(problem.file, problem.kind);
+    case 'spoilt-link':
+      return p.spoiltLink;
     case 'picture':
       return p.found(p.picture[problem.picture.why]);
     case 'not-kept':

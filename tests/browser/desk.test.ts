@@ -3,9 +3,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { noFaults, weaveHand } from '../../engine/index.ts';
 import { attemptFileName, classHtml } from '../../scoring/index.ts';
 import { classPaper, classSheet, rowsCsv, scoreFolder, sheetCsv } from '../../scoring/node/index.ts';
-import { MOUSE, weld } from '../scoring/welds.ts';
+import { exerciseOf, MOUSE, record } from '../scoring/welds.ts';
 import { BenchDriver, keep } from './support/bench.ts';
 import { launchChromium } from './support/chromium.ts';
 import { type Site, serveGame } from './support/site.ts';
@@ -30,12 +31,10 @@ let paths: string[];
 beforeAll(async () => {
   [browser, site] = await Promise.all([launchChromium(), serveGame()]);
   folder = mkdtempSync(join(tmpdir(), 'toehold-week-'));
-  const hands = Array.from({ length: 2 * PEOPLE.length }, (_, i) =>
-    weld({ joint: { length_mm: 30 }, device: MOUSE, weave: { length_mm: 4 + 0.5 * i, shelf_s: 0 } }),
-  );
+  const hands = Array.from({ length: 2 * PEOPLE.length }, (_, i) => shortWeld(4 + 0.5 * i));
   paths = PEOPLE.flatMap((trainee, i) =>
     [1, 2].map((attempt) => {
-      const day = { date: `2026-03-1${attempt}`, bench: `b${1 + (i % 2)}`, exercise: 'tee-inverted-v' };
+      const day = { date: `2026-03-1${attempt}`, bench: `b${1 + (i % 2)}`, exercise: 'short-tee' };
       const path = join(folder, attemptFileName({ ...day, trainee, attempt }));
       writeFileSync(path, JSON.stringify(hands[2 * i + attempt - 1]));
       return path;
@@ -47,6 +46,18 @@ beforeAll(async () => {
 afterAll(async () => {
   await Promise.all([browser?.close(), site?.close()]);
 });
+
+/** A hand's attempt of a few millimetres at an exercise of the school's own. */
+function shortWeld(length_mm: number): unknown {
+  const free = exerciseOf({ joint: { length_mm: 30 }, weave: { length_mm, shelf_s: 0 } });
+  const exercise = { ...free, name: 'short-tee', title: 'Short tee' };
+  const simulation = { joint: exercise.joint, process: exercise.process, cell_mm: 0.75 };
+  const aids = { pacer: false, beat: false, toeMarks: false, plainView: false, handRig: null };
+  return record(
+    { simulation, origin: { kind: 'hand' }, device: MOUSE, aids, exercise },
+    weaveHand(exercise.demonstration, noFaults(1)),
+  );
+}
 
 async function withBench(test: (bench: BenchDriver) => Promise<void>): Promise<void> {
   const bench = await BenchDriver.open(browser, site.address, { plain: true });
@@ -77,7 +88,8 @@ describe('sixteen files on a stick', () => {
         await (await picker).setFiles(paths);
         const three = page.getByTestId('first-three');
         await three.waitFor({ timeout: 120_000 });
-        await button(page, 'Print').waitFor({ timeout: 240_000 });
+        const print = page.getByRole('dialog').getByRole('button', { name: 'Print', exact: true });
+        await print.waitFor({ timeout: 240_000 });
         await page.getByText(/^Welding the three/).waitFor({ state: 'detached', timeout: 60_000 });
 
         const scores = await scoreFolder(folder, { journal: null });
@@ -94,7 +106,7 @@ describe('sixteen files on a stick', () => {
         await page.evaluate(() => {
           window.print = () => undefined;
         });
-        await button(page, 'Print').click();
+        await print.click();
         const printed = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
         expect(printed.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
         await page.evaluate(() => dispatchEvent(new Event('afterprint')));

@@ -93,6 +93,11 @@ export function readyExercise(name: string | null): Exercise {
   return exerciseNamed(name ?? FIRST) ?? exerciseNamed(FIRST) ?? exercises[0];
 }
 
+/** The exercise chosen last: one made here, or a ready one. */
+export function chosenExercise({ exercise, exercises: made }: Pick<Preferences, 'exercise' | 'exercises'>): Exercise {
+  return made.find((e) => e.name === exercise) ?? readyExercise(exercise);
+}
+
 /** Everything that can be seen, as signals. Knows no clock, no store and no page; the session changes it, panels show it. */
 export function createState() {
   const preferences = signal<Preferences>(preferencesFrom(null));

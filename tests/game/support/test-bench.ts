@@ -48,6 +48,8 @@ export interface TestBenchOptions {
   length_mm?: number;
   /** What looking at the clock costs the bench, ms: a slow machine. */
   slow_ms?: number;
+  /** What the address the page was opened by carries. */
+  carried?: string;
   /** Helping hands at the desk. */
   hands?: number;
   /** What the browser says when asked to keep attempts for good. */
@@ -110,6 +112,11 @@ export class TestBench {
       openBench: this.openBench,
       openHand: this.openHand,
       hands: this.options.hands ?? 2,
+      links: {
+        to: async (text) => `bench#exercise=${encodeURIComponent(text)}`,
+        carried: async () => this.options.carried ?? null,
+        hear: () => undefined,
+      },
       papers: {
         print: (html) => this.printed.push(html),
         onPrint: (paper) => {
@@ -186,7 +193,7 @@ export class TestBench {
         const copy = structuredClone(task);
         setImmediate(() => {
           if (hand.closed) return;
-          if (copy.bytes[0] === BREAKS) broken('out of memory');
+          if ('bytes' in copy && copy.bytes[0] === BREAKS) broken('out of memory');
           else hear(structuredClone(doTask(copy)));
         });
       },
