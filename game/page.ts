@@ -38,6 +38,8 @@ export const {
   other,
   otherCut,
   otherBusy,
+  otherResult,
+  whatIf,
   coupons,
   besideCoupon,
   shelf,

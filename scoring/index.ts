@@ -89,7 +89,7 @@ export {
   type Rule,
 } from './schema/profile.ts';
 export { type Cut, type ProvedAdvice, type ProvedResult, provedResultSchema, type Trial } from './schema/proved.ts';
-export { readExercise, readProfile, readRecording } from './schema/read.ts';
+export { parseJson, readExercise, readProfile, readRecording } from './schema/read.ts';
 export { type AttemptRecording, checkRecording, recordingSchema } from './schema/recording.ts';
 export {
   type Advice,
@@ -113,6 +113,7 @@ export {
 export type { Consistency, Station } from './schema/station.ts';
 export { type FileKind, fileKinds, whatIs } from './schema/what-is.ts';
 export { type JudgeOptions, judgeAttempt, type ScoreOptions, scoreAttempt } from './score.ts';
+export { applyChange, knobsOf } from './trials/apply.ts';
 export {
   type Proof,
   type ProofFault,
@@ -124,5 +125,7 @@ export {
   weldProof,
 } from './trials/exercise-proof.ts';
 export { type ProveOptions, proveAdvice } from './trials/prove-advice.ts';
+export { inSteps, type Knob, steps as knobSteps } from './trials/steps.ts';
 export { endSentences } from './words/ends.ts';
 export { CAUTIONS, NOT_MODELLED } from './words/statements.ts';
+export { changeSaid } from './words/trials.ts';

@@ -19,6 +19,7 @@ import { reasonsFor } from './verdict/reasons.ts';
 import { trendScore, verdictOf } from './verdict/verdict.ts';
 import { SCORING_VERSION } from './version.ts';
 import { adviceSaid } from './words/advice.ts';
+import { gapSaid } from './words/gaps.ts';
 import { CAUTIONS, NOT_MODELLED } from './words/statements.ts';
 import { noteSaid, reasonSaid } from './words/verdict.ts';
 
@@ -104,7 +105,7 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
     books: { massError: micro(attempt.accounts.massError), energyError: micro(attempt.accounts.energyError) },
     lines,
     advice: advice.map(adviceSaid),
-    notMeasured: measures.notMeasured,
+    notMeasured: measures.notMeasured.map(gapSaid),
     notModelled: [...NOT_MODELLED],
     cautions: [...CAUTIONS],
   };

@@ -10,6 +10,7 @@ const KINDS: Record<Exclude<FileKind, 'recording' | 'exercise' | 'json' | 'empty
   coupon:
     'the marks of a real coupon. Open it under “a real coupon” beside a cut, or drop it on the page under its own name (.coupon.json)',
   result: 'a result: what was read off an attempt. Open the attempt’s own file to see the bead',
+  logbook: 'a logbook: the attempts of a whole shelf. Take it in under Attempts',
   damaged: 'a kept attempt that was damaged, as this browser saved it. It cannot be welded again',
   table: 'a table. If it is a roster, open it at the desk under Trainees',
   page: 'a page or a drawing. Any browser shows it in a window of its own',

@@ -4,8 +4,12 @@ import type { PictureProblem, Problem, Refusal } from '../core/session/problem.t
 import type { Announcement, Notice } from '../core/session/state.ts';
 import { desk } from './desk.ts';
 import { lensWords } from './lens.ts';
+import { lessonWords } from './lesson.ts';
+import { logbookWords } from './logbook.ts';
 import { oneDecimal, seconds, twoDecimals, whole } from './numbers.ts';
 import { sheets } from './sheets.ts';
+
+import { whatIfWords } from './what-if.ts';
 
 type Side = 'A' | 'B' | null;
 type Kind = 'tee' | 'lap' | 'corner';
@@ -29,6 +33,9 @@ export const en = {
 
   ...sheets,
   lens: lensWords,
+  lesson: lessonWords,
+  logbook: logbookWords,
+  whatIf: whatIfWords,
   desk,
 
   top: {
@@ -368,6 +375,10 @@ function sayProblem(problem: Problem): string {
       return p.silent(problem.kept_s === null ? p.silentLost : p.silentKept(problem.kept_s));
     case 'coupon-not-kept':
       return p.couponNotKept;
+    case 'no-such-change':
+      return en.whatIf.cannot(problem.change);
+    case 'logbook-left-out':
+      return en.logbook.leftOut(problem.count);
     case 'bench-refused':
     case 'unexpected':
       return problem.message;

@@ -19,7 +19,13 @@ const LEAST_PX = 4;
 export function RootStripView({ session, camera }: { session: Session; camera: Camera }) {
   const box = useRef<SVGSVGElement>(null);
   const strip = opened.value;
-  const { joint, judged } = exercise.value;
+  const { joint } = exercise.value;
+  const judged_mm = exercise.value.judged;
+  // A piece of another length than the exercise's ends where it ends.
+  const judged = {
+    from_mm: Math.min(judged_mm.from_mm, joint.length_mm),
+    to_mm: Math.min(judged_mm.to_mm, joint.length_mm),
+  };
   const y = (mm: number): number => toPane(camera, 0, mm).y_px;
   // By pointer; by key the cutting line reaches the same places.
   useEffect(() => {

@@ -1,10 +1,12 @@
 import { compare, MM_PER_INCH, worse } from '../lines/limit.ts';
 import { allLines } from '../lines/lines.ts';
 import { profileNamed } from '../profiles/ready.ts';
+import type { Gap } from '../schema/gap.ts';
 import { describeFound, InputError } from '../schema/problem.ts';
 import type { Profile } from '../schema/profile.ts';
 import type { Line, Verdict } from '../schema/result.ts';
 import type { Station } from '../schema/station.ts';
+import { gapSaid } from '../words/gaps.ts';
 import { type ByHandName, byHandOn, type PictureScale } from './by-hand.ts';
 import type { Coupon } from './coupon.ts';
 import { placeMarks, scaleOf } from './joint-frame.ts';
@@ -74,7 +76,7 @@ export function couponReport(coupon: Coupon): CouponReport {
     readings,
     lines,
     verdict: worst === 'outside' || rootSeen ? worst : 'no verdict',
-    notMeasured: gapsOf(readings, coupon),
+    notMeasured: gapsOf(readings, coupon).map(gapSaid),
     profile: { name: profile.name, title: profile.title, edition: profile.edition },
   };
 }
@@ -120,17 +122,13 @@ function stationOf(r: MarkedReadings, y_mm: number): Station {
   };
 }
 
-function gapsOf(r: MarkedReadings, coupon: Coupon): CouponReport['notMeasured'] {
-  const gaps: CouponReport['notMeasured'] = [];
-  const say = (what: string, why: string): void => {
-    gaps.push({ what, why });
-  };
-  if (r.rootFusion_mm === null)
-    say('root fusion', 'the fusion line is not marked up to the root on both plates, so the cut gets no verdict');
+function gapsOf(r: MarkedReadings, coupon: Coupon): Gap[] {
+  const gaps: Gap[] = [];
+  if (r.rootFusion_mm === null) gaps.push({ what: 'root fusion', why: 'root not marked' });
   if (r.leastFusionA_mm === null || r.leastFusionB_mm === null)
-    say('fusion into the plates', 'the fusion line is not marked from the root to the toe on both plates');
-  if (r.undercutA_mm === null && r.undercutB_mm === null) say('undercut', 'none was marked');
-  say('overlap', 'whether metal rests on cold plate at a toe is not read off marks');
-  if (coupon.joint.kind === 'lap') say('edge melted back', 'not read off marks');
+    gaps.push({ what: 'plate fusion', why: 'fusion line not marked' });
+  if (r.undercutA_mm === null && r.undercutB_mm === null) gaps.push({ what: 'undercut', why: 'none marked' });
+  gaps.push({ what: 'overlap', why: 'cold plate not seen' });
+  if (coupon.joint.kind === 'lap') gaps.push({ what: 'melted edge', why: 'not read off marks' });
   return gaps;
 }

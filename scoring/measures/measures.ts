@@ -2,12 +2,13 @@ import type { DeviceInfo } from '../../engine/index.ts';
 import type { Attempt } from '../attempt/attempt.ts';
 import { type Span, spanBetween, type Trace } from '../attempt/trace.ts';
 import type { Asked, Band, Exercise } from '../schema/exercise.ts';
+import type { Gap } from '../schema/gap.ts';
 import type { Motion } from '../schema/motion.ts';
 import type { Result } from '../schema/result.ts';
 import { readEnds } from './bead/ends.ts';
 import { readBead } from './bead/summary.ts';
 import type { Survey } from './bead/survey.ts';
-import { type NotMeasured, readHand } from './hand/motion.ts';
+import { readHand } from './hand/motion.ts';
 import { type Way, wayOf, weldedTwice_mm } from './hand/passes.ts';
 import { readStops } from './hand/stops.ts';
 import { processFigures } from './process.ts';
@@ -36,7 +37,7 @@ export interface Measures {
   way: Way;
   /** Length of the judged joint over which the arc came back to finished bead. */
   weldedTwice_mm: number;
-  notMeasured: NotMeasured[];
+  notMeasured: Gap[];
 }
 
 /** Measures an attempt once: the hand from its trace, the bead from its cuts, the machine from its accounts. */

@@ -5,7 +5,7 @@ import type { Extent, Limit, Profile, Rule } from '../schema/profile.ts';
  * secondary implementation has them, read over four files; rows from memory are marked.
  */
 
-export type Level = 'B' | 'C' | 'D';
+type Level = 'B' | 'C' | 'D';
 
 const SOURCE =
   'ISO 5817:2014 as restated in an open implementation, cross-checked over its four files. The 2023 edition renumbers; its fillet limits are believed unchanged (from memory).';

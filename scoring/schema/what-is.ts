@@ -5,6 +5,7 @@ export const fileKinds = [
   'profile',
   'coupon',
   'result',
+  'logbook',
   'damaged',
   'json',
   'table',
@@ -38,6 +39,7 @@ function kindOfJson(body: string): FileKind {
     case 'profile':
     case 'coupon':
     case 'result':
+    case 'logbook':
       return format;
     default:
       return /^\{\s*"kept"\s*:/.test(body) ? 'damaged' : 'json';

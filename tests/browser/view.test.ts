@@ -164,10 +164,12 @@ describe('what stands on the screen', () => {
     120_000,
   );
 
-  it('after it: verdict and first sentence in the window on every screen, without a number out of a hundred', async () => {
+  it('opened from a file: verdict and first sentence in the window on every screen, nothing of the close view over them, no number out of a hundred', async () => {
     await bench.openFile(shortWeld());
     await page.getByRole('progressbar').waitFor();
     await bench.verdict();
+    for (const drawn of ['.weaveseen', '.weavedot', '.nozzleseen'])
+      expect(await page.locator(drawn).evaluate((e) => getComputedStyle(e).visibility), drawn).toBe('hidden');
     for (const size of SIZES) {
       await page.setViewportSize(size);
       await page.waitForTimeout(300);

@@ -4,7 +4,7 @@ import { type GoldenResults, resultsNow, resultsQuarrel, storedResults } from '.
 describe('golden results', () => {
   it('are what this scoring version makes of the golden attempts', async () => {
     expect(resultsQuarrel(storedResults(), await resultsNow())).toBeNull();
-  });
+  }, 600_000);
 
   const stored = storedResults();
   const name = Object.keys(stored.files).find((key) => key.endsWith('result'))!;

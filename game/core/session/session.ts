@@ -1,6 +1,12 @@
 import { effect } from '@preact/signals-core';
-import { noFaults, POSE_RATE_HZ } from '../../../engine/index.ts';
-import { type Exercise, exerciseNamed } from '../../../scoring/index.ts';
+import { noFaults, POSE_RATE_HZ, type Recording } from '../../../engine/index.ts';
+import {
+  type AttemptRecording,
+  applyChange,
+  type Change,
+  type Exercise,
+  exerciseNamed,
+} from '../../../scoring/index.ts';
 import { Latest } from '../bench/latest.ts';
 import type { BenchAnswer, SurfaceMessage } from '../bench/protocol.ts';
 import type { SurfaceFrame } from '../bench/surface-frame.ts';
@@ -24,6 +30,9 @@ import { type Problem, problemOf } from './problem.ts';
 import { editExercise, type SetupEdit, simulationOf } from './setup.ts';
 import { chosenExercise, cutOf, exerciseOf, readyExercise, type State } from './state.ts';
 import { WatchedBench } from './watched-bench.ts';
+
+/** Stands for the changed attempt among those laid beside. */
+const WHAT_IF = 'what-if';
 
 /** Joins hand, benches and state: what the user can do, each a method. */
 export class Session {
@@ -193,6 +202,21 @@ export class Session {
     if (time !== null) this.seek(time);
   }
 
+  /** Welds the attempt on the bench again with one thing changed and lays it beside; null takes it away. Nothing of it is kept. */
+  whatIf(change: Change | null): void {
+    this.comparer.close();
+    const done = this.state.finished.value;
+    if (!change || !done) return;
+    const recording = applyChange(done.recording as AttemptRecording, change);
+    if (!recording) {
+      this.state.problem.value = { code: 'no-such-change', change };
+      return;
+    }
+    this.state.besideCoupon.value = null;
+    this.comparer.show(WHAT_IF, null, recording as Recording, this.state.cutAt.value);
+    this.state.whatIf.value = change;
+  }
+
   save(): void {
     const done = this.state.finished.value;
     if (!done) return;
@@ -217,6 +241,8 @@ export class Session {
     this.state.robotWelding.value = false;
     this.state.finished.value = null;
     this.measurer.close();
+    // What was tried on the piece goes with it; another attempt laid beside stays.
+    if (this.state.whatIf.value) this.comparer.close();
     void this.coupons.show(null);
     this.state.result.value = null;
     this.state.opened.value = null;

@@ -1,6 +1,7 @@
 import { computed, signal } from '@preact/signals-core';
 import type { DeviceInfo, Recording } from '../../../engine/index.ts';
 import {
+  type Change,
   type CutFrame,
   type EtchedCut,
   type Exercise,
@@ -195,6 +196,10 @@ export function createState() {
     other,
     otherCut: signal<Cut | null>(null),
     otherBusy: signal<Busy | null>(null),
+    /** What the second one came to; null until it has been measured. */
+    otherResult: signal<Result | null>(null),
+    /** The second one is the attempt on the bench with this changed; null: it is another attempt. */
+    whatIf: signal<Change | null>(null),
 
     /** Real coupons kept with the attempt on the bench, newest first. */
     coupons: signal<StoredCoupon[]>([]),

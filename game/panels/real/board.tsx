@@ -4,7 +4,7 @@ import type { PictureSpot } from '../../../scoring/index.ts';
 import { real } from '../../locale/real.ts';
 import { apart, type Chosen, inLine, type MarkSet, movePoint, pointsOf, removePoint, type Step } from './marks.ts';
 
-export interface BoardPicture {
+interface BoardPicture {
   href: string | null;
   width: number;
   height: number;

@@ -22,7 +22,7 @@ export class NozzleRing {
   }
 
   draw(look: Look, foot: Place | null, torch: Wire | null, nozzle_mm: number, tip_mm: number): void {
-    this.element.style.visibility = foot && torch ? 'visible' : 'hidden';
+    this.element.style.visibility = foot && torch ? 'inherit' : 'hidden';
     if (!foot || !torch) return;
     const at = see(look, foot);
     const { tipToWork_mm, workAngle_deg, travelAngle_deg } = torch;

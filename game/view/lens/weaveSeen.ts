@@ -33,7 +33,7 @@ export class WeaveSeen {
 
   /** Draws the line for a weave as a look sees it; null takes it away. */
   draw(weave: WeaveOptions | null, look: Look): void {
-    this.element.style.visibility = weave ? 'visible' : 'hidden';
+    this.element.style.visibility = weave ? 'inherit' : 'hidden';
     this.look = look;
     this.shown = weave !== null;
     if (!weave) return;
@@ -54,7 +54,7 @@ export class WeaveSeen {
 
   /** Moves the dot; cheap, and nothing of the joint is drawn anew. */
   step(now_ms: number, still: boolean): void {
-    this.dot.style.visibility = this.shown && !still ? 'visible' : 'hidden';
+    this.dot.style.visibility = this.shown && !still ? 'inherit' : 'hidden';
     if (!this.shown || still || !this.look || this.poses.length === 0) return;
     const n = Math.floor(((now_ms - this.began_ms) / 1000) * POSE_RATE_HZ);
     if (n >= this.poses.length + REST_S * POSE_RATE_HZ || n < 0) this.began_ms = now_ms;

@@ -1,6 +1,7 @@
 import type { JointOptions } from '../../../engine/index.ts';
 import type { Attempt } from '../../attempt/attempt.ts';
 import type { BeadStart, BeadStop, Flaw } from '../../schema/ends.ts';
+import type { Gap } from '../../schema/gap.ts';
 import type { Motion, Stop } from '../../schema/motion.ts';
 import { readStart } from '../hand/shelf.ts';
 import type { StopsReading } from '../hand/stops.ts';
@@ -15,7 +16,7 @@ export interface Ends {
   motion: Pick<Motion, 'start' | 'stops' | 'taps'>;
   bead: { start: BeadStart | null; stops: BeadStop[] };
   /** Why something at the ends was not measured. */
-  notMeasured: { what: string; why: string }[];
+  notMeasured: Gap[];
 }
 
 interface Along {
@@ -24,8 +25,6 @@ interface Along {
   joint: JointOptions;
   cell_mm: number;
 }
-
-const TOO_SHORT = 'too little bead between its ends to compare them with';
 
 /** Reads how every run was begun, stopped and taken up again, on the hand and on the bead. Knows nothing of the judged length. */
 export function readEnds(attempt: Attempt, survey: Survey, reading: StopsReading): Ends {
@@ -43,7 +42,7 @@ export function readEnds(attempt: Attempt, survey: Survey, reading: StopsReading
       start: low === null ? null : beadStart(slices, low, start.struck_mm, attempt.simulation.cell_mm),
       stops: stops.map((stop) => beadStop(bead, stop, near(stop.y_mm))),
     },
-    notMeasured: low === null ? [{ what: 'start lump, shelf and crater', why: TOO_SHORT }] : [],
+    notMeasured: low === null ? [{ what: 'ends', why: 'too little bead' }] : [],
   };
 }
 

@@ -1,6 +1,7 @@
 import type { DeviceInfo } from '../../../engine/index.ts';
 import type { Span, Trace } from '../../attempt/trace.ts';
 import type { Band } from '../../schema/exercise.ts';
+import type { Gap } from '../../schema/gap.ts';
 import type { Motion, ToeVisit } from '../../schema/motion.ts';
 import { milli, tenth } from '../precision.ts';
 import { mean, variation } from '../statistics.ts';
@@ -10,16 +11,10 @@ import { type Turn, turnsOf } from './swings.ts';
 import { toeVisits } from './toes.ts';
 import { held, travel } from './travel.ts';
 
-/** A measure that is null, and why. */
-export interface NotMeasured {
-  what: string;
-  why: string;
-}
-
 /** What the hand did, and what of it could not be measured, with the reason. */
 export interface HandReading {
   motion: Motion;
-  notMeasured: NotMeasured[];
+  notMeasured: Gap[];
 }
 
 /** What has to be known besides the trace to read a hand. */
@@ -40,11 +35,11 @@ const LEAST_CYCLES = 3;
  * @param span stretch to read, or null where the arc never burned in it
  */
 export function readHand(trace: Trace, span: Span | null, q: HandQuestion): HandReading {
-  const notMeasured: NotMeasured[] = [];
+  const notMeasured: Gap[] = [];
   if (span === null) {
     return {
       motion: emptyMotion(),
-      notMeasured: [{ what: 'motion', why: 'the arc never burned over the judged length' }],
+      notMeasured: [{ what: 'motion', why: 'arc never burned' }],
     };
   }
   const turns = turnsOf(trace, span);
@@ -55,8 +50,8 @@ export function readHand(trace: Trace, span: Span | null, q: HandQuestion): Hand
   const leads = crossings.flatMap((c) => (c.lead_mm === null ? [] : [c.lead_mm]));
   if (leads.length === 0) {
     notMeasured.push({
-      what: 'arc on the front of the puddle',
-      why: whole ? 'the arc never crossed the root over a puddle' : 'there was no puddle under the arc',
+      what: 'arc on front',
+      why: whole ? 'no puddle crossed' : 'no puddle under arc',
     });
   }
   const { breaks } = q;
@@ -71,13 +66,11 @@ export function readHand(trace: Trace, span: Span | null, q: HandQuestion): Hand
     ...(whole ? weave(trace, span, turns, visits, breaks) : {}),
   };
   if (!whole) {
-    notMeasured.push({
-      what: 'reach, pauses, beat, width and step up',
-      why:
-        turns.length === 0
-          ? 'a straight run has no weave cycles'
-          : `fewer than ${LEAST_CYCLES} weave cycles over the judged length`,
-    });
+    notMeasured.push(
+      turns.length === 0
+        ? { what: 'weave', why: 'straight run' }
+        : { what: 'weave', why: 'too few cycles', least: LEAST_CYCLES },
+    );
   }
   heldReadings(trace, span, q.device, motion, notMeasured);
   return { motion, notMeasured };
@@ -138,20 +131,20 @@ function filledShare(visits: readonly ToeVisit[]): number | null {
   return known.length > 0 ? milli(known.filter((v) => v.filled === true).length / known.length) : null;
 }
 
-function heldReadings(trace: Trace, span: Span, device: DeviceInfo, motion: Motion, notMeasured: NotMeasured[]): void {
-  const why = `not measured with this device (${device.kind}); held by the exercise`;
+function heldReadings(trace: Trace, span: Span, device: DeviceInfo, motion: Motion, notMeasured: Gap[]): void {
+  const why = { why: 'held by exercise', device: device.kind } as const;
   if (device.measures.tipToWork) {
     const tip = held(trace, span, 'tipToWork_mm');
     motion.tipToWork_mm = rounded(tip.mean);
     motion.tipToWorkDrift_mm = rounded(tip.drift);
-  } else notMeasured.push({ what: 'tip-to-work', why });
+  } else notMeasured.push({ what: 'tip to work', ...why });
   if (device.measures.workAngle) motion.workAngle_deg = inTenths(held(trace, span, 'workAngle_deg').mean);
-  else notMeasured.push({ what: 'work angle', why });
+  else notMeasured.push({ what: 'work angle', ...why });
   if (device.measures.travelAngle) {
     const angle = held(trace, span, 'travelAngle_deg');
     motion.travelAngle_deg = inTenths(angle.mean);
     motion.travelAngleDrift_deg = inTenths(angle.drift);
-  } else notMeasured.push({ what: 'travel angle', why });
+  } else notMeasured.push({ what: 'travel angle', ...why });
 }
 
 function rounded(x: number | null): number | null {

@@ -74,8 +74,10 @@ export function downwardShare(trace: Trace, span: Span, technique: readonly Span
 
 /** More of the arc time downward than this is vertical-down. */
 const DOWN_SHARE = 0.3;
-/** An arc that burned over the judged length for some seconds and rose by less than this share of it went nowhere. */
+/** Rising or falling by less than this share of the length, the way is judged by speed. */
 const LEAST_RISE = 0.3;
+/** An arc that burned for some seconds and rose more slowly than this went nowhere; slow hands climb at 1 mm/s. mm/s */
+const NOWHERE_MMPS = 0.4;
 /** Samples: 5 s. */
 const LONG_ENOUGH = 5 * POSE_RATE_HZ;
 
@@ -91,8 +93,14 @@ export function wayOf(trace: Trace, length: { from_mm: number; to_mm: number }, 
   const span = spanBetween(trace, from_mm, to_mm);
   if (span === null) return 'up';
   const y = trace.column('aimY_mm');
-  const rise = (y[span.to - 1]! - y[span.from]!) / (to_mm - from_mm);
+  const rise_mm = y[span.to - 1]! - y[span.from]!;
+  const rise = rise_mm / (to_mm - from_mm);
   if (rise < -LEAST_RISE) return 'down';
-  if (rise < LEAST_RISE) return span.to - span.from > LONG_ENOUGH ? 'nowhere' : 'up';
+  if (rise < LEAST_RISE && span.to - span.from > LONG_ENOUGH) {
+    // An arc that stopped soon after it had entered the length rose little of it, but it climbed all the same.
+    let on = 0;
+    for (let i = span.from; i < span.to; i++) on += trace.arcOn[i]!;
+    if (rise_mm / (on / POSE_RATE_HZ) < NOWHERE_MMPS) return 'nowhere';
+  }
   return downwardShare(trace, span, technique) > DOWN_SHARE ? 'down' : 'up';
 }

@@ -27,7 +27,7 @@ export const plain: MadeCoupon = {
 const ROOT = { x: 900, y: 1100 };
 
 /** Pixel of a place of the joint's frame: a to the right, b up, turned. */
-export function pixel(c: MadeCoupon, a: number, b: number): PictureSpot {
+function pixel(c: MadeCoupon, a: number, b: number): PictureSpot {
   const t = (c.turn_deg * Math.PI) / 180;
   const x = a * Math.cos(t) - b * Math.sin(t);
   const y = a * Math.sin(t) + b * Math.cos(t);

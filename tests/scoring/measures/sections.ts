@@ -28,7 +28,7 @@ export const teeJoint: JointOptions = {
   tabs: false,
 };
 
-export function plateAsCut(j: JointOptions, u: number): number {
+function plateAsCut(j: JointOptions, u: number): number {
   const away = Math.abs(u) * Math.SQRT2;
   if (j.kind === 'lap' && u < 0 && away > j.plateB_mm + j.gap_mm) return u + Math.SQRT2 * (j.plateB_mm + j.gap_mm);
   return Math.abs(u);

@@ -131,6 +131,7 @@ describe('a file of another kind', () => {
     ['{"format": "toehold-profile", "version": 1}', 'profile'],
     ['{"format": "toehold-coupon"}', 'coupon'],
     ['{"format": "toehold-result", "verdict": "within"}', 'result'],
+    ['{"format": "toehold-logbook", "attempts": []}', 'logbook'],
     ['{"kept": {}}', 'damaged'],
     ['Name;Bench\nInes;b2', 'table'],
     ['<!doctype html><p>', 'page'],
