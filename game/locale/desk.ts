@@ -1,5 +1,5 @@
 import type { FileKind, ProofFault } from '../../scoring/index.ts';
-import { whole } from './numbers.ts';
+import { oneDecimal, whole } from './numbers.ts';
 
 const files = (n: number): string => (n === 1 ? '1 file' : `${whole(n)} files`);
 
@@ -150,20 +150,21 @@ export const desk = {
     stopped: 'Stopped.',
     proof: {
       title: 'Proved by robot hands',
-      good: (within: number, of: number) =>
+      good: (within: number, of: number, least: number | null) =>
         within === of
-          ? `All ${whole(of)} good hands are within.`
+          ? `All ${whole(of)} good hands are within${least === null ? '' : `, the narrowest by ${oneDecimal(least)} × its plus-minus`}.`
           : `Only ${whole(within)} of ${whole(of)} good hands are within: what is asked cannot be done, or only just.`,
-      faults: (caught: number, of: number) =>
-        `${whole(caught)} of ${whole(of)} named faults are told from a good hand.`,
-      missed: (names: readonly string[]) => `Not told: ${names.join(', ')}.`,
+      faults: (told: number, of: number) =>
+        `${whole(told)} of ${whole(of)} named faults fall outside or get no verdict.`,
+      close: (names: readonly string[]) => `Too close to call: ${names.join(', ')}.`,
+      missed: (names: readonly string[]) => `Within all the same: ${names.join(', ')}.`,
       tolerates: (amount: number | null) =>
         amount === null
           ? 'It tolerates no hand at all as tried here.'
           : `It tolerates a hand with ${whole(100 * amount)} % of a beginner’s failings.`,
       head: ['hand', 'verdict', 'nearest line', 'what would be said first'],
       nearest: (name: string, by: number) =>
-        `${name}, ${by < 0 ? `${(-by).toFixed(1)} × its plus-minus outside` : `${by.toFixed(1)} × its plus-minus inside`}`,
+        `${name}, ${by < 0 ? `${oneDecimal(-by)} × its plus-minus outside` : `${oneDecimal(by)} × its plus-minus inside`}`,
       good1: 'good hand, no failing',
       amount: (amount: number, seed: number) =>
         `hand with ${whole(100 * amount)} % of a beginner’s failings, no. ${whole(seed)}`,

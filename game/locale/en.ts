@@ -6,7 +6,7 @@ import { desk } from './desk.ts';
 import { lensWords } from './lens.ts';
 import { lessonWords } from './lesson.ts';
 import { logbookWords } from './logbook.ts';
-import { oneDecimal, seconds, twoDecimals, whole } from './numbers.ts';
+import { oneDecimal, seconds, trimmed, twoDecimals, whole } from './numbers.ts';
 import { sheets } from './sheets.ts';
 
 import { whatIfWords } from './what-if.ts';
@@ -211,6 +211,13 @@ export const en = {
     whole: 'finished piece',
     at: (t: number, end: number) => `${oneDecimal(t)} of ${oneDecimal(end)} s`,
     slider: 'Time in the attempt',
+    back: 'Back to the weave cycle before',
+    on: 'On to the next weave cycle',
+    pace: 'How fast it plays',
+    times: (times: number) =>
+      times === 1 ? 'as welded' : times < 1 ? `${trimmed(1 / times, 1)} × slower` : `${trimmed(times, 1)} × faster`,
+    show: 'Show to the room',
+    showEnd: 'End the show',
   },
 
   findings: {

@@ -149,10 +149,10 @@ function nearestOf(lines: readonly Line[]): ProofRow['nearest'] {
 
 /** What the hands say about an exercise together. */
 export interface Proof {
-  /** Good hands that were within, of how many. */
-  good: { within: number; of: number };
-  /** Named faults that were not within, of how many; those that were, by name. */
-  faults: { caught: number; of: number; missed: ProofFault[] };
+  /** Good hands that were within, of how many; least room of any of them, in units of the plus-minus (null: no line). */
+  good: { within: number; of: number; least: number | null };
+  /** Named faults that were outside or got no verdict, of how many; those too close to call, and those within all the same, by name. */
+  faults: { told: number; of: number; close: ProofFault[]; missed: ProofFault[] };
   /** The most of every failing that was still within, all smaller amounts being within too; null: not even the least. */
   tolerates: number | null;
 }
@@ -161,7 +161,11 @@ export interface Proof {
 export function proofOf(rows: readonly ProofRow[]): Proof {
   const good = rows.filter((r) => r.hand.group === 'good hand');
   const faults = rows.filter((r) => r.hand.group === 'named fault');
-  const missed = faults.filter((r) => r.verdict === 'within');
+  const named = (verdict: Verdict): ProofFault[] =>
+    faults.flatMap((r) => (r.verdict === verdict && r.hand.fault !== null ? [r.hand.fault] : []));
+  const close = named('too close to call');
+  const missed = named('within');
+  const rooms = good.flatMap((r) => (r.nearest === null ? [] : [r.nearest.by]));
   let tolerates: number | null = null;
   const amounts = rows.filter((r) => r.hand.fault === null).sort((a, b) => a.hand.amount - b.hand.amount);
   for (const { hand, verdict } of amounts) {
@@ -169,12 +173,12 @@ export function proofOf(rows: readonly ProofRow[]): Proof {
     tolerates = hand.amount;
   }
   return {
-    good: { within: good.filter((r) => r.verdict === 'within').length, of: good.length },
-    faults: {
-      caught: faults.length - missed.length,
-      of: faults.length,
-      missed: missed.flatMap((r) => (r.hand.fault === null ? [] : [r.hand.fault])),
+    good: {
+      within: good.filter((r) => r.verdict === 'within').length,
+      of: good.length,
+      least: rooms.length === 0 ? null : Math.min(...rooms),
     },
+    faults: { told: faults.length - close.length - missed.length, of: faults.length, close, missed },
     tolerates,
   };
 }

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { noFaults, weaveHand } from '../../engine/index.ts';
-import { attemptFileName, classHtml } from '../../scoring/index.ts';
+import { attemptFileName, classHtml, readExercise } from '../../scoring/index.ts';
 import { classPaper, classSheet, rowsCsv, scoreFolder, sheetCsv } from '../../scoring/node/index.ts';
 import { exerciseOf, MOUSE, record } from '../scoring/welds.ts';
 import { BenchDriver, keep } from './support/bench.ts';
@@ -123,6 +123,62 @@ describe('sixteen files on a stick', () => {
         await three.waitFor();
       }),
     400_000,
+  );
+});
+
+describe('an exercise made at the desk', () => {
+  it(
+    'is checked as it is typed, proved by robot hands, handed on as a link and a file, and printed on one sheet',
+    () =>
+      withBench(async ({ page }) => {
+        await button(page, 'Desk').click();
+        await button(page, 'Exercise').click();
+        const field = (name: string) => page.getByRole('textbox', { name, exact: true });
+        await field('title').fill('Short tee <b>5</b>');
+        await field('joint long, mm').fill('30');
+        await field('volts').fill('99');
+        await page.getByText('found 99, allowed: 12 to 30 V').waitFor();
+        expect(await button(page, 'Save as a file').isDisabled()).toBe(true);
+        await field('volts').fill('19,5');
+        await page.getByText('An exercise.', { exact: true }).waitFor();
+
+        await button(page, 'Link').click();
+        const link = await field('Link').inputValue();
+        expect(link).toMatch(/#exercise=[\w-]+$/);
+        await page.evaluate(() => {
+          window.print = () => undefined;
+        });
+        await button(page, 'Print the sheet').click();
+        const printed = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+        expect(printed.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+        await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+
+        const download = page.waitForEvent('download');
+        await button(page, 'Save as a file').click();
+        const path = await keep(await download);
+        const exercise = readExercise(readFileSync(path, 'utf8'), path);
+        expect(exercise.process.volts_V).toBe(19.5);
+
+        await button(page, 'Prove it with robot hands').click();
+        await page.locator('.proof .verdict').nth(1).waitFor({ timeout: 120_000 });
+        await button(page, 'Stop').click();
+        await page.getByText('Stopped.').waitFor();
+
+        // Another page, as a trainee opens it.
+        const other = await page.context().newPage();
+        await other.goto(link);
+        await other.locator('.pane[data-state="idle"]').waitFor();
+        const shown = other.locator('.exercise select option:checked');
+        await expect.poll(() => shown.textContent()).toBe('Short tee <b>5</b>');
+        await other.getByTestId('open-file').setInputFiles({
+          name: 'limits.json',
+          mimeType: 'application/json',
+          buffer: Buffer.from('{"format": "toehold-profile"}'),
+        });
+        await other.getByText(/limits\.json is an acceptance profile/).waitFor();
+        expect(await shown.textContent()).toBe('Short tee <b>5</b>');
+      }),
+    300_000,
   );
 });
 

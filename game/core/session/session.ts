@@ -25,6 +25,7 @@ import { LiveTrace } from './live-trace.ts';
 import { Measurer } from './measurer.ts';
 import { attemptMeta } from './meta.ts';
 import { Opener, type Opening } from './opener.ts';
+import { Player } from './player.ts';
 import { preferencesFrom } from './preferences.ts';
 import { type Problem, problemOf } from './problem.ts';
 import { editExercise, type SetupEdit, simulationOf } from './setup.ts';
@@ -55,6 +56,7 @@ export class Session {
   readonly measurer: Measurer;
   readonly trainees: Trainees;
   readonly desk: Desk;
+  readonly player: Player;
   private readonly cuts: Latest<number>;
   private readonly seeks: Latest<number | null>;
 
@@ -94,6 +96,7 @@ export class Session {
     );
     this.coupons = new Coupons(ports, state);
     this.measurer = new Measurer(state, (request) => this.bench.ask(request));
+    this.player = new Player(this, state);
     this.desk = new Desk(ports, state, this.opener, this.comparer, {
       cutAt: (y_mm) => this.cutAt(y_mm),
       use: (exercise) => this.useMade(exercise),
@@ -191,6 +194,7 @@ export class Session {
     if (!this.state.finished.value) return;
     this.state.shownTime.value = t_s === null || t_s >= this.state.duration_s.value ? null : Math.max(0, t_s);
     this.seeks.ask(this.state.shownTime.value);
+    this.comparer.seek(this.state.shownTime.value);
     this.cuts.ask(this.state.cutAt.value);
   }
 

@@ -188,6 +188,10 @@ export function createState() {
     /** Time of the attempt on show; null shows the finished piece. */
     shownTime,
     playing: signal(false),
+    /** How fast a replay goes, against the time it was welded in. */
+    pace: signal(1),
+    /** The screen shows to a room: large, names hidden, nothing that is only for whoever welds. */
+    showing: signal(false),
     duration_s: computed(() =>
       finished.value ? finished.value.recording.poses.u.length / finished.value.recording.rate_Hz : 0,
     ),

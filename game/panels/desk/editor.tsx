@@ -55,10 +55,12 @@ export function EditorPanel({ session, close }: { session: Session; close: () =>
           {group.name === 'guides' && test && <p class="unit">{w.test}</p>}
         </fieldset>
       ))}
-      <p role="status" class={problems.length === 0 ? '' : 'wrong'}>
-        {w.count(problems.length)}
-      </p>
-      <Actions session={session} close={close} ready={problems.length === 0} />
+      <div class="bar">
+        <p role="status" class={problems.length === 0 ? '' : 'wrong'}>
+          {w.count(problems.length)}
+        </p>
+        <Actions session={session} close={close} ready={problems.length === 0} />
+      </div>
       <ProofPanel session={session} />
     </form>
   );

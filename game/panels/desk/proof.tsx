@@ -57,7 +57,8 @@ function Summary({ session }: { session: Session }) {
   const { good, faults, tolerates } = session.desk.editor.summary();
   return (
     <p class="headline" data-testid="proof-summary">
-      {w.proof.good(good.within, good.of)} {w.proof.faults(faults.caught, faults.of)}{' '}
+      {w.proof.good(good.within, good.of, good.least)} {w.proof.faults(faults.told, faults.of)}{' '}
+      {faults.close.length > 0 && w.proof.close(faults.close.map((fault) => w.faults[fault]))}{' '}
       {faults.missed.length > 0 && w.proof.missed(faults.missed.map((fault) => w.faults[fault]))}{' '}
       {w.proof.tolerates(tolerates)}
     </p>

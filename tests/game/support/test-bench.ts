@@ -3,7 +3,7 @@ import { doTask } from '../../../game/core/desk/tasks.ts';
 import { InputRouter } from '../../../game/core/hand/router.ts';
 import type { TorchSample } from '../../../game/core/hand/sample.ts';
 import type { ChosenFile, Clock, OpenBench, OpenHand, Ports } from '../../../game/core/ports.ts';
-import { Player } from '../../../game/core/session/player.ts';
+import type { Player } from '../../../game/core/session/player.ts';
 import { Session } from '../../../game/core/session/session.ts';
 import { createState, type Finished } from '../../../game/core/session/state.ts';
 import type { Result } from '../../../scoring/index.ts';
@@ -100,7 +100,7 @@ export class TestBench {
       this.state,
       this.clock,
     );
-    this.player = new Player(this.session, this.state);
+    this.player = this.session.player;
     if (options.length_mm) this.session.edit({ joint: { length_mm: options.length_mm } });
     else this.session.again();
     this.wait(0.1);

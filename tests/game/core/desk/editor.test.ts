@@ -118,11 +118,17 @@ describe('proving an exercise', () => {
         row({ amount: 0.15 }, 'within'),
         row({ group: 'named fault', fault: 'fast' }, 'outside'),
         row({ group: 'named fault', fault: 'slow' }, 'within'),
+        row({ group: 'named fault', fault: 'uneven' }, 'too close to call'),
+        row({ group: 'named fault', fault: 'stopped-early' }, 'no verdict'),
         row({ group: 'wider hand', amount: 0.3 }, 'within'),
         row({ group: 'wider hand', amount: 0.45 }, 'too close to call'),
         row({ group: 'wider hand', amount: 0.6 }, 'within'),
       ]),
-    ).toEqual({ good: { within: 2, of: 2 }, faults: { caught: 1, of: 2, missed: ['slow'] }, tolerates: 0.3 });
+    ).toEqual({
+      good: { within: 2, of: 2, least: null },
+      faults: { told: 2, of: 4, close: ['uneven'], missed: ['slow'] },
+      tolerates: 0.3,
+    });
   });
 });
 
