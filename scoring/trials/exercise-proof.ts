@@ -7,9 +7,6 @@ import { judgeAttempt } from '../score.ts';
 
 type Weave = Exercise['demonstration'];
 
-/** What a robot hand is to show about an exercise. */
-export const proofGroups = ['good hand', 'named fault', 'wider hand'] as const;
-
 /** Faults an exercise should tell from a good hand; each is one thing done otherwise than asked. */
 export const proofFaults = [
   'arc-back',
@@ -30,7 +27,8 @@ export type ProofFault = (typeof proofFaults)[number];
 
 /** One robot hand that is to weld an exercise. */
 export interface ProofHand {
-  group: (typeof proofGroups)[number];
+  /** What it is to show about the exercise. */
+  group: 'good hand' | 'named fault' | 'wider hand';
   /** The fault; null where the hand only has some of every human failing. */
   fault: ProofFault | null;
   /** How much of every human failing it has, 0 none to 1 a beginner (`handOfAmount`); 0 with a fault. */

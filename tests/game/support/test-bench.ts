@@ -18,7 +18,7 @@ const ON_THE_WAY_MS = 8;
 const PATIENCE_MS = 60_000;
 
 /** A file beginning with this byte breaks the hand that is at it. */
-export const BREAKS = 0;
+const BREAKS = 0;
 
 /** A file as the user chooses it. */
 export function chosen(name: string, text: string, lastModified = 0): ChosenFile {
