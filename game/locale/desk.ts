@@ -14,7 +14,6 @@ const KINDS: Record<Exclude<FileKind, 'recording' | 'exercise' | 'json' | 'empty
   damaged: 'a kept attempt that was damaged, as this browser saved it. It cannot be welded again',
   table: 'a table. If it is a roster, open it at the desk under Trainees',
   page: 'a page or a drawing. Any browser shows it in a window of its own',
-  packed: 'a packed file. Unpack it first; packed files are not opened',
   other: 'no file of the bench’s',
 };
 

@@ -1,5 +1,5 @@
 import { cycleShares, type WeaveOptions, weaveAt } from '../../engine/index.ts';
-import { num, pathOf, type Spot } from './svg.ts';
+import { drawingOf, pathOf, type Spot, type Svg, tag, textAt } from './svg.ts';
 
 /** Cycles drawn, and how many points each is drawn with. */
 const CYCLES = 3;
@@ -9,12 +9,22 @@ const STRAIGHT_MM = 8;
 /** Room around the weave for its lettering, mm of the joint. */
 const SIDE_MM = 3.4;
 
+/** Pixels of a page in a millimetre of paper: 96 to the inch (CSS Values and Units). */
+const PX = 96 / 25.4;
+
+/** A weave drawn, and how large it is on paper. */
+export interface WeaveDrawing {
+  svg: Svg;
+  width_mm: number;
+  height_mm: number;
+}
+
 /**
  * A weave to scale, as the welder sees it: up is up, the right (back) toe right. The arc's path with a dot for each stay at a toe as large as it
  * is long, the root dashed, a rule of millimetres.
  * @param scale paper millimetres for each millimetre of the joint
  */
-export function weaveSvg(weave: WeaveOptions, scale: number): string {
+export function weaveSvg(weave: WeaveOptions, scale: number): WeaveDrawing {
   const straight = weave.pattern === 'straight';
   const seconds = straight ? STRAIGHT_MM / weave.travel_mmps : CYCLES / weave.cyclesPerSecond;
   const path: Spot[] = [];
@@ -26,25 +36,34 @@ export function weaveSvg(weave: WeaveOptions, scale: number): string {
   const low = Math.min(...path.map((p) => p.y)) - 1;
   const high = Math.ceil(Math.max(...path.map((p) => p.y))) + 1;
   const half = Math.max(...path.map((p) => Math.abs(p.x)), 1) + SIDE_MM;
-  const at = (p: Spot): Spot => ({ x: (p.x + half) * scale, y: (high - p.y) * scale });
-  const [width, height] = [2 * half * scale, (high - low) * scale];
-  const root = [at({ x: 0, y: low }), at({ x: 0, y: high })];
+  const at = (p: Spot): Spot => ({ x: (p.x + half) * scale * PX, y: (high - p.y) * scale * PX });
   const ruler = -half + 0.8;
   const marks: string[] = [];
-  for (let y = 0; y <= high; y++) {
+  for (let y = 0; y < high; y++) {
     const long = y % 5 === 0;
     const [a, b] = [at({ x: ruler, y }), at({ x: ruler + (long ? 0.8 : 0.4), y })];
     marks.push(line(a, b, 0.2));
-    if (long) marks.push(text({ x: b.x + 0.8, y: b.y + 0.9 }, String(y)));
+    if (long) marks.push(textAt({ x: b.x + 3, y: b.y + 3.4 }, String(y), { 'font-size': 10, fill: '#000000' }));
   }
-  return [
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${num(width)} ${num(height)}" width="${num(width)}mm" height="${num(height)}mm" role="img" aria-label="The weave, to scale">`,
-    line(root[0]!, root[1]!, 0.25, '2 1.2'),
-    ...marks,
-    `<path d="${pathOf(path.map(at), false)}" fill="none" stroke="#000000" stroke-width="0.6" stroke-linejoin="round"/>`,
-    ...(straight ? [] : stays(weave, seconds).map(({ spot, pause_s }) => dot(at(spot), pause_s))),
-    '</svg>',
-  ].join('');
+  const [width_mm, height_mm] = [2 * half * scale, (high - low) * scale];
+  const svg = drawingOf(
+    Math.round(width_mm * PX),
+    Math.round(height_mm * PX),
+    'The weave, to scale',
+    [
+      line(at({ x: 0, y: low }), at({ x: 0, y: high }), 0.25, '8 5'),
+      ...marks,
+      tag('path', {
+        d: pathOf(path.map(at), false),
+        fill: 'none',
+        stroke: '#000000',
+        'stroke-width': 0.6 * PX,
+        'stroke-linejoin': 'round',
+      }),
+      ...(straight ? [] : stays(weave, seconds).map(({ spot, pause_s }) => dot(at(spot), pause_s))),
+    ].join(''),
+  );
+  return { svg, width_mm, height_mm };
 }
 
 /** Every stay at a toe within the seconds drawn: where the weave stands farthest from the root without moving across. */
@@ -73,14 +92,17 @@ function middleOfStay(weave: WeaveOptions, toe: 'A' | 'B'): number {
 }
 
 function dot({ x, y }: Spot, pause_s: number): string {
-  return `<circle cx="${num(x)}" cy="${num(y)}" r="${num(0.6 + 2 * Math.min(pause_s, 0.6))}" fill="#000000"/>`;
+  return tag('circle', { cx: x, cy: y, r: (0.6 + 2 * Math.min(pause_s, 0.6)) * PX, fill: '#000000' });
 }
 
-function line(a: Spot, b: Spot, width: number, dash?: string): string {
-  const dashes = dash === undefined ? '' : ` stroke-dasharray="${dash}"`;
-  return `<line x1="${num(a.x)}" y1="${num(a.y)}" x2="${num(b.x)}" y2="${num(b.y)}" stroke="#000000" stroke-width="${num(width)}"${dashes}/>`;
-}
-
-function text({ x, y }: Spot, content: string): string {
-  return `<text x="${num(x)}" y="${num(y)}" font-size="2.6" fill="#000000">${content}</text>`;
+function line(a: Spot, b: Spot, width_mm: number, dash?: string): string {
+  return tag('line', {
+    x1: a.x,
+    y1: a.y,
+    x2: b.x,
+    y2: b.y,
+    stroke: '#000000',
+    'stroke-width': width_mm * PX,
+    ...(dash === undefined ? {} : { 'stroke-dasharray': dash }),
+  });
 }

@@ -1,4 +1,5 @@
 import { jointHolds_mm2, metalLaid_mm2, wireState } from '../../engine/index.ts';
+import type { Svg } from '../draw/svg.ts';
 import { weaveSvg } from '../draw/weave-svg.ts';
 import { MM_PER_INCH } from '../lines/limit.ts';
 import { profileNamed } from '../profiles/ready.ts';
@@ -16,7 +17,7 @@ export interface ExercisePaper {
   joint: string;
   story: string;
   teaches: string;
-  weave: { svg: string; caption: string };
+  weave: { svg: Svg; caption: string };
   /** What, and what it is. */
   settings: [string, string][];
   /** The same for the machine at the booth: what can be checked there without instruments. */
@@ -83,13 +84,12 @@ export function exercisePaper(exercise: Exercise, profile = profileNamed(exercis
 }
 
 function drawn({ demonstration: weave }: Exercise): ExercisePaper['weave'] {
-  const size = /width="([\d.]+)mm" height="([\d.]+)mm"/;
-  const [, width, height] = size.exec(weaveSvg(weave, WEAVE_SCALE)) ?? [];
-  const fit = Math.min(1, MOST_WIDTH_MM / Number(width), MOST_HEIGHT_MM / Number(height));
+  const { width_mm, height_mm } = weaveSvg(weave, WEAVE_SCALE);
+  const fit = Math.min(1, MOST_WIDTH_MM / width_mm, MOST_HEIGHT_MM / height_mm);
   const scale = fit === 1 ? WEAVE_SCALE : Math.floor(10 * WEAVE_SCALE * fit) / 10;
   const straight = weave.pattern === 'straight';
   return {
-    svg: weaveSvg(weave, scale),
+    svg: weaveSvg(weave, scale).svg,
     caption: straight
       ? `The run as you see it, ${said(scale)} times as large; figures are mm up the joint.`
       : `The weave as you see it, ${said(scale)} times as large; figures are mm up the joint. Dashed: the root. Dots: where you wait, larger where longer.`,

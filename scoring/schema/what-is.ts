@@ -10,21 +10,16 @@ export const fileKinds = [
   'json',
   'table',
   'page',
-  'packed',
   'empty',
   'other',
 ] as const;
 /** A kind of file by name. */
 export type FileKind = (typeof fileKinds)[number];
 
-/** First characters of zip and gzip, read as text. */
-const PACKED = ['PK\u0003\u0004', '\u001f'];
-
 /** Tells from its content what a file is, whatever its name; from the beginning only, so it may still be spoilt further down. */
 export function whatIs(text: string): FileKind {
   const body = text.replace(/^\uFEFF/, '').trimStart();
   if (body === '') return 'empty';
-  if (PACKED.some((first) => body.startsWith(first))) return 'packed';
   if (body.startsWith('{') || body.startsWith('[')) return kindOfJson(body);
   if (/^<(!doctype|html|svg|\?xml)/i.test(body)) return 'page';
   const [head = ''] = body.split(/\r?\n/, 1);

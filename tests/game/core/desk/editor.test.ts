@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { exerciseNamed, exercises, type ProofRow, proofOf, readExercise } from '../../../../scoring/index.ts';
-import { TestBench } from '../../support/test-bench.ts';
+import { chosen, TestBench } from '../../support/test-bench.ts';
 
 /** A short exercise, so that a whole proof is welded in seconds. */
 function shortEditor(bench: TestBench) {
@@ -141,12 +141,11 @@ describe('a file of another kind', () => {
     ['{"kept": {}}', 'damaged'],
     ['Name;Bench\nInes;b2', 'table'],
     ['<!doctype html><p>', 'page'],
-    ['PK\u0003\u0004', 'packed'],
     ['buy grinding discs', 'other'],
   ])('%j is told what it is', async (text, kind) => {
     const bench = new TestBench();
     const before = bench.state.exercise.value;
-    await bench.session.opener.file({ ...bench.file({}), text: async () => text });
+    await bench.session.opener.file(chosen('some.json', text));
     expect(bench.state.problem.value).toMatchObject({ code: 'other-kind', kind });
     expect(bench.state.exercise.value).toBe(before);
   });
