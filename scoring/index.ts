@@ -9,7 +9,16 @@ export { type AttemptName, attemptFileName, personSaid, readAttemptName, wordsIn
 export { FIRST_RULE, type First } from './class/first-three.ts';
 export { type OnRoster, person, readRoster } from './class/roster.ts';
 export { rowsCsv, rowsJsonl } from './class/rows.ts';
-export { type Answer, answerFor, type BadFile, byFile, type Judge, type Scored, scoreBytes } from './class/scored.ts';
+export {
+  type Answer,
+  answerFor,
+  type BadFile,
+  byFile,
+  exerciseDigest,
+  type Judge,
+  type Scored,
+  scoreBytes,
+} from './class/scored.ts';
 export { type ClassSheet, classSheet } from './class/sheet.ts';
 export { sheetCsv } from './class/sheet-csv.ts';
 export { commonSaid, headline, sheetText, TABLE_HEAD, tableCells } from './class/sheet-text.ts';

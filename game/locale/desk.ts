@@ -36,6 +36,8 @@ export const desk = {
     stop: 'Stop',
     goOn: 'Go on',
     clear: 'Put this class away',
+    counted: (own: readonly string[]) =>
+      `Counted are attempts at the exercises that come with Toehold${own.length === 0 ? '' : ` and at ${own.join(', ')}`}; others are practice. An exercise file (.exercise.json) chosen with them counts too.`,
     passedOver: (names: readonly string[]) => `No recordings by their names, passed over: ${names.join(', ')}.`,
     first: { three: 'The three to see first', fewer: 'To see first', none: 'Nobody has a fault to be seen first.' },
     sawing: 'Sawing …',

@@ -3,10 +3,16 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { noFaults, weaveHand } from '../../engine/index.ts';
-import { attemptFileName, classHtml, readExercise } from '../../scoring/index.ts';
+import {
+  attemptFileName,
+  classHtml,
+  type Exercise,
+  exerciseDigest,
+  exerciseFileName,
+  readExercise,
+} from '../../scoring/index.ts';
 import { classPaper, classSheet, rowsCsv, scoreFolder, sheetCsv } from '../../scoring/node/index.ts';
-import { exerciseOf, MOUSE, record } from '../scoring/welds.ts';
+import { shortTee } from '../scoring/class/short-tee.ts';
 import { BenchDriver, keep } from './support/bench.ts';
 import { launchChromium } from './support/chromium.ts';
 import { type Site, serveGame } from './support/site.ts';
@@ -27,11 +33,16 @@ let browser: Browser;
 let site: Site;
 let folder: string;
 let paths: string[];
+let exercise: Exercise;
+let exercisePath: string;
 
 beforeAll(async () => {
   [browser, site] = await Promise.all([launchChromium(), serveGame()]);
   folder = mkdtempSync(join(tmpdir(), 'toehold-week-'));
-  const hands = Array.from({ length: 2 * PEOPLE.length }, (_, i) => shortWeld(4 + 0.5 * i));
+  const hands = Array.from({ length: 2 * PEOPLE.length }, (_, i) => shortTee(3 + 0.25 * i));
+  exercise = hands[0]!.exercise!;
+  exercisePath = join(mkdtempSync(join(tmpdir(), 'toehold-exercise-')), exerciseFileName(exercise));
+  writeFileSync(exercisePath, JSON.stringify(exercise));
   paths = PEOPLE.flatMap((trainee, i) =>
     [1, 2].map((attempt) => {
       const day = { date: `2026-03-1${attempt}`, bench: `b${1 + (i % 2)}`, exercise: 'short-tee' };
@@ -46,18 +57,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await Promise.all([browser?.close(), site?.close()]);
 });
-
-/** A hand's attempt of a few millimetres at an exercise of the school's own. */
-function shortWeld(length_mm: number): unknown {
-  const free = exerciseOf({ joint: { length_mm: 30 }, weave: { length_mm, shelf_s: 0 } });
-  const exercise = { ...free, name: 'short-tee', title: 'Short tee' };
-  const simulation = { joint: exercise.joint, process: exercise.process, cell_mm: 0.75 };
-  const aids = { pacer: false, beat: false, toeMarks: false, plainView: false, handRig: null };
-  return record(
-    { simulation, origin: { kind: 'hand' }, device: MOUSE, aids, exercise },
-    weaveHand(exercise.demonstration, noFaults(1)),
-  );
-}
 
 async function withBench(test: (bench: BenchDriver) => Promise<void>): Promise<void> {
   const bench = await BenchDriver.open(browser, site.address, { plain: true });
@@ -85,7 +84,7 @@ describe('sixteen files on a stick', () => {
         await button(page, 'Desk').click();
         const picker = page.waitForEvent('filechooser');
         await button(page, 'Choose files').click();
-        await (await picker).setFiles(paths);
+        await (await picker).setFiles([...paths, exercisePath]);
         const three = page.getByTestId('first-three');
         await three.waitFor({ timeout: 120_000 });
         const print = page.getByRole('dialog').getByRole('button', { name: 'Print', exact: true });
@@ -93,7 +92,7 @@ describe('sixteen files on a stick', () => {
         await page.getByText(/^Welding the three/).waitFor({ state: 'detached', timeout: 60_000 });
 
         const scores = await scoreFolder(folder, { journal: null });
-        const sheet = classSheet(scores);
+        const sheet = classSheet(scores, new Set([exerciseDigest(exercise)!]));
         expect(await three.locator('h4').allInnerTexts()).toEqual(
           sheet.firstThree.map((first, i) => `${i + 1}. ${first.trainee}`),
         );

@@ -21,7 +21,7 @@ export class Desk {
     private readonly comparer: Comparer,
     private readonly bench: { cutAt(y_mm: number): void; use(exercise: Exercise): void },
   ) {
-    this.classRoom = new ClassRoom(ports);
+    this.classRoom = new ClassRoom(ports, () => state.preferences.value.exercises);
     this.editor = new Editor(ports, state, (exercise) => this.bench.use(exercise));
     ports.links.hear(() => void this.openLink());
     void this.openLink();
