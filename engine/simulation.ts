@@ -13,7 +13,7 @@ import { type Accounts, accounts } from './output/balance.ts';
 import { cutSection, type RootStrip, rootStrip, type Section } from './output/section.ts';
 import { createView, fillView, type SurfaceView } from './output/surface-view.ts';
 import { addTick, createTrace, endTrace, startTrace, type TraceSample } from './output/trace.ts';
-import { createPuddleWork, settleNear } from './pool/settle.ts';
+import { createPoolWork, settleNear } from './pool/settle.ts';
 import { arrayOf } from './state/allocate.ts';
 import { FIELD_NAMES, FIELDS } from './state/fields.ts';
 import { hashState } from './state/hash.ts';
@@ -62,7 +62,7 @@ interface Stages {
   axis: ReturnType<typeof createAxis>;
   foot: ReturnType<typeof createFootprint>;
   arc: ReturnType<typeof createArcTick>;
-  pool: ReturnType<typeof createPuddleWork>;
+  pool: ReturnType<typeof createPoolWork>;
   trace: TraceSample;
 }
 
@@ -74,7 +74,7 @@ function createStages(s: State, choices: StateChoices): Stages {
     axis: createAxis(),
     foot: createFootprint(s),
     arc: createArcTick(),
-    pool: createPuddleWork(s, choices.kernel ?? 'auto'),
+    pool: createPoolWork(s, choices.kernel ?? 'auto'),
     trace: createTrace(),
   };
 }
@@ -82,7 +82,7 @@ function createStages(s: State, choices: StateChoices): Stages {
 /** How far along the joint a leaning torch may throw its arc from where it aims, mm. */
 function throwOf(s: State, axis: Stages['axis'], pose: Pose): number {
   placeTorch(axis, pose, s.options.process, s.plan);
-  return reachAlong(axis, arcRadius(s.options.process, s.cal));
+  return reachAlong(axis, arcRadius(s.options.process, s.cal), s.cal);
 }
 
 /** One pose interval. */

@@ -82,12 +82,14 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
     exercise,
     exerciseGiven: options.exercise !== undefined,
     bead,
+    lines,
     way: measures.way,
     weldedTwice_mm,
   };
   const reasons = reasonsFor(question);
   const verdict = verdictOf(lines, reasons);
-  const facts = { joint, process, motion, bead, stamps: measures.stamps, lines, figures: measures.process };
+  const { curve } = measures;
+  const facts = { joint, process, motion, curve, bead, stamps: measures.stamps, lines, figures: measures.process };
   const advice = open || exercise === null ? [] : adviceFor({ ...facts, exercise, verdict, reasons, weldedTwice_mm });
   return {
     format: 'toehold-result',

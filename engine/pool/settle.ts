@@ -9,26 +9,21 @@ import { dimsOf, makeArrays } from '../state/allocate.ts';
 import type { Arrays } from '../state/fields.ts';
 import { createMove, type Move, removeMetal } from '../state/metal.ts';
 import type { State } from '../state/state.ts';
-import { creepToes, toeHeight } from './contact-line.ts';
+import { advanceContactLines, toeHeight } from './contact-line.ts';
 import { carryMetal } from './flow.ts';
 import { labelPuddles, updateLiquid } from './liquid.ts';
 import { createSurface, linkNode, linkToe, linkWall, orderNodes } from './surface.ts';
 
-const SWEEPS = 8;
 const GRAVITY_MMPS2 = 9810;
-/** After a drop falls the puddle keeps this share of what it can hold. */
-const AFTER_DROP = 0.7;
-/** Weight of a drop is taken from this lowest part of the puddle. */
-const DROP_PART = 0.5;
 
-export interface PuddleWork extends Arrays<'pool'> {
+export interface PoolWork extends Arrays<'pool'> {
   surface: SurfaceKernel;
   nodes: Nodes;
   move: Move;
   dripped_g: number;
 }
 
-export function createPuddleWork(s: State, choice: KernelChoice = 'auto'): PuddleWork {
+export function createPoolWork(s: State, choice: KernelChoice = 'auto'): PoolWork {
   const surface = createSurface(s.w.length, choice);
   return {
     ...makeArrays('pool', dimsOf(s.plan, s.heat.layout)),
@@ -39,19 +34,20 @@ export function createPuddleWork(s: State, choice: KernelChoice = 'auto'): Puddl
   };
 }
 
-/** Metal melts within the arc's reach or beside liquid: only there new liquid is looked for. */
-const RECENT_COLUMNS_MM = 4.5;
-
-/** Settles the liquid for `time` seconds with the arc, or the aim where there is none, at height `y`. */
-export function settleNear(s: State, work: PuddleWork, y: number, time: number): void {
+/**
+ * Settles the liquid for `time` seconds with the arc, or the aim where there is none, at height `y`. Metal melts within the arc's reach or
+ * beside liquid: only there new liquid is looked for.
+ */
+export function settleNear(s: State, work: PoolWork, y: number, time: number): void {
   const { y0, dy, ny } = s.plan;
-  const from = Math.floor((y - RECENT_COLUMNS_MM - y0) / dy);
-  const to = Math.ceil((y + RECENT_COLUMNS_MM - y0) / dy);
+  const reach = s.cal.recentReach;
+  const from = Math.floor((y - reach - y0) / dy);
+  const to = Math.ceil((y + reach - y0) / dy);
   settle(s, work, clamp(from, 0, ny), clamp(to, 0, ny), time);
 }
 
 /** Settles the liquid for `time` seconds; `from`/`to` bound the slices where metal may newly have melted. */
-export function settle(s: State, work: PuddleWork, from: number, to: number, time: number): void {
+export function settle(s: State, work: PoolWork, from: number, to: number, time: number): void {
   work.dripped_g = 0;
   const { liquidSlices } = s;
   const lo = liquidSlices.to > 0 ? Math.min(from, liquidSlices.from) : from;
@@ -61,10 +57,10 @@ export function settle(s: State, work: PuddleWork, from: number, to: number, tim
   if (liquidSlices.to === 0) return;
   const count = labelPuddles(s, work.queue);
   for (let p = 0; p < count; p++) settlePuddle(s, work, p, time);
-  creepToes(s, time, work.queue);
+  advanceContactLines(s, time, work.queue);
 }
 
-function settlePuddle(s: State, work: PuddleWork, label: number, time: number): void {
+function settlePuddle(s: State, work: PoolWork, label: number, time: number): void {
   const { nodes } = work;
   collect(s, work, label);
   let volume = 0;
@@ -77,7 +73,7 @@ function settlePuddle(s: State, work: PuddleWork, label: number, time: number): 
   }
   load /= nodes.count;
   const constants: SurfaceConstants = { du: s.plan.du, dy: s.plan.dy, tension: s.cal.surfaceTension * 1000 };
-  const lambda = work.surface.relax(constants, volume, load + pressure / nodes.count, SWEEPS);
+  const lambda = work.surface.relax(constants, volume, load + pressure / nodes.count, s.cal.surfaceSweeps);
   for (let n = 0; n < nodes.count; n++) {
     const i = work.column[n]!;
     s.wEq[i] = nodes.pair[2 * n]!;
@@ -92,7 +88,7 @@ function settlePuddle(s: State, work: PuddleWork, label: number, time: number): 
 }
 
 /** Gathers the puddle's columns as nodes, in scan order, with their neighbours, toes and loads. */
-function collect(s: State, work: PuddleWork, label: number): void {
+function collect(s: State, work: PoolWork, label: number): void {
   const { nodes, column, nodeOf } = work;
   const { plan, puddle } = s;
   const { ny, nu } = plan;
@@ -136,7 +132,7 @@ function collect(s: State, work: PuddleWork, label: number): void {
   });
 }
 
-function drop(s: State, work: PuddleWork, volume: number, enthalpy: number): void {
+function drop(s: State, work: PoolWork, volume: number, enthalpy: number): void {
   if (volume <= 0) return;
   const grams = volume * DENSITY_GPMM3;
   work.dripped_g += grams;
@@ -148,7 +144,7 @@ function drop(s: State, work: PuddleWork, volume: number, enthalpy: number): voi
  * Weight against retention (Furmidge, from memory): a puddle whose weight ρ g V passes γ · girth · span lets a drop go from its
  * lowest part. Girth is the wetted width across both plates.
  */
-function release(s: State, work: PuddleWork): void {
+function release(s: State, work: PoolWork): void {
   const { nodes, column } = work;
   const { ny, du, y0, dy } = s.plan;
   const area = s.plan.area_mm2;
@@ -170,8 +166,8 @@ function release(s: State, work: PuddleWork): void {
   const girth = (cHigh - cLow + 1) * du * Math.sqrt(2);
   const holds = (s.cal.surfaceTension * 1000 * girth * s.cal.releaseSpan) / (s.cal.liquidDensity * GRAVITY_MMPS2);
   if (volume <= holds) return;
-  const excess = volume - AFTER_DROP * holds;
-  const limit = yLow + DROP_PART * (yHigh - yLow);
+  const excess = volume - s.cal.afterDrop * holds;
+  const limit = yLow + s.cal.dropPart * (yHigh - yLow);
   let depth = 0;
   for (let n = 0; n < nodes.count; n++) {
     const i = column[n]!;

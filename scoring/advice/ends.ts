@@ -3,23 +3,31 @@ import type { Stop } from '../schema/motion.ts';
 import type { Line } from '../schema/result.ts';
 import { type Facts, outside } from './facts.ts';
 import { type Found, NOWHERE } from './found.ts';
+import { worstSeen } from './seen.ts';
 
 /** What is this near a restarted stop, and nowhere else, the restart made. mm */
 const NEAR_MM = 10;
 
-/** Root missed only where the arc was taken up again, and not as it is done: struck above, back into the crater. */
-export function restartMissed(f: Facts): Found | null {
-  const line = outside(f, 'root fusion');
-  const stop = line === null ? null : restartedAt(f, line);
-  if (line === null || stop === null || stop.restart.way === 'above and back') return null;
-  const flaw_mm = f.bead.stops[f.motion.stops.indexOf(stop)]?.flaw?.length_mm ?? 0;
-  const told = { stop_mm: stop.y_mm, above_mm: stop.restart.above_mm, root_mm: inMm(line, line.reading), flaw_mm };
+/** The arc out for less than this, and the hand did not stop: it lost the arc and went on. s */
+const LOST_S = 3;
+/** A stop this near the judged length concerns it, mm. */
+const BESIDE_MM = 4;
+
+/** The arc went out in the judged length and was not taken up again as it is done: struck above, back into the crater. */
+export function arcTakenUp(f: Facts): Found | null {
+  const { from_mm, to_mm } = f.exercise.judged;
+  const judged = f.motion.stops.filter((s) => s.y_mm >= from_mm - BESIDE_MM && s.y_mm <= to_mm);
+  const last = judged.find((s) => s.restart === null);
+  if (last !== undefined && f.bead.bare_mm.some((y) => y > last.y_mm))
+    return { code: 'let-go-early', data: { at_mm: last.y_mm, to_mm }, ...at(last.y_mm, last.t_s) };
+  const stop = judged.find((s): s is Restarted => s.restart !== null && s.restart.way !== 'above and back');
+  if (stop === undefined) return null;
+  const out_s = stop.out_s ?? 0;
+  const seen = worstSeen(f);
+  const told = { stop_mm: stop.y_mm, above_mm: stop.restart.above_mm, out_s, seen };
   const notBack = stop.restart.way === 'not back';
-  return {
-    code: notBack ? 'restart-not-back' : 'restart-on-crater',
-    data: told,
-    ...at(line.y_mm, stop.restart.t_s),
-  };
+  const code = out_s < LOST_S ? 'arc-lost' : notBack ? 'restart-not-back' : 'restart-on-crater';
+  return { code, data: told, ...at(stop.y_mm, stop.restart.t_s) };
 }
 
 /** Brought back as it is done, but held until the crater ran over: crowned or lapped there and nowhere else. */

@@ -1,4 +1,5 @@
 import type { JointOptions, ProcessOptions } from '../../engine/index.ts';
+import type { HandCurve } from '../measures/hand/curve.ts';
 import type { FreezeStamps } from '../measures/section/station.ts';
 import type { Exercise } from '../schema/exercise.ts';
 import type { Motion } from '../schema/motion.ts';
@@ -13,6 +14,8 @@ export interface Facts {
   process: ProcessOptions;
   exercise: Exercise;
   motion: Motion;
+  /** The hand along the joint. */
+  curve: HandCurve;
   bead: Result['bead'];
   stamps: readonly FreezeStamps[];
   lines: readonly Line[];
@@ -41,6 +44,25 @@ export function stationAt(f: Facts, y_mm: number): Station | null {
   let best: Station | null = null;
   for (const s of f.bead.stations) if (best === null || Math.abs(s.y_mm - y_mm) < Math.abs(best.y_mm - y_mm)) best = s;
   return best;
+}
+
+/** A line about the root. */
+export function measuresRoot(l: Line): boolean {
+  return l.measure === 'root fusion';
+}
+
+/** A fault is the machine's only where it runs the length: share of the judged length that is not within, at least. */
+const RUNS_THE_LENGTH = 0.5;
+
+/** The line is not within over most of the judged length. */
+export function runsTheLength(f: Facts, line: Line): boolean {
+  return shareOf(f, line) >= RUNS_THE_LENGTH;
+}
+
+/** Share of the judged length over which a line is not within. */
+export function shareOf(f: Facts, line: Line): number {
+  const { from_mm, to_mm } = f.exercise.judged;
+  return line.places.reduce((sum, p) => sum + p.to_mm - p.from_mm + 1, 0) / (to_mm - from_mm);
 }
 
 /** Mean of a reading over part of the stations; null for none. */

@@ -1,15 +1,12 @@
 import { causeOf } from './cause.ts';
 import { broken, type Facts, meanOver, outside } from './facts.ts';
 import { type Found, NOWHERE } from './found.ts';
-import { leftEarly } from './toes.ts';
 
 /** Legs this far apart on the whole are a weave off the middle, mm. */
 export const UNEVEN_LEGS_MM = 0.6;
 /** The face this much wider at the top than at the bottom, and at least so many mm, is a hot top end. */
 const HOT_TOP_SHARE = 1.12;
 const HOT_TOP_MM = 0.8;
-/** Spread of the beat worth talking about: experienced hands keep within about 10 % (practice, no source). */
-const UNEVEN_BEAT = 0.2;
 
 export function edgeMelted(f: Facts): Found | null {
   const line = outside(f, 'edge melted back');
@@ -23,7 +20,7 @@ export function edgeMelted(f: Facts): Found | null {
   };
 }
 
-/** A bead to one side: the shorter side's pause first, then the weave's middle. */
+/** A bead to one side although the weave lay in the middle. */
 export function oneSided(f: Facts): Found | null {
   const mean = f.bead.mean;
   if (mean === null || f.joint.kind === 'lap') return null;
@@ -31,8 +28,6 @@ export function oneSided(f: Facts): Found | null {
   if (Math.abs(apart) < UNEVEN_LEGS_MM) return null;
   const shorter = apart > 0 ? 'B' : 'A';
   const y = f.bead.worstAt_mm[shorter === 'A' ? 'legA_mm' : 'legB_mm'] ?? mean.y_mm;
-  const early = leftEarly(f, y, shorter);
-  if (early !== null) return early;
   const shift = Math.max(0.5, Math.round(Math.abs(apart) / Math.SQRT2) / 2);
   return {
     code: 'one-sided',
@@ -63,44 +58,6 @@ export function hotTop(f: Facts): Found | null {
     side: null,
     change: { what: 'travel_mmps', by: 0.2 },
   };
-}
-
-export function unevenRhythm(f: Facts): Found | null {
-  const { periodCv, period_s } = f.motion;
-  if (periodCv === null || period_s === null || periodCv < UNEVEN_BEAT) return null;
-  const worst = widestGap(f);
-  return {
-    code: 'uneven-rhythm',
-    data: { spread: periodCv, period_s },
-    y_mm: worst?.y_mm ?? null,
-    t_s: worst?.to_s ?? null,
-    cycle: worst?.cycle ?? null,
-    side: null,
-    change: null,
-  };
-}
-
-function widestGap(f: Facts): Facts['motion']['toes'][number] | null {
-  const mean = f.motion.period_s ?? 0;
-  let worst: Facts['motion']['toes'][number] | null = null;
-  let off = 0;
-  for (const toe of ['A', 'B'] as const) {
-    const visits = f.motion.toes.filter((v) => v.toe === toe);
-    for (let i = 1; i < visits.length; i++) {
-      const gap = Math.abs(visits[i]!.from_s - visits[i - 1]!.from_s - mean);
-      if (gap > off) {
-        off = gap;
-        worst = visits[i]!;
-      }
-    }
-  }
-  return worst;
-}
-
-/** The hand left a toe early although every line holds: said, not held against the weld. */
-export function earlyEitherSide(f: Facts): Found | null {
-  const y = f.bead.mean?.y_mm;
-  return y === undefined ? null : (leftEarly(f, y, 'A') ?? leftEarly(f, y, 'B'));
 }
 
 export function closeCall(f: Facts): Found | null {

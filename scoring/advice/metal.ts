@@ -1,48 +1,71 @@
-import { sizeAsked } from '../schema/exercise.ts';
+import { jointHolds_mm2, metalLaid_mm2 } from '../../engine/index.ts';
+import { exercises } from '../exercises/ready.ts';
+import { type Exercise, sizeAsked } from '../schema/exercise.ts';
 import type { Line } from '../schema/result.ts';
 import { causeOf } from './cause.ts';
-import { broken, type Facts, isWeave, outside, stationAt } from './facts.ts';
+import { type Facts, outside } from './facts.ts';
 import type { Found } from './found.ts';
-import { leftEarly } from './toes.ts';
 
-/** Metal laid over metal held beyond which the crown is the settings' doing. A flat fillet is never exactly full. */
-const TOO_MUCH = 1.25;
-
-/** More metal is laid than the joint holds, by so much that the crown is no matter of skill; null where it is not, or not known. */
-export function overfull({ laid_mm2, holds_mm2 }: Facts['figures']): { laid_mm2: number; holds_mm2: number } | null {
-  return laid_mm2 === null || holds_mm2 === null || laid_mm2 < TOO_MUCH * holds_mm2 ? null : { laid_mm2, holds_mm2 };
+/** Metal laid by the hand that was asked for, against metal the joint holds, and what an exercise of the workshop lays in such a joint. */
+export interface Metal {
+  laid_mm2: number;
+  holds_mm2: number;
+  /** Laid over held, as a share of the same in the workshop's own exercise; null where no exercise is near. */
+  ofUsual: number | null;
 }
 
-/** Metal laid against metal the joint holds: anything over is crown, before any skill. */
-export function tooMuchMetal(f: Facts): Found | null {
-  const metal = overfull(f.figures);
-  const travel = f.motion.travel_mmps;
-  if (metal === null || travel === null) return null;
-  const { laid_mm2, holds_mm2 } = metal;
-  const fault = outside(f, 'convexity') ?? outside(f, 'size over') ?? sizeLine(f, 'at most') ?? outside(f, 'toe angle');
-  if (fault === null) return null;
-  const handFine = (f.motion.arcOnFrontShare ?? 0) >= 0.7 && isWeave(f) && broken(f, 'root fusion') === null;
-  // Steps a hand can feel: 0.2 mm/s, as many as bring the metal down to a tenth over what the joint holds.
-  const steps = Math.max(1, Math.round((travel * (laid_mm2 / (1.1 * holds_mm2) - 1)) / 0.2));
-  return {
-    code: 'too-much-metal',
-    data: { laid_mm2, holds_mm2, handFine },
-    ...causeOf(f, fault.y_mm, 'root'),
-    side: null,
-    change: { what: 'travel_mmps', by: Math.round(Math.min(steps, 5) * 2) / 10 },
-  };
+/** An exercise speaks for joints of its kind whose plates are within this of its own, mm. */
+const NEAR_MM = 1;
+
+/**
+ * Settings against the joint. A flat fillet is never exactly full: demonstrations that hold lay between 1.2 and 2.4 times what the joint holds, so
+ * the measure of too much is what the ready exercise nearest to this joint lays, and not the joint alone.
+ */
+export function metalOf(e: Exercise): Metal {
+  const [laid_mm2, holds_mm2] = laidAndHeld(e);
+  const usual = usualFor(e);
+  if (usual === null) return { laid_mm2, holds_mm2, ofUsual: null };
+  const [laid, held] = laidAndHeld(usual);
+  return { laid_mm2, holds_mm2, ofUsual: laid_mm2 / holds_mm2 / (laid / held) };
 }
+
+function laidAndHeld({ process, joint, asked, demonstration }: Exercise): [number, number] {
+  return [metalLaid_mm2(process, demonstration.travel_mmps), jointHolds_mm2(joint, sizeAsked(asked).leg_mm)];
+}
+
+/** The ready exercise nearest to this joint: of its kind, about its thickness, and the nearest size. */
+export function usualFor(e: Exercise): Exercise | null {
+  const size = sizeAsked(e.asked).leg_mm;
+  const near = exercises.filter(
+    (x) =>
+      x.settings === 'fixed' &&
+      x.joint.kind === e.joint.kind &&
+      x.joint.gap_mm === 0 &&
+      Math.abs(x.joint.plateA_mm - e.joint.plateA_mm) <= NEAR_MM &&
+      (x.demonstration.pattern === 'straight') === (e.demonstration.pattern === 'straight'),
+  );
+  const far = (x: Exercise): number =>
+    Math.abs(sizeAsked(x.asked).leg_mm - size) + Math.abs(x.joint.plateA_mm - e.joint.plateA_mm);
+  return near.reduce<Exercise | null>((best, x) => (best === null || far(x) < far(best) ? x : best), null);
+}
+
+/** More metal than such a joint takes, by so much that it is no matter of skill; null where it is not, or not known. */
+export function overfull(e: Exercise): { laid_mm2: number; holds_mm2: number } | null {
+  const { laid_mm2, holds_mm2, ofUsual } = metalOf(e);
+  return ofUsual !== null && ofUsual >= TOO_MUCH ? { laid_mm2, holds_mm2 } : null;
+}
+
+/** Laid over usually laid: above is too much wire for the joint, below too little. */
+export const TOO_MUCH = 1.15;
+export const TOO_LITTLE = 0.88;
 
 /** Size asked for, missed either way. */
 export function wrongSize(f: Facts): Found | null {
   const { asked } = f.exercise;
   const short = sizeLine(f, 'at least') ?? outside(f, 'throat short, length');
-  if (short !== null) {
-    const at = f.bead.worst;
-    if (at === null) return null;
+  const at = f.bead.worst;
+  if (short !== null && at !== null) {
     const y = f.bead.worstAt_mm.size_mm ?? short.y_mm;
-    const there = metalIsThere(f, y);
-    if (there !== 'no') return there;
     return {
       code: 'undersize',
       data: {
@@ -51,7 +74,6 @@ export function wrongSize(f: Facts): Found | null {
         length_mm: f.bead.undersize_mm,
         laid_mm2: f.figures.laid_mm2,
         holds_mm2: f.figures.holds_mm2,
-        metalIsThere: false,
       },
       ...causeOf(f, y, 'root'),
       side: null,
@@ -75,33 +97,7 @@ function largestSize(f: Facts): number {
 }
 
 /** The line on leg or throat that limits the size from one side, if it is broken for sure. */
-function sizeLine(f: Facts, sense: Line['sense']): Line | null {
+export function sizeLine(f: Facts, sense: Line['sense']): Line | null {
   const lines = f.lines.filter((l) => (l.measure === 'leg' || l.measure === 'throat') && l.sense === sense);
   return lines.find((l) => l.verdict === 'outside') ?? null;
-}
-
-/**
- * Short legs although the metal is laid: it stands in the wrong place, and slower would only crown it. A toe left early is the first
- * thing to mend; a crown that is outside has been spoken of already.
- */
-function metalIsThere(f: Facts, y_mm: number): Found | null | 'no' {
-  const metal = overfull(f.figures);
-  const at = stationAt(f, y_mm);
-  if (metal === null || at === null) return 'no';
-  const early = leftEarly(f, y_mm, at.legA_mm < at.legB_mm ? 'A' : 'B');
-  if (early !== null) return early;
-  if (outside(f, 'convexity') !== null) return null;
-  return {
-    code: 'undersize',
-    data: {
-      ...metal,
-      size_mm: at.size_mm,
-      asked_mm: sizeAsked(f.exercise.asked).leg_mm,
-      length_mm: f.bead.undersize_mm,
-      metalIsThere: true,
-    },
-    ...causeOf(f, y_mm, 'root'),
-    side: null,
-    change: { what: 'width_mm', by: 1 },
-  };
 }

@@ -1,4 +1,4 @@
-import type { TraceSample } from '../../engine/index.ts';
+import { POSE_RATE_HZ, type Pose, type TraceSample } from '../../engine/index.ts';
 
 /** Numbers of a trace sample that are kept, one column each; a missing value is NaN in its column. */
 const COLUMNS = [
@@ -72,4 +72,53 @@ export function spanBetween(trace: Trace, from_mm: number, to_mm: number): Span 
     last = i;
   }
   return first < 0 ? null : { from: first, to: last + 1 };
+}
+
+/** A trace of a hand alone, nothing welded: where it aimed and how it held the torch, the arc burning while the trigger is down. */
+export function traceOfHand(poses: Iterable<Pose>): Trace {
+  const trace = new Trace();
+  const sample = nothingWelded();
+  for (const p of poses) {
+    sample.t_s = trace.length / POSE_RATE_HZ;
+    sample.trigger = p.trigger;
+    sample.arcOn = p.trigger;
+    sample.aimU_mm = p.u_mm;
+    sample.aimY_mm = p.y_mm;
+    sample.footU_mm = p.u_mm;
+    sample.footY_mm = p.y_mm;
+    sample.tipToWork_mm = p.tipToWork_mm;
+    sample.workAngle_deg = p.workAngle_deg;
+    sample.travelAngle_deg = p.travelAngle_deg;
+    trace.add(sample);
+  }
+  return trace;
+}
+
+function nothingWelded(): TraceSample {
+  return {
+    t_s: 0,
+    trigger: false,
+    arcOn: false,
+    regime: 'off',
+    aimU_mm: 0,
+    aimY_mm: 0,
+    footU_mm: 0,
+    footY_mm: 0,
+    tipToWork_mm: 0,
+    workAngle_deg: 0,
+    travelAngle_deg: 0,
+    current_A: 0,
+    power_W: 0,
+    frontY_mm: null,
+    puddleBottom_mm: null,
+    puddleTop_mm: null,
+    puddleVolume_mm3: 0,
+    wetA_mm: null,
+    wetB_mm: null,
+    fillA_mm: null,
+    fillB_mm: null,
+    nozzleTouching: false,
+    dripped_g: 0,
+    spatter_g: 0,
+  };
 }

@@ -8,6 +8,7 @@ import type { Result } from '../schema/result.ts';
 import { readEnds } from './bead/ends.ts';
 import { readBead } from './bead/summary.ts';
 import type { Survey } from './bead/survey.ts';
+import { curveOf, type HandCurve } from './hand/curve.ts';
 import { readHand } from './hand/motion.ts';
 import { type Way, wayOf, weldedTwice_mm } from './hand/passes.ts';
 import { readStops } from './hand/stops.ts';
@@ -29,6 +30,8 @@ export interface MeasureQuestion {
 /** Everything read off one attempt. */
 export interface Measures {
   motion: Motion;
+  /** The hand along the judged length, read from its aim alone. */
+  curve: HandCurve;
   bead: Result['bead'];
   /** Freeze stamps of each station, same order. */
   stamps: readonly FreezeStamps[];
@@ -46,12 +49,14 @@ export function measure(attempt: Attempt, q: MeasureQuestion): Measures {
   const { from_mm, to_mm } = q.judged;
   const stops = readStops(trace);
   const span = spanBetween(trace, from_mm, to_mm);
-  const hand = readHand(trace, span ?? wholeSpan(trace), { ...q, breaks: stops.breaks });
+  const read = span ?? wholeSpan(trace);
+  const hand = readHand(trace, read, { ...q, breaks: stops.breaks });
   const ends = readEnds(attempt, q.survey, stops);
   const along = readBead(q.survey, simulation.cell_mm, q.judged, q.asked);
   const motion = { ...hand.motion, ...ends.motion };
   return {
     motion,
+    curve: curveOf(trace, read ?? { from: 0, to: 0 }, { breaks: stops.breaks, upperOnly: q.upperOnly }),
     bead: { ...along.bead, ...ends.bead },
     stamps: along.stamps,
     process: processFigures(simulation, attempt.accounts, motion.travel_mmps, q.asked),

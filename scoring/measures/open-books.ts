@@ -1,5 +1,7 @@
 import type { Accounts } from '../../engine/index.ts';
+import { Trace } from '../attempt/trace.ts';
 import { InputError } from '../schema/problem.ts';
+import { curveOf } from './hand/curve.ts';
 import { emptyMotion } from './hand/motion.ts';
 import type { Measures } from './measures.ts';
 import { milli } from './precision.ts';
@@ -19,6 +21,7 @@ export function booksOpen(accounts: Accounts): boolean {
 export function nothingRead({ arcTime_s }: Accounts): Measures {
   return {
     motion: emptyMotion(),
+    curve: curveOf(new Trace(), { from: 0, to: 0 }, { breaks: [], upperOnly: false }),
     bead: {
       stations: [],
       bare_mm: [],

@@ -9,8 +9,8 @@ import { backToMiddle, outOfBand, sized } from './sized.ts';
 import { inSteps, type Knob } from './steps.ts';
 
 /** More metal than the joint holds, and the fault is of the kind that makes: crown or size. */
-export function metalFirst(fault: Fault, result: Result): { laid_mm2: number; holds_mm2: number } | null {
-  const metal = overfull(result.process);
+export function metalFirst(fault: Fault, exercise: Exercise): { laid_mm2: number; holds_mm2: number } | null {
+  const metal = overfull(exercise);
   const over = fault.sense === 'at most' && ['leg', 'throat', 'size over'].includes(fault.measure);
   return over || fault.measure === 'convexity' || fault.measure === 'toe angle' ? metal : null;
 }
@@ -24,7 +24,7 @@ export function candidates(fault: Fault, advice: Advice, result: Result, exercis
   const own = advice.change;
   const trade = tradeOrder(fault, result);
   const list =
-    metalFirst(fault, result) === null ? trade : [inSteps('travel_mmps', 1), inSteps('feed_mpmin', -1), ...trade];
+    metalFirst(fault, exercise) === null ? trade : [inSteps('travel_mmps', 1), inSteps('feed_mpmin', -1), ...trade];
   const middle = backToMiddle(result);
   const ordered = [
     ...outOfBand(result, exercise),

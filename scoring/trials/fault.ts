@@ -25,26 +25,22 @@ const CROWN: readonly LineMeasure[] = ['convexity', 'toe angle'];
 /** Measures an advice may speak of, most likely first. Empty: it speaks of a habit or of nothing. */
 function measuresOf(advice: Advice): readonly LineMeasure[] {
   switch (advice.code) {
-    case 'arc-back-on-puddle':
-    case 'tip-too-far':
     case 'cold-root':
     case 'root-just-short':
       return ['root fusion'];
-    case 'toe-left-early':
-      return [...TOE, 'undercut', ...SIZE, 'convexity', 'unequal legs'];
-    case 'toe-not-reached':
     case 'cold-toe':
       return TOE;
     case 'toe-melted-open':
       return ['undercut'];
-    case 'crowned-cold':
-    case 'crowned-narrow':
-    case 'crowned-slow':
+    case 'crowned-straight':
       return CROWN;
     case 'too-much-metal':
-      return [...CROWN, 'size over', ...SIZE];
+    case 'too-hot':
+      return [...CROWN, 'size over', ...SIZE, 'undercut', 'edge melted back'];
     case 'undersize':
-      return SIZE;
+    case 'too-little-wire':
+    case 'gap-takes-metal':
+      return [...SIZE, 'root fusion'];
     case 'oversize':
       return ['size over', ...SIZE];
     case 'edge-melted-back':
@@ -56,10 +52,42 @@ function measuresOf(advice: Advice): readonly LineMeasure[] {
   }
 }
 
+/** Advice about a hand that was not as asked: the fault is the worst line, whichever it is. */
+const OF_THE_HAND: readonly Advice['code'][] = [
+  'arc-back-on-puddle',
+  'tip-too-far',
+  'tip-too-close',
+  'pushed-far',
+  'dragged',
+  'work-angle-off',
+  'too-narrow',
+  'too-wide',
+  'to-one-side',
+  'drifted',
+  'toe-left-early',
+  'toes-left-early',
+  'waited-long',
+  'beat-slow',
+  'beat-fast',
+  'climbed-fast',
+  'climbed-slowly',
+  'either',
+];
+
+/** Advice about the machine. */
+const OF_THE_MACHINE: readonly Advice['code'][] = [
+  'cold-root',
+  'too-much-metal',
+  'too-hot',
+  'too-little-wire',
+  'gap-takes-metal',
+];
+
 /** The line of this result an advice is about; null where every line it could mean holds. */
 export function faultOf(advice: Advice, result: Result): Fault | null {
   if (advice.code === 'metal-dropped') return dropped(result);
   if (advice.code === 'see-the-cut') return asFault(result.lines.find((l) => l.verdict === 'outside'));
+  if (OF_THE_HAND.includes(advice.code)) return dropped(result) ?? worstLine(result);
   if (advice.code === 'measure-a-real-one')
     return asFault(result.lines.find((l) => l.verdict === 'too close to call' && past(l)));
   const named = measuresOf(advice);
@@ -75,7 +103,15 @@ export function faultOf(advice: Advice, result: Result): Fault | null {
       if (line !== undefined) return asFault(line);
     }
   }
-  return null;
+  // Settings may be at fault for another line than the one they are known for.
+  return OF_THE_MACHINE.includes(advice.code) ? worstLine(result) : null;
+}
+
+/** The line a sentence about the hand is said beside: the root's if it is outside, else the first that is; else one in doubt and past. */
+function worstLine({ lines }: Result): Fault | null {
+  const outside = lines.filter((l) => l.verdict === 'outside');
+  const root = outside.find((l) => l.measure === 'root fusion');
+  return asFault(root ?? outside[0] ?? lines.find((l) => l.verdict === 'too close to call' && past(l)));
 }
 
 /** Legs and throats have lines both ways: short is one fault, over is another. */

@@ -45,6 +45,16 @@ const OTHER_ATTEMPT: readonly Advice['code'][] = [
   'restart-on-crater',
   'restart-not-back',
   'restart-overfilled',
+  'let-go-early',
+  'arc-lost',
+  'toe-skipped',
+  'stalled',
+  'jumped',
+  'slipped',
+  'fits-and-starts',
+  'uneven-rhythm',
+  'uneven-waits',
+  'shaky',
 ];
 
 /**
@@ -61,6 +71,8 @@ export function proveAdvice(recording: AttemptRecording, result: Result, options
     const advice = result.advice.map((a) => ({ ...untouched(a), untried: 'not a matter of one change' as const }));
     return { ...result, advice, reruns: 0 };
   }
+  // Where the settings are the trainee's own, they are not the exercise's.
+  const asSet = { ...exercise, process: recording.simulation.process };
   const most = options.reruns ?? RERUNS;
   const reruns = new Reruns({
     recording,
@@ -77,12 +89,12 @@ export function proveAdvice(recording: AttemptRecording, result: Result, options
     const fault = faultOf(a, result);
     if (OTHER_ATTEMPT.includes(a.code)) return { ...untouched(a), untried: 'not a matter of one change' };
     if (fault === null) return { ...untouched(a), untried: 'no line is outside' };
-    const told = new Told(a, fault, result, exercise, recording.simulation.joint.kind);
+    const told = new Told(a, fault, result, asSet, recording.simulation.joint.kind);
     const key = `${fault.measure} ${fault.side} ${fault.rule}`;
     if (looked.has(key) || proved >= (options.enough ?? ENOUGH) || reruns.over) return told.leftFor();
     looked.add(key);
     const room = index === 0 ? Math.max(1, most - KEPT_FOR_LATER) : most - reruns.spent;
-    const runs = mend(fault, candidates(fault, a, result, exercise), room, reruns.tryOut);
+    const runs = mend(fault, candidates(fault, a, result, asSet), room, reruns.tryOut);
     const good = runs.find((r) => r.trial.mends);
     if (good === undefined || good.line === null) return told.notMended(runs);
     proved++;
@@ -125,7 +137,7 @@ class Told {
     private readonly kind: JointOptions['kind'],
   ) {
     this.about = { ...untouched(a), fault: shown(fault), before: readingOf(fault) };
-    const first = metalFirst(fault, result);
+    const first = metalFirst(fault, exercise);
     this.opening = first === null ? [] : [proofSentences.metalFirst(first)];
   }
 

@@ -1,8 +1,8 @@
 import type { JointOptions } from '../../engine/index.ts';
 import { plusMinus } from '../measures/precision.ts';
 import type { Reading } from '../measures/section/station.ts';
-import { rootSaid } from './advice.ts';
 import { plateName, said } from './names.ts';
+import { rootSaid } from './seen.ts';
 
 /** The readings of one cut, as said at the bench, line by line. */
 export function sectionLines(y_mm: number, reading: Reading | null, kind: JointOptions['kind']): string[] {

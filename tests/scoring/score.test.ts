@@ -126,7 +126,7 @@ describe('metal laid against metal held', () => {
     );
     expect(line(r, 'leg')).toMatchObject({ verdict: 'outside', limit: 6 });
     expect(r.bead.undersize_mm).toBeGreaterThan(20);
-    expect(r.advice[0]!.code).toBe('undersize');
+    expect(r.advice[0]!.code).toBe('too-little-wire');
   });
 
   it('takes the gap off: 1.5 mm of gap, throat down, size down by the gap', () => {

@@ -7,7 +7,7 @@ import { layColdPiece } from '../../../engine/cold-piece.ts';
 import { PART } from '../../../engine/grid/rods.ts';
 import { defaultJoint, defaultProcess } from '../../../engine/index.ts';
 import { PAD } from '../../../engine/kernel/layout.ts';
-import { createPuddleWork, settle } from '../../../engine/pool/settle.ts';
+import { createPoolWork, settle } from '../../../engine/pool/settle.ts';
 import { addMetal, createMove } from '../../../engine/state/metal.ts';
 import type { State } from '../../../engine/state/state.ts';
 
@@ -42,7 +42,7 @@ export function wettedCorner(angle_deg: number, times_s: number[], cell_mm: numb
       if (deep <= 0 || Math.abs(plan.y0 + j * plan.dy - JOINT_MM / 2) > POOL_MM / 2) continue;
       addMetal(s, c, j, { ...createMove(), volume: deep * plan.du * plan.dy, h: LIQUID_JPG });
     }
-  const work = createPuddleWork(s);
+  const work = createPoolWork(s);
   const lengths: number[] = [];
   for (let n = 1; lengths.length < times_s.length; n++) {
     s.tick += s.ticksPerPose;

@@ -8,7 +8,7 @@ import { PART } from '../../../engine/grid/rods.ts';
 import { defaultJoint, defaultProcess, type Section } from '../../../engine/index.ts';
 import { PAD } from '../../../engine/kernel/layout.ts';
 import { cutSection } from '../../../engine/output/section.ts';
-import { createPuddleWork, settle } from '../../../engine/pool/settle.ts';
+import { createPoolWork, settle } from '../../../engine/pool/settle.ts';
 import { addMetal, createMove } from '../../../engine/state/metal.ts';
 
 const MUSH = 0.45;
@@ -50,7 +50,7 @@ export function settleInGroove(area_mm2: number, angle_deg: number, leg_mm: numb
     const volume = (level - plan.plate[c]!) * plan.du * plan.dy;
     for (let j = 0; j < plan.ny; j++) addMetal(s, c, j, { ...createMove(), volume, h: LIQUID_JPG });
   }
-  const work = createPuddleWork(s);
+  const work = createPoolWork(s);
   for (let n = 0; n < POSES; n++) {
     s.tick += s.ticksPerPose;
     settle(s, work, 0, plan.ny, POSE_S);

@@ -6,7 +6,11 @@ import { describe, expect, it } from 'vitest';
 import { defaultWeave, ENGINE_VERSION, noFaults, weaveHand } from '../../../engine/index.ts';
 import { adviceFor } from '../../../scoring/advice/choose.ts';
 import type { Facts } from '../../../scoring/advice/facts.ts';
+import { type HandCode, handCodes } from '../../../scoring/advice/found.ts';
 import { exerciseNamed, type Line, type Motion, type Station } from '../../../scoring/index.ts';
+import type { HandCurve, Reading } from '../../../scoring/measures/hand/curve.ts';
+import type { Mishap, Mishaps } from '../../../scoring/measures/hand/mishaps.ts';
+import { shownCurve } from '../../../scoring/measures/hand/shown.ts';
 import type { BeadStop } from '../../../scoring/schema/ends.ts';
 import type { Restart, Stop } from '../../../scoring/schema/motion.ts';
 import {
@@ -37,6 +41,7 @@ const sound: ReasonQuestion = {
   exercise,
   exerciseGiven: false,
   bead: { ...bead, bare_mm: [] },
+  lines: result.lines,
   weldedTwice_mm: 0,
   way: 'up',
 };
@@ -62,13 +67,19 @@ const test = exerciseNamed('test-piece')!;
 const { fed_g } = attempt.accounts;
 const shown = [...weaveHand(exercise.demonstration)];
 /** Poses of no hand: the demonstration's own. */
-const machine = {
+const shownPoses = {
   ...recording.poses,
   u: shown.map((p) => Math.round(100 * p.u_mm) || 0),
   y: shown.map((p) => Math.round(100 * p.y_mm) || 0),
   trigger: shown.map((p) => (p.trigger ? 1 : 0)),
 };
 const later = recording.poses.u.map((u, i) => (i === 250 ? u + 40 : u));
+
+const tooManyVolts = {
+  recording: {
+    simulation: { ...recording.simulation, process: { ...recording.simulation.process, volts_V: 26 } },
+  },
+};
 
 const reasonRows: Record<ReasonCode, Changes> = {
   'no-exercise': { exercise: null },
@@ -86,6 +97,7 @@ const reasonRows: Record<ReasonCode, Changes> = {
   'exercise-edited': { exercise: { ...test, teaches: 'something else' } },
   'aids-in-test': { exercise: test, recording: { aids } },
   'books-open': { accounts: { energyError: Number.NaN } },
+  'outside-transfer': { ...tooManyVolts, lines: [] },
   'exercise-too-little': { exercise: { ...exercise, judged: { from_mm: 20, to_mm: 20.5 } } },
 };
 
@@ -102,13 +114,15 @@ const noteRows: Record<NoteCode, Changes> = {
   },
   'no-check-number': { recording: { stateHash: null } },
   'study-cell': { recording: { simulation: { ...recording.simulation, cell_mm: 1 } } },
-  'follows-demonstration': { recording: { poses: machine } },
-  'machine-beat': { recording: { poses: machine } },
+  'follows-demonstration': { recording: { poses: shownPoses } },
+  'machine-beat': { recording: { poses: shownPoses } },
   'not-a-ready-exercise': { exercise: { ...exercise, name: 'own-bracket' } },
   'size-over-6': { exercise: { ...exercise, asked: { ...exercise.asked, size_mm: 8 } } },
   'profile-changed': { exercise: { ...exercise, profile: 'iso-5817-c' } },
   'stopped-early': { recording: { ended: 'stopped' }, bead: { ...bead, bare_mm: [30] } },
   'metal-dropped': { accounts: { dripped_g: 0.05 * fed_g } },
+  'outside-transfer': tooManyVolts,
+  'left-the-room': { accounts: { leftTheRoom: true } },
 };
 
 describe('a reason against a verdict', () => {
@@ -152,12 +166,27 @@ const weave: Motion = {
 const level: Station = { ...bead.mean!, legA_mm: 6, legB_mm: 6, size_mm: 5.5, faceWidth_mm: 8, convexity_mm: 1 };
 const stations = Array.from({ length: 15 }, (_, i) => ({ ...level, y_mm: 15 + i }));
 
+/** The workshop's own settings for this joint, and its hand. */
+const machine = exerciseNamed('tee-thin')!.process;
+const joint = { ...exercise.joint, plateA_mm: 4, plateB_mm: 4 };
+const thin = exerciseNamed('tee-thin')!;
+const taught = {
+  ...exercise,
+  joint,
+  process: machine,
+  asked: thin.asked,
+  target: thin.target,
+  demonstration: { ...thin.demonstration, length_mm: 36 },
+};
+const asShown = shownCurve(taught);
+
 /** A weave that holds every line, and neither a fault nor a habit to speak of. */
 const holding: Facts = {
-  joint: exercise.joint,
-  process: exercise.process,
-  exercise,
+  joint,
+  process: machine,
+  exercise: taught,
   motion: weave,
+  curve: asShown,
   bead: { ...bead, stations, bare_mm: [], mean: level, worst: level, stops: [], undersize_mm: 0, oversize_mm: 0 },
   stamps: [],
   lines: [],
@@ -216,35 +245,88 @@ const stopped: BeadStop = {
   filled: false,
   flaw: null,
 };
-const restarted = (way: Restart['way']): Partial<Facts> => ({
-  motion: { ...weave, stops: [{ ...stop, restart: { ...restart, way } }] },
+const restarted = (way: Restart['way'], out_s = 1): Partial<Facts> => ({
+  motion: { ...weave, stops: [{ ...stop, out_s, restart: { ...restart, way } }] },
 });
-const crossing = { cycle: 1, t_s: 5, y_mm: 20, lead_mm: -3, onFront: false };
 const far = { ...level, legA_mm: 8 };
 
+type Readings = { [K in keyof HandCurve]: HandCurve[K] extends readonly Reading[] ? K : never }[keyof HandCurve];
+/** The hand as shown but for one quantity, that much off all along. */
+function hand(what: Readings, by: number): Partial<Facts> {
+  return { curve: { ...asShown, [what]: asShown[what].map((r) => ({ ...r, value: r.value + by })) } };
+}
+const happened: Mishap = { y_mm: 20, t_s: 8, much: 6, side: 'A', from_mm: 18, to_mm: 22 };
+function mishap(what: Exclude<keyof Mishaps, 'standing'>): Partial<Facts> {
+  return { curve: { ...asShown, mishaps: { ...asShown.mishaps, [what]: [happened] } } };
+}
+const uneven = asShown.pauseA_s.map((r, k) => ({ ...r, value: r.value + (k % 2 === 0 ? 0.25 : -0.18) }));
+const drifting = asShown.centre_mm.map((r) => ({ ...r, value: (r.y_mm - 13) * 0.3 }));
+
+const handRows: Record<HandCode, Partial<Facts>> = {
+  'arc-back-on-puddle': hand('ahead_mm', -3),
+  'tip-too-far': hand('tipToWork_mm', 9),
+  'tip-too-close': hand('tipToWork_mm', -5),
+  'pushed-far': hand('travelAngle_deg', 20),
+  dragged: hand('travelAngle_deg', -24),
+  'work-angle-off': hand('workAngle_deg', 18),
+  'too-narrow': hand('width_mm', -2),
+  'too-wide': hand('width_mm', 3),
+  'to-one-side': hand('centre_mm', 2),
+  drifted: { curve: { ...asShown, centre_mm: drifting } },
+  'toe-skipped': mishap('skips'),
+  'toe-left-early': hand('pauseA_s', -0.2),
+  'toes-left-early': {
+    curve: { ...asShown, ...hand('pauseA_s', -0.2).curve, pauseB_s: hand('pauseB_s', -0.2).curve!.pauseB_s },
+  },
+  'waited-long': hand('pauseB_s', 0.4),
+  'beat-slow': hand('period_s', 1.2),
+  'beat-fast': hand('period_s', -0.4),
+  'climbed-fast': hand('travel_mmps', 1.2),
+  'climbed-slowly': hand('travel_mmps', -1),
+  stalled: mishap('stalls'),
+  jumped: mishap('jumps'),
+  slipped: mishap('slips'),
+  'fits-and-starts': { curve: { ...asShown, mishaps: { ...asShown.mishaps, standing: 0.4 } } },
+  'uneven-rhythm': { curve: { ...asShown, periodCv: 0.4 } },
+  'uneven-waits': { curve: { ...asShown, pauseA_s: uneven } },
+  shaky: { curve: { ...asShown, shake_mm: 1.2 } },
+};
+
+const all = { places: [{ from_mm: 13, to_mm: 30 }] };
+const set = (process: Partial<Facts['process']>): Partial<Facts> => ({ process: { ...machine, ...process } });
+const short = line('leg', { sense: 'at least', reading: 3, limit: 4, ...all });
+const open = { ...joint, gap_mm: 1.5 };
+
 const adviceRows: Record<AdviceCode, Partial<Facts>> = {
+  ...handRows,
   'weld-the-judged-length': { ...bare('judged-length-not-covered'), bead: { ...holding.bead, bare_mm: [30] } },
   climb: bare('vertical-down'),
   'no-climb': bare('no-climb'),
   'one-pass': bare('second-pass'),
-  'metal-dropped': bare('dropped-out'),
-  'too-much-metal': outside([line('convexity')], { figures: { ...figures, laid_mm2: 30, holds_mm2: 14 } }),
-  'arc-back-on-puddle': outside([root], { motion: { ...weave, crossings: [crossing, crossing, crossing] } }),
-  'tip-too-far': outside([root], { motion: { ...weave, tipToWork_mm: 24 } }),
-  'cold-root': outside([root]),
+  'metal-dropped': {
+    ...bare('dropped-out'),
+    ...set({ feed_mpmin: 2.6, volts_V: 16 }),
+    figures: { ...figures, dripped_g: 1 },
+  },
+  'let-go-early': {
+    ...bare('judged-length-not-covered'),
+    motion: { ...weave, stops: [{ ...stop, restart: null }] },
+    bead: { ...holding.bead, bare_mm: [28, 29] },
+  },
+  'arc-lost': restarted('not back'),
+  'restart-on-crater': restarted('on the crater', 6),
+  'restart-not-back': restarted('not back', 6),
+  'restart-overfilled': outside([line('convexity')], restarted('above and back')),
+  either: outside([root], hand('tipToWork_mm', 2.3)),
+  'cold-root': outside([{ ...root, ...all }]),
+  'cold-toe': outside([{ ...toe('overlap'), ...all }]),
+  'too-much-metal': outside([line('convexity', all)], set({ feed_mpmin: 6 })),
+  'too-hot': outside([line('undercut', { side: 'A', ...all })], set({ volts_V: 22 })),
+  'too-little-wire': outside([short], set({ feed_mpmin: 2.8 })),
+  'gap-takes-metal': outside([short], { joint: open, exercise: { ...taught, name: 'own-gap', joint: open } }),
   'root-just-short': outside([close]),
-  'toe-left-early': outside([toe('overlap')], { motion: { ...weave, pauseA_s: 0 } }),
-  'toe-not-reached': outside([toe('overlap')], {
-    motion: { ...weave, reachA_mm: 1 },
-    bead: { ...holding.bead, stations: stations.map((s) => ({ ...s, ...far, y_mm: s.y_mm })) },
-  }),
   'toe-melted-open': outside([toe('undercut')]),
-  'cold-toe': outside([toe('overlap')], {
-    bead: { ...holding.bead, stations: stations.map((s) => ({ ...s, overlapA_mm: 1.2 })) },
-  }),
-  'crowned-cold': outside([line('convexity'), close]),
-  'crowned-narrow': outside([line('convexity')]),
-  'crowned-slow': outside([line('convexity')], { motion: { ...weave, travel_mmps: 1 } }),
+  'crowned-straight': outside([line('convexity')], { motion: { ...weave, period_s: null } }),
   undersize: outside([line('leg', { sense: 'at least', reading: 4, limit: 5 })]),
   oversize: outside([line('size over')]),
   'one-sided': { bead: { ...holding.bead, mean: far } },
@@ -252,14 +334,10 @@ const adviceRows: Record<AdviceCode, Partial<Facts>> = {
     motion: { ...weave, stops: [{ ...stop, restart: null }] },
     bead: { ...holding.bead, stops: [stopped] },
   }),
-  'restart-on-crater': outside([root], restarted('on the crater')),
-  'restart-not-back': outside([root], restarted('not back')),
-  'restart-overfilled': outside([line('convexity')], restarted('above and back')),
   'edge-melted-back': outside([line('edge melted back', { side: 'B' })]),
   'hot-top': {
     bead: { ...holding.bead, stations: stations.map((s, i) => ({ ...s, faceWidth_mm: 7 + i / 5 })) },
   },
-  'uneven-rhythm': { motion: { ...weave, periodCv: 0.4 } },
   'measure-a-real-one': { verdict: 'too close to call', lines: [line('throat', { verdict: 'too close to call' })] },
   'keep-it': {},
   'see-the-cut': outside([line('unequal legs')]),
@@ -269,6 +347,19 @@ describe('a piece of advice', () => {
   it('is to keep it and nothing else of a weld that holds', () => {
     expect(adviceFor(holding).map((a) => a.code)).toEqual(['keep-it']);
   });
+
+  it.each(handCodes)(
+    '%s comes first where the hand did it, whatever the bead shows, and never with "same again"',
+    (code) => {
+      for (const lines of [[], [{ ...root, ...all }]]) {
+        const verdict = lines.length === 0 ? 'within' : 'outside';
+        const found = adviceFor({ ...holding, lines, verdict, ...handRows[code] });
+        expect(found[0]!.code).toBe(code);
+        expect(found.map((a) => a.code)).not.toContain('keep-it');
+        expect(found.map((a) => a.code)).not.toContain('cold-root');
+      }
+    },
+  );
 
   it.each(adviceCodes)('%s is given where it should be, and said', (code) => {
     const found = adviceFor({ ...holding, ...adviceRows[code] });
