@@ -34,6 +34,8 @@ export const {
   screen_pxPerMm,
   shownTime,
   playing,
+  pace,
+  showing,
   duration_s,
   other,
   otherCut,

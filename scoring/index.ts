@@ -9,7 +9,16 @@ export { type AttemptName, attemptFileName, personSaid, readAttemptName, wordsIn
 export { FIRST_RULE, type First } from './class/first-three.ts';
 export { type OnRoster, person, readRoster } from './class/roster.ts';
 export { rowsCsv, rowsJsonl } from './class/rows.ts';
-export { type Answer, answerFor, type BadFile, byFile, type Judge, type Scored, scoreBytes } from './class/scored.ts';
+export {
+  type Answer,
+  answerFor,
+  type BadFile,
+  byFile,
+  exerciseDigest,
+  type Judge,
+  type Scored,
+  scoreBytes,
+} from './class/scored.ts';
 export { type ClassSheet, classSheet } from './class/sheet.ts';
 export { sheetCsv } from './class/sheet-csv.ts';
 export { commonSaid, headline, sheetText, TABLE_HEAD, tableCells } from './class/sheet-text.ts';
@@ -17,6 +26,7 @@ export { isTaken, MOST_FILES, refusePacked } from './class/taken.ts';
 export { type SectionSvgOptions, sectionSvg } from './draw/section-svg.ts';
 export { type StripSvgOptions, stripSvg } from './draw/strip-svg.ts';
 export { FREE_NAME, type FreeChoice, freeExercise } from './exercises/free.ts';
+export { checkMade, draftFrom, exerciseFileName, usualLengths, withConsequences } from './exercises/made.ts';
 export { exerciseNamed, exercises } from './exercises/ready.ts';
 export { byHandOn, type PictureScale } from './macro/by-hand.ts';
 export { type Coupon, checkCoupon, readCoupon } from './macro/coupon.ts';
@@ -66,6 +76,8 @@ export {
   firstCut,
   type OpenFile,
 } from './papers/class-paper.ts';
+export { exerciseHtml } from './papers/exercise-html.ts';
+export { type ExercisePaper, exercisePaper } from './papers/exercise-paper.ts';
 export { profileNamed, profiles } from './profiles/ready.ts';
 export { mapOf, middleSentences, RANGE_CAUTION, RANGE_LABEL, type RangeMap, workingRange } from './range/map.ts';
 export { pointsOf, type RangePlan, type RangePoint } from './range/plan.ts';
@@ -75,6 +87,7 @@ export type { RangeResult } from './range/weld-point.ts';
 export { textOf } from './schema/bytes.ts';
 export type { BeadStart, BeadStop, Flaw } from './schema/ends.ts';
 export { type Asked, type Band, type Exercise, exerciseSchema, type HandTarget } from './schema/exercise.ts';
+export { WEAVE_RANGES } from './schema/exercise-check.ts';
 export { type JsonSchemaName, jsonSchema, jsonSchemaNames } from './schema/json-schema.ts';
 export type { Crossing, Motion, Restart, StartMotion, Stop, ToeVisit } from './schema/motion.ts';
 export { InputError, type Problem, parseWith } from './schema/problem.ts';
@@ -110,8 +123,19 @@ export {
   verdicts,
 } from './schema/result.ts';
 export type { Consistency, Station } from './schema/station.ts';
+export { type FileKind, fileKinds, whatIs } from './schema/what-is.ts';
 export { type JudgeOptions, judgeAttempt, type ScoreOptions, scoreAttempt } from './score.ts';
 export { applyChange, knobsOf } from './trials/apply.ts';
+export {
+  type Proof,
+  type ProofFault,
+  type ProofHand,
+  type ProofRow,
+  proofFaults,
+  proofHands,
+  proofOf,
+  weldProof,
+} from './trials/exercise-proof.ts';
 export { type ProveOptions, proveAdvice } from './trials/prove-advice.ts';
 export { inSteps, type Knob, steps as knobSteps } from './trials/steps.ts';
 export { endSentences } from './words/ends.ts';

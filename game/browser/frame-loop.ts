@@ -3,7 +3,7 @@ import { wireState } from '../../engine/index.ts';
 import { Sound } from '../audio/sound.ts';
 import { InputRouter } from '../core/hand/router.ts';
 import type { Clock } from '../core/ports.ts';
-import { Player } from '../core/session/player.ts';
+import type { Player } from '../core/session/player.ts';
 import type { Session } from '../core/session/session.ts';
 import type { State } from '../core/session/state.ts';
 import { lensAtHand } from '../view/lens/atHand.ts';
@@ -51,7 +51,7 @@ export class FrameLoop {
       state,
       clock,
     );
-    this.player = new Player(session, state);
+    this.player = session.player;
     this.scenes = new SceneMaker(session, this.player, state, clock);
     this.sound = new Sound(clock);
     this.keyboard = new KeyboardTorch({

@@ -1,6 +1,7 @@
 import type { Ports } from '../core/ports.ts';
 import { browserClock } from './clock.ts';
 import { browserFiles } from './files.ts';
+import { browserLinks } from './links.ts';
 import { newId } from './new-id.ts';
 import { browserPapers } from './papers.ts';
 import { browserPersistence } from './persistence.ts';
@@ -17,6 +18,7 @@ export const browserPorts: Ports = {
   openHand,
   hands,
   papers: browserPapers,
+  links: browserLinks,
   ...indexedDbStores(),
   preferences: preferenceStore,
   files: browserFiles,

@@ -40,6 +40,16 @@ export interface HandLine {
 /** @param broken told when the hand itself breaks; what it was at is then not answered */
 export type OpenHand = (hear: (answer: HandAnswer) => void, broken: (message: string) => void) => HandLine;
 
+/** Addresses that carry something in their last part, which no server is ever sent. */
+export interface Links {
+  /** An address of this page that carries a text; null where it would be too long to be handed on. */
+  to(text: string): Promise<string | null>;
+  /** What the address this page was opened by carries, if anything; it is taken out of the address. @throws where it is spoilt */
+  carried(): Promise<string | null>;
+  /** Calls when another such address is opened in this page. */
+  hear(opened: () => void): void;
+}
+
 /** What papers are printed by. */
 export interface Papers {
   /** Prints a complete page of HTML by the browser's own dialog. */
@@ -147,6 +157,7 @@ export interface Ports {
   /** How many hands this machine has room for beside the page. */
   hands: number;
   papers: Papers;
+  links: Links;
   attempts: AttemptStore;
   coupons: CouponStore;
   preferences: PreferenceStore;

@@ -6,7 +6,7 @@ import { desk } from './desk.ts';
 import { lensWords } from './lens.ts';
 import { lessonWords } from './lesson.ts';
 import { logbookWords } from './logbook.ts';
-import { oneDecimal, seconds, twoDecimals, whole } from './numbers.ts';
+import { oneDecimal, seconds, trimmed, twoDecimals, whole } from './numbers.ts';
 import { sheets } from './sheets.ts';
 
 import { whatIfWords } from './what-if.ts';
@@ -41,6 +41,7 @@ export const en = {
   top: {
     exercise: 'Exercise',
     ownJoint: 'Own joint and settings',
+    made: 'Made or opened here',
     attempts: 'Attempts',
     open: 'Open',
     save: 'Save',
@@ -216,6 +217,13 @@ export const en = {
     whole: 'finished piece',
     at: (t: number, end: number) => `${oneDecimal(t)} of ${oneDecimal(end)} s`,
     slider: 'Time in the attempt',
+    back: 'Back to the weave cycle before',
+    on: 'On to the next weave cycle',
+    pace: 'How fast it plays',
+    times: (times: number) =>
+      times === 1 ? 'as welded' : times < 1 ? `${trimmed(1 / times, 1)} × slower` : `${trimmed(times, 1)} × faster`,
+    show: 'Show to the room',
+    showEnd: 'End the show',
   },
 
   findings: {
@@ -334,6 +342,7 @@ export const en = {
       'cut-off': { found: 'a picture that is cut off', allowed: 'a complete PNG or JPEG file' },
       'cannot-be-shown': { found: 'a picture this browser cannot show', allowed: 'a complete PNG or JPEG file' },
     } satisfies Record<PictureProblem['why'], Refusal>,
+    ...desk.problems,
     say: (problem: Problem): string => sayProblem(problem),
   },
 
@@ -363,6 +372,10 @@ function sayProblem(problem: Problem): string {
       return problem.error.message;
     case 'file-too-large':
       return p.tooLarge(problem.file, problem.bytes, problem.most_bytes);
+    case 'other-kind':
+      return p.otherKind(problem.file, problem.kind);
+    case 'spoilt-link':
+      return p.spoiltLink;
     case 'picture':
       return p.found(p.picture[problem.picture.why]);
     case 'not-kept':

@@ -1,8 +1,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Motion } from '../../scoring/index.ts';
+import { PACES } from '../core/session/player.ts';
 import type { Session } from '../core/session/session.ts';
 import { words } from '../locale/index.ts';
-import { duration_s, exercise, finished, playing, result, shownTime } from '../page.ts';
+import { duration_s, exercise, finished, pace, playing, result, shownTime } from '../page.ts';
+import { ShowButton } from './show.tsx';
 
 const HEIGHT = 92;
 const LEFT_Y = 30;
@@ -130,6 +132,33 @@ function Transport({ session, end }: { session: Session; end: number }) {
           {words.replay.finished}
         </button>
       )}
+      <button
+        type="button"
+        aria-label={words.replay.back}
+        title={words.replay.back}
+        onClick={() => session.player.step(-1)}
+      >
+        ‹
+      </button>
+      <button type="button" aria-label={words.replay.on} title={words.replay.on} onClick={() => session.player.step(1)}>
+        ›
+      </button>
+      <label class="pace">
+        <span class="spoken">{words.replay.pace}</span>
+        <select
+          value={String(pace.value)}
+          onChange={(event) => {
+            pace.value = Number(event.currentTarget.value);
+          }}
+        >
+          {PACES.map((times) => (
+            <option key={times} value={String(times)}>
+              {words.replay.times(times)}
+            </option>
+          ))}
+        </select>
+      </label>
+      <ShowButton />
       <span class="time">{shown === null ? words.replay.whole : words.replay.at(shown, end)}</span>
     </div>
   );

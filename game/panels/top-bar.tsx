@@ -12,6 +12,7 @@ const t = words.top;
 export function TopBar({ session, openDialog }: { session: Session; openDialog: (name: DialogName) => void }) {
   const file = useRef<HTMLInputElement>(null);
   const ready = exercises.some((e) => e.name === exercise.value.name);
+  const made = preferences.value.exercises.some((e) => e.name === exercise.value.name);
   const stopped = torchState.value === 'stopped';
   return (
     <div class="topbar">
@@ -23,12 +24,21 @@ export function TopBar({ session, openDialog }: { session: Session; openDialog: 
           onChange={(event) => session.chooseExercise(event.currentTarget.value)}
           title={exercise.value.story}
         >
-          {!ready && <option value={exercise.value.name}>{t.ownJoint}</option>}
+          {!ready && !made && <option value={exercise.value.name}>{t.ownJoint}</option>}
           {exercises.map((e, i) => (
             <option key={e.name} value={e.name}>
               {i + 1}. {e.title}
             </option>
           ))}
+          {preferences.value.exercises.length > 0 && (
+            <optgroup label={t.made}>
+              {preferences.value.exercises.map((e) => (
+                <option key={e.name} value={e.name}>
+                  {e.title}
+                </option>
+              ))}
+            </optgroup>
+          )}
         </select>
       </label>
       <span class="level" title={words.level.long(level.value)} data-testid="level-short">

@@ -5,6 +5,7 @@ import { faultName } from './faults.ts';
 import { FIRST_RULE } from './first-three.ts';
 import type { ClassSheet } from './sheet.ts';
 
+/** Heading of the class table. */
 export const TABLE_HEAD = [
   'trainee',
   'exercise',
@@ -54,6 +55,7 @@ export function headline(sheet: ClassSheet): string {
   return `${count(sheet.trainees, 'trainee')}, ${count(sheet.files, 'file')}${days}: ${sheet.counted} counted${left.length > 0 ? `, ${left.join(', ')}` : ''}.`;
 }
 
+/** What the class has in common, in a sentence. */
 export function commonSaid(sheet: ClassSheet): string {
   const common = sheet.commonFault;
   if (common === null) return 'No two trainees share a fault among their latest attempts.';

@@ -11,7 +11,10 @@ export function isTaken(name: string): boolean {
   return !name.startsWith('.') && (/\.json$/i.test(name) || PACKED_END.test(name));
 }
 
-/** @throws InputError when the name is that of a packed file */
+/**
+ * Refuses a packed file by its name, before anything of it is read.
+ * @throws InputError
+ */
 export function refusePacked(name: string): void {
   if (!PACKED_END.test(name)) return;
   throw new InputError(name, [

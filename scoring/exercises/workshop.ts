@@ -96,7 +96,7 @@ export function judgedOf(length_mm: number): Exercise['judged'] {
 }
 
 /** Three cuts fixed before welding: at a quarter, a half and three quarters of the judged length. */
-function thirds(judged: Exercise['judged']): number[] {
+export function thirds(judged: Exercise['judged']): number[] {
   const span = judged.to_mm - judged.from_mm;
   return [0.25, 0.5, 0.75].map((share) => Math.round(judged.from_mm + share * span));
 }

@@ -37,6 +37,8 @@ td.nw { white-space: nowrap } td small { display: block; font-size: 6.2pt; line-
 td.standing { width: 21mm }
 td.blank { width: 18mm; border: .2mm solid #000 }
 tr.outside td.v { font-weight: 700 }
+.weave svg { width: auto; max-width: 100% } .pairs { width: auto } .pairs th { border-bottom: .15mm solid #888; font-weight: 400; padding-right: 5mm; vertical-align: middle } .pairs td { min-width: 30mm; font-weight: 600 }
+.card { border: .35mm dashed #000; padding: 2mm 4mm 3mm } .card .pairs { width: 100% } .card tbody { display: grid; grid-template-columns: 1fr 1fr; column-gap: 8mm } .card tr { display: grid; grid-template-columns: 36mm 1fr } .card td.blank { height: 6.5mm; width: auto }
 .foot { display: grid; grid-template-columns: 1fr 1fr; gap: 1mm 6mm; font-size: 7pt; line-height: 1.25 }
 .block { margin: auto -7mm 0; display: grid; grid-template-columns: repeat(4, 1fr); border-top: .35mm solid #000 }
 .block div { padding: .8mm 2mm 1mm; min-height: 8.5mm; border-right: .15mm solid #000; border-top: .15mm solid #000; overflow-wrap: anywhere; font-size: 8.6pt }

@@ -3,7 +3,8 @@ import type { AttemptRecording } from '../schema/recording.ts';
 import type { Result } from '../schema/result.ts';
 import { said, toeName } from '../words/names.ts';
 
-const GAS = {
+/** Shielding gases as said on paper. */
+export const GAS = {
   'M21-ArC-18': '82/18 argon and carbon dioxide (M21)',
   'M21-ArC-25': '75/25 argon and carbon dioxide (M21)',
   C1: 'carbon dioxide (C1)',

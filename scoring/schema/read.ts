@@ -1,4 +1,5 @@
-import { type Exercise, exerciseSchema } from './exercise.ts';
+import type { Exercise } from './exercise.ts';
+import { checkExercise } from './exercise-check.ts';
 import { InputError, parseWith } from './problem.ts';
 import { type Profile, profileSchema } from './profile.ts';
 import { type AttemptRecording, checkRecording, MOST_RECORDING_TEXT } from './recording.ts';
@@ -57,7 +58,7 @@ export function readExercise(text: string, file = 'exercise'): Exercise {
   const found = parseJson(text, file, MOST_TEXT);
   const older = typeof found === 'object' && found !== null && (found as { version?: unknown }).version === 1;
   const current = older ? upToCurrent({ ...found }, file, exerciseVersions) : found;
-  return parseWith(exerciseSchema, current, file);
+  return checkExercise(current, file);
 }
 
 /** Reads an acceptance profile from the text of its file. @throws InputError */

@@ -1,5 +1,6 @@
 import type { Change } from '../schema/result.ts';
 
+/** One thing about a hand or a machine that can be changed in steps. */
 export type Knob = Change['what'];
 
 /**

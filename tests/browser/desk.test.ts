@@ -3,9 +3,16 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { attemptFileName, classHtml } from '../../scoring/index.ts';
+import {
+  attemptFileName,
+  classHtml,
+  type Exercise,
+  exerciseDigest,
+  exerciseFileName,
+  readExercise,
+} from '../../scoring/index.ts';
 import { classPaper, classSheet, rowsCsv, scoreFolder, sheetCsv } from '../../scoring/node/index.ts';
-import { MOUSE, weld } from '../scoring/welds.ts';
+import { shortTee } from '../scoring/class/short-tee.ts';
 import { BenchDriver, keep } from './support/bench.ts';
 import { launchChromium } from './support/chromium.ts';
 import { type Site, serveGame } from './support/site.ts';
@@ -26,16 +33,19 @@ let browser: Browser;
 let site: Site;
 let folder: string;
 let paths: string[];
+let exercise: Exercise;
+let exercisePath: string;
 
 beforeAll(async () => {
   [browser, site] = await Promise.all([launchChromium(), serveGame()]);
   folder = mkdtempSync(join(tmpdir(), 'toehold-week-'));
-  const hands = Array.from({ length: 2 * PEOPLE.length }, (_, i) =>
-    weld({ joint: { length_mm: 30 }, device: MOUSE, weave: { length_mm: 4 + 0.5 * i, shelf_s: 0 } }),
-  );
+  const hands = Array.from({ length: 2 * PEOPLE.length }, (_, i) => shortTee(3 + 0.25 * i));
+  exercise = hands[0]!.exercise!;
+  exercisePath = join(mkdtempSync(join(tmpdir(), 'toehold-exercise-')), exerciseFileName(exercise));
+  writeFileSync(exercisePath, JSON.stringify(exercise));
   paths = PEOPLE.flatMap((trainee, i) =>
     [1, 2].map((attempt) => {
-      const day = { date: `2026-03-1${attempt}`, bench: `b${1 + (i % 2)}`, exercise: 'tee-inverted-v' };
+      const day = { date: `2026-03-1${attempt}`, bench: `b${1 + (i % 2)}`, exercise: 'short-tee' };
       const path = join(folder, attemptFileName({ ...day, trainee, attempt }));
       writeFileSync(path, JSON.stringify(hands[2 * i + attempt - 1]));
       return path;
@@ -74,14 +84,15 @@ describe('sixteen files on a stick', () => {
         await button(page, 'Desk').click();
         const picker = page.waitForEvent('filechooser');
         await button(page, 'Choose files').click();
-        await (await picker).setFiles(paths);
+        await (await picker).setFiles([...paths, exercisePath]);
         const three = page.getByTestId('first-three');
         await three.waitFor({ timeout: 120_000 });
-        await button(page, 'Print').waitFor({ timeout: 240_000 });
+        const print = page.getByRole('dialog').getByRole('button', { name: 'Print', exact: true });
+        await print.waitFor({ timeout: 240_000 });
         await page.getByText(/^Welding the three/).waitFor({ state: 'detached', timeout: 60_000 });
 
         const scores = await scoreFolder(folder, { journal: null });
-        const sheet = classSheet(scores);
+        const sheet = classSheet(scores, new Set([exerciseDigest(exercise)!]));
         expect(await three.locator('h4').allInnerTexts()).toEqual(
           sheet.firstThree.map((first, i) => `${i + 1}. ${first.trainee}`),
         );
@@ -94,7 +105,7 @@ describe('sixteen files on a stick', () => {
         await page.evaluate(() => {
           window.print = () => undefined;
         });
-        await button(page, 'Print').click();
+        await print.click();
         const printed = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
         expect(printed.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
         await page.evaluate(() => dispatchEvent(new Event('afterprint')));
@@ -111,6 +122,62 @@ describe('sixteen files on a stick', () => {
         await three.waitFor();
       }),
     400_000,
+  );
+});
+
+describe('an exercise made at the desk', () => {
+  it(
+    'is checked as it is typed, proved by robot hands, handed on as a link and a file, and printed on one sheet',
+    () =>
+      withBench(async ({ page }) => {
+        await button(page, 'Desk').click();
+        await button(page, 'Exercise').click();
+        const field = (name: string) => page.getByRole('textbox', { name, exact: true });
+        await field('title').fill('Short tee <b>5</b>');
+        await field('joint long, mm').fill('30');
+        await field('volts').fill('99');
+        await page.getByText('found 99, allowed: 12 to 30 V').waitFor();
+        expect(await button(page, 'Save as a file').isDisabled()).toBe(true);
+        await field('volts').fill('19,5');
+        await page.getByText('An exercise.', { exact: true }).waitFor();
+
+        await button(page, 'Link').click();
+        const link = await field('Link').inputValue();
+        expect(link).toMatch(/#exercise=[\w-]+$/);
+        await page.evaluate(() => {
+          window.print = () => undefined;
+        });
+        await button(page, 'Print the sheet').click();
+        const printed = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+        expect(printed.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+        await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+
+        const download = page.waitForEvent('download');
+        await button(page, 'Save as a file').click();
+        const path = await keep(await download);
+        const exercise = readExercise(readFileSync(path, 'utf8'), path);
+        expect(exercise.process.volts_V).toBe(19.5);
+
+        await button(page, 'Prove it with robot hands').click();
+        await page.locator('.proof .verdict').nth(1).waitFor({ timeout: 120_000 });
+        await button(page, 'Stop').click();
+        await page.getByText('Stopped.').waitFor();
+
+        // Another page, as a trainee opens it.
+        const other = await page.context().newPage();
+        await other.goto(link);
+        await other.locator('.pane[data-state="idle"]').waitFor();
+        const shown = other.locator('.exercise select option:checked');
+        await expect.poll(() => shown.textContent()).toBe('Short tee <b>5</b>');
+        await other.getByTestId('open-file').setInputFiles({
+          name: 'limits.json',
+          mimeType: 'application/json',
+          buffer: Buffer.from('{"format": "toehold-profile"}'),
+        });
+        await other.getByText(/limits\.json is an acceptance profile/).waitFor();
+        expect(await shown.textContent()).toBe('Short tee <b>5</b>');
+      }),
+    300_000,
   );
 });
 

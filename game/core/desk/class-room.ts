@@ -6,16 +6,21 @@ import {
   classHtml,
   classPaperWith,
   classSheet,
+  type Exercise,
+  exerciseDigest,
+  exercises,
   type FirstCut,
   InputError,
   isTaken,
   type Judge,
   MOST_FILES,
+  readExercise,
   refusePacked,
   rowsCsv,
   rowsJsonl,
   type Scored,
   sheetCsv,
+  textOf,
 } from '../../../scoring/index.ts';
 import type { ChosenFile, ChosenFiles, Ports } from '../ports.ts';
 import { MOST_FILE_BYTES } from '../session/files.ts';
@@ -36,11 +41,13 @@ export interface ClassView {
   sheet: ClassSheet | null;
   /** Names of files that are no recordings by their ends, left alone. */
   passedOver: string[];
+  /** Titles of the exercises of the school's own that count, besides the ready ones. */
+  counted: string[];
   /** Cuts of the three to see first, in their order, as far as they are drawn. */
   cuts: (FirstCut | null)[];
 }
 
-const EMPTY: ClassView = { stage: 'empty', done: 0, total: 0, sheet: null, passedOver: [], cuts: [] };
+const EMPTY: ClassView = { stage: 'empty', done: 0, total: 0, sheet: null, passedOver: [], counted: [], cuts: [] };
 const NO_JUDGE: Judge = { exercise: null, profile: null };
 
 /** A file of the class and what it came to. Read again whenever it is wanted: a class need not fit in memory. */
@@ -57,11 +64,17 @@ export class ClassRoom {
   readonly view = signal<ClassView>(EMPTY);
   private files = new Map<string, Filed>();
   private passedOver: string[] = [];
+  /** Exercises that came with the files. */
+  private handed: Exercise[] = [];
   private folders = new Set<string>();
   private readonly crew: Crew;
   private laid_ms = 0;
 
-  constructor(private readonly ports: Pick<Ports, 'openHand' | 'hands' | 'clock' | 'files'>) {
+  /** @param made exercises made or opened here: attempts at them count, as those at the ready ones do */
+  constructor(
+    private readonly ports: Pick<Ports, 'openHand' | 'hands' | 'clock' | 'files'>,
+    private readonly made: () => readonly Exercise[],
+  ) {
     this.crew = new Crew(ports.openHand, ports.hands);
   }
 
@@ -83,9 +96,25 @@ export class ClassRoom {
         },
       ]);
     }
+    for (const file of taken.filter(isExercise)) await this.takeExercise(file);
     this.passedOver = files.filter((file) => !isTaken(file.name)).map((file) => file.name);
-    for (const file of taken) this.take(file);
+    for (const file of taken.filter((one) => !isExercise(one))) this.take(file);
     await this.goOn();
+  }
+
+  /** An exercise among the files is one the class was asked for. */
+  private async takeExercise(file: ChosenFile): Promise<void> {
+    const filed: Filed = { file, scored: null, bad: null };
+    try {
+      const exercise = readExercise(textOf(await bytesOf(file), file.name), file.name);
+      this.handed = [...this.handed.filter((e) => e.name !== exercise.name), exercise];
+    } catch (error) {
+      filed.bad = {
+        file: file.name,
+        reason: error instanceof InputError ? error.message : unreadable(file.name, error),
+      };
+      this.files.set(file.name, filed);
+    }
   }
 
   private take(file: ChosenFile): void {
@@ -115,6 +144,7 @@ export class ClassRoom {
     this.files = new Map();
     this.folders = new Set();
     this.passedOver = [];
+    this.handed = [];
     this.view.value = EMPTY;
   }
 
@@ -224,6 +254,7 @@ export class ClassRoom {
       ...this.count(),
       sheet,
       passedOver: this.passedOver,
+      counted: [...new Set(this.own().map((e) => e.title))],
       cuts: same ? cuts : sheet.firstThree.map(() => null),
     };
   }
@@ -235,7 +266,13 @@ export class ClassRoom {
 
   private sheet(): ClassSheet {
     const bad = this.all().flatMap((f) => (f.bad === null ? [] : [f.bad]));
-    return classSheet({ scored: this.scored(), bad, folders: [...this.folders].sort() });
+    const asked = new Set([...exercises, ...this.own()].map((e) => exerciseDigest(e)!));
+    return classSheet({ scored: this.scored(), bad, folders: [...this.folders].sort() }, asked);
+  }
+
+  /** Exercises of the school's own that count. */
+  private own(): Exercise[] {
+    return [...this.made(), ...this.handed];
   }
 
   private scored(): Scored[] {
@@ -252,6 +289,10 @@ export class ClassRoom {
     if (days !== null) return days.from === days.to ? days.from : `${days.from}-to-${days.to}`;
     return this.ports.clock.written(this.ports.clock.date_ms()).day;
   }
+}
+
+function isExercise({ name }: ChosenFile): boolean {
+  return /\.exercise\.json$/i.test(name);
 }
 
 function sameThree(a: ClassSheet, b: ClassSheet): boolean {

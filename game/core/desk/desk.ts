@@ -1,5 +1,5 @@
 import type { Recording } from '../../../engine/index.ts';
-import { readRecording } from '../../../scoring/index.ts';
+import { type Exercise, exerciseHtml, exercisePaper, readExercise, readRecording } from '../../../scoring/index.ts';
 import type { ChosenFiles, Ports } from '../ports.ts';
 import type { Comparer } from '../session/comparer.ts';
 import { readText } from '../session/files.ts';
@@ -7,20 +7,37 @@ import type { Opener } from '../session/opener.ts';
 import { problemOf } from '../session/problem.ts';
 import { exerciseOf, type State } from '../session/state.ts';
 import { ClassRoom } from './class-room.ts';
+import { Editor } from './editor.ts';
 
 /** The instructor's desk: a class from its files. What goes wrong is said, and nothing on the bench or the desk is lost by it. */
 export class Desk {
   readonly classRoom: ClassRoom;
+  readonly editor: Editor;
 
   constructor(
     private readonly ports: Ports,
     private readonly state: State,
     private readonly opener: Opener,
     private readonly comparer: Comparer,
-    private readonly cutAt: (y_mm: number) => void,
+    private readonly bench: { cutAt(y_mm: number): void; use(exercise: Exercise): void },
   ) {
-    this.classRoom = new ClassRoom(ports);
+    this.classRoom = new ClassRoom(ports, () => state.preferences.value.exercises);
+    this.editor = new Editor(ports, state, (exercise) => this.bench.use(exercise));
+    ports.links.hear(() => void this.openLink());
+    void this.openLink();
     ports.papers.onPrint(() => this.paperOnTop());
+  }
+
+  /** The exercise that the page's address carries, if it carries one. */
+  private async openLink(): Promise<void> {
+    let text: string | null;
+    try {
+      text = await this.ports.links.carried();
+    } catch {
+      this.state.problem.value = { code: 'spoilt-link' };
+      return;
+    }
+    if (text !== null) await this.trying(async () => this.bench.use(readExercise(text, 'link')));
   }
 
   addClass(chosen: ChosenFiles | Promise<ChosenFiles>): Promise<void> {
@@ -29,6 +46,11 @@ export class Desk {
 
   printClass(): void {
     this.ports.papers.print(this.classRoom.html());
+  }
+
+  printExercise(): void {
+    const exercise = this.editor.exercise();
+    if (exercise !== null) this.ports.papers.print(exerciseHtml(exercisePaper(exercise)));
   }
 
   printReport(): void {
@@ -47,7 +69,7 @@ export class Desk {
     const chosen = this.classRoom.file(file);
     if (chosen === null) return;
     await this.opener.file(chosen);
-    if (y_mm !== null) this.cutAt(y_mm);
+    if (y_mm !== null) this.bench.cutAt(y_mm);
   }
 
   /** Lays an attempt of the class beside the one on the bench. */

@@ -1,15 +1,32 @@
-import type { Answer, First, FirstCut, Judge } from '../../../scoring/index.ts';
-import { answerFor, firstCut } from '../../../scoring/index.ts';
+import {
+  type Answer,
+  answerFor,
+  type Exercise,
+  type First,
+  type FirstCut,
+  firstCut,
+  type Judge,
+  type ProofHand,
+  type ProofRow,
+  weldProof,
+} from '../../../scoring/index.ts';
+import { messageOf } from '../session/problem.ts';
 
 /** What a helping hand is asked. */
 export type HandTask =
   /** Scores a file. */
   | { type: 'score'; file: string; bytes: Uint8Array; judge: Judge }
   /** Welds one of those to see first again and cuts it. `place`: which of the three, from 0. */
-  | { type: 'cut'; first: First; place: number; bytes: Uint8Array };
+  | { type: 'cut'; first: First; place: number; bytes: Uint8Array }
+  /** Welds an exercise with a robot hand and judges it. */
+  | { type: 'prove'; exercise: Exercise; hand: ProofHand };
 
 /** What comes back. A task that cannot be done answers why. */
-export type HandAnswer = { type: 'score'; answer: Answer } | { type: 'cut'; cut: FirstCut };
+export type HandAnswer =
+  | { type: 'score'; answer: Answer }
+  | { type: 'cut'; cut: FirstCut }
+  | { type: 'prove'; row: ProofRow }
+  | { type: 'prove'; reason: string };
 
 /** Does a task. */
 export function doTask(task: HandTask): HandAnswer {
@@ -18,5 +35,11 @@ export function doTask(task: HandTask): HandAnswer {
       return { type: 'score', answer: answerFor(task.bytes, task.file, task.judge) };
     case 'cut':
       return { type: 'cut', cut: firstCut(task.first, task.place, () => task.bytes) };
+    case 'prove':
+      try {
+        return { type: 'prove', row: weldProof(task.exercise, task.hand) };
+      } catch (error) {
+        return { type: 'prove', reason: messageOf(error) };
+      }
   }
 }

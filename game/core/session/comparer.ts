@@ -14,6 +14,8 @@ export class Comparer {
     this.line?.ask({ type: 'cut', y_mm, id: 'beside', scale: this.state.cutScale.peek(), glass: false }),
   );
 
+  private readonly seeks = new Latest<number | null>((t_s) => this.line?.ask({ type: 'seek', t_s }));
+
   constructor(
     private readonly openBench: OpenBench,
     private readonly state: State,
@@ -37,11 +39,19 @@ export class Comparer {
     if (this.ready) this.cuts.ask(y_mm);
   }
 
+  /** Goes to the same moment after the strike as the attempt on the bench, so that both grow in step; an attempt that was over stays finished. */
+  seek(t_s: number | null): void {
+    if (!this.ready) return;
+    this.seeks.ask(t_s);
+    this.cuts.ask(this.at_mm);
+  }
+
   close(): void {
     this.line?.close();
     this.line = null;
     this.ready = false;
     this.cuts.reset();
+    this.seeks.reset();
     this.state.other.value = null;
     this.state.otherCut.value = null;
     this.state.otherBusy.value = null;
@@ -53,6 +63,7 @@ export class Comparer {
     switch (answer.type) {
       case 'surface':
         this.line?.ask({ type: 'surfaceBack', buffer: answer.skin }, [answer.skin]);
+        if (this.ready) this.seeks.answered();
         return;
       case 'progress':
         this.state.otherBusy.value = { what: 'welding again', share: answer.share };
@@ -60,7 +71,7 @@ export class Comparer {
       case 'ended':
         this.state.otherBusy.value = null;
         this.ready = true;
-        this.cuts.ask(this.at_mm);
+        this.seek(this.state.shownTime.peek());
         return;
       case 'cut':
         this.state.otherCut.value = answer;

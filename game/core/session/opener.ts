@@ -1,5 +1,5 @@
 import type { Recording } from '../../../engine/index.ts';
-import { parseJson, readRecording } from '../../../scoring/index.ts';
+import { type Exercise, parseJson, readExercise, readRecording, whatIs } from '../../../scoring/index.ts';
 import type { ChosenFile, Clock } from '../ports.ts';
 import type { Comparer } from './comparer.ts';
 import { LARGEST_LOGBOOK_BYTES, readText } from './files.ts';
@@ -27,11 +27,23 @@ export class Opener {
     private readonly state: State,
     private readonly clock: Clock,
     private readonly weldAgain: (opening: Opening) => void,
+    /** Lays an exercise on the bench. */
+    private readonly useExercise: (exercise: Exercise) => void,
   ) {}
 
   file(file: ChosenFile): Promise<void> {
     return this.trying(async () => {
-      const recording = readRecording(await readText(file), file.name) as Recording;
+      const text = await readText(file);
+      const kind = whatIs(text);
+      if (kind === 'exercise') {
+        this.useExercise(readExercise(text, file.name));
+        return;
+      }
+      if (kind !== 'recording' && kind !== 'json' && kind !== 'empty') {
+        this.state.problem.value = { code: 'other-kind', file: file.name, kind };
+        return;
+      }
+      const recording = readRecording(text, file.name) as Recording;
       const id = `${FILE_ID}${recording.stateHash}`;
       this.weldAgain({ recording, file: file.name, id, made_ms: this.clock.date_ms() });
     });

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { checkMade, type Exercise } from '../../../scoring/index.ts';
 
 /** Bounds of the hand rig's sliders. */
 export const RIG_RANGE = { gun_g: { from: 200, to: 1500 }, hose: { from: 0, to: 1 } } as const;
@@ -9,6 +10,17 @@ const rig = z.object({
   /** Drag of the hose, 0 none to 1 stiff. */
   hose: z.number().min(RIG_RANGE.hose.from).max(RIG_RANGE.hose.to),
 });
+
+/** Those that still are exercises; a spoilt one costs only itself. */
+function onlyExercises(kept: readonly unknown[]): Exercise[] {
+  return kept.flatMap((one) => {
+    try {
+      return [checkMade(one)];
+    } catch {
+      return [];
+    }
+  });
+}
 
 const flag = (usual: boolean) => z.boolean().catch(usual);
 
@@ -50,6 +62,8 @@ const preferencesSchema = z.object({
     .array(z.object({ name: z.string().min(1).max(120), bench: z.string().max(60).nullable() }))
     .max(200)
     .catch([]),
+  /** Exercises made or opened here, the one used last first. */
+  exercises: z.array(z.unknown()).catch([]).transform(onlyExercises),
   /** Names are left off the screen, for a room that looks on. */
   namesHidden: flag(false),
   /** The browser has once been asked to keep the attempts for good. */

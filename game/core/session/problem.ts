@@ -1,10 +1,14 @@
-import { type Change, InputError, type Problem as InputProblem } from '../../../scoring/index.ts';
+import { type Change, type FileKind, InputError, type Problem as InputProblem } from '../../../scoring/index.ts';
 
 /** What went wrong, as data; the catalogue of words says it. */
 export type Problem =
   | { code: 'input'; error: InputError }
   | { code: 'file-too-large'; file: string; bytes: number; most_bytes: number }
   | { code: 'picture'; picture: PictureProblem }
+  /** A file that is whole, but of a kind that is not opened here. */
+  | { code: 'other-kind'; file: string; kind: FileKind }
+  /** The address the page was opened by carries an exercise that cannot be read. */
+  | { code: 'spoilt-link' }
   /** The browser would not keep the attempt. */
   | { code: 'not-kept' }
   /** The disk, or the browser's share of it, is full. */

@@ -1,11 +1,18 @@
 import { effect } from '@preact/signals-core';
 import { noFaults, POSE_RATE_HZ, type Recording } from '../../../engine/index.ts';
-import { type AttemptRecording, applyChange, type Change, type Exercise } from '../../../scoring/index.ts';
+import {
+  type AttemptRecording,
+  applyChange,
+  type Change,
+  type Exercise,
+  exerciseNamed,
+} from '../../../scoring/index.ts';
 import { Latest } from '../bench/latest.ts';
 import type { BenchAnswer, SurfaceMessage } from '../bench/protocol.ts';
 import type { SurfaceFrame } from '../bench/surface-frame.ts';
 import type { TraceLog } from '../bench/trace-log.ts';
 import { Desk } from '../desk/desk.ts';
+import { keepMade } from '../desk/editor.ts';
 import { nameOfFile } from '../desk/name-of-file.ts';
 import { Trainees } from '../desk/trainees.ts';
 import type { TorchSample } from '../hand/sample.ts';
@@ -18,10 +25,11 @@ import { LiveTrace } from './live-trace.ts';
 import { Measurer } from './measurer.ts';
 import { attemptMeta } from './meta.ts';
 import { Opener, type Opening } from './opener.ts';
+import { Player } from './player.ts';
 import { preferencesFrom } from './preferences.ts';
 import { type Problem, problemOf } from './problem.ts';
 import { editExercise, type SetupEdit, simulationOf } from './setup.ts';
-import { cutOf, exerciseOf, readyExercise, type State } from './state.ts';
+import { chosenExercise, cutOf, exerciseOf, readyExercise, type State } from './state.ts';
 import { WatchedBench } from './watched-bench.ts';
 
 /** Stands for the changed attempt among those laid beside. */
@@ -48,6 +56,7 @@ export class Session {
   readonly measurer: Measurer;
   readonly trainees: Trainees;
   readonly desk: Desk;
+  readonly player: Player;
   private readonly cuts: Latest<number>;
   private readonly seeks: Latest<number | null>;
 
@@ -57,7 +66,7 @@ export class Session {
   ) {
     state.preferences.value = preferencesFrom(ports.preferences.load());
     effect(() => ports.preferences.save(state.preferences.value));
-    state.exercise.value = readyExercise(state.preferences.value.exercise);
+    state.exercise.value = chosenExercise(state.preferences.value);
     state.cutAt.value = cutOf(state.exercise.value);
     this.live = new LiveTrace(ports.clock, state);
     this.trace = this.live.log;
@@ -77,10 +86,21 @@ export class Session {
     this.seeks = new Latest((t_s) => this.bench.ask({ type: 'seek', t_s }));
     this.comparer = new Comparer(ports.openBench, state, (problem) => this.broken(problem));
     this.keeper = new Keeper(ports, state);
-    this.opener = new Opener(this.keeper, this.comparer, state, ports.clock, (opening) => this.weldAgain(opening));
+    this.opener = new Opener(
+      this.keeper,
+      this.comparer,
+      state,
+      ports.clock,
+      (opening) => this.weldAgain(opening),
+      (e) => this.useMade(e),
+    );
     this.coupons = new Coupons(ports, state);
     this.measurer = new Measurer(state, (request) => this.bench.ask(request));
-    this.desk = new Desk(ports, state, this.opener, this.comparer, (y_mm) => this.cutAt(y_mm));
+    this.player = new Player(this, state);
+    this.desk = new Desk(ports, state, this.opener, this.comparer, {
+      cutAt: (y_mm) => this.cutAt(y_mm),
+      use: (exercise) => this.useMade(exercise),
+    });
     this.trainees = new Trainees(state, this.keeper, () => this.again());
     this.tool = new TorchTool({
       strike: (sample) => this.strike(sample),
@@ -116,9 +136,17 @@ export class Session {
   }
 
   chooseExercise(name: string): void {
-    const chosen = readyExercise(name);
+    const chosen = this.state.preferences.value.exercises.find((e) => e.name === name) ?? readyExercise(name);
     this.state.setPreference('exercise', chosen.name);
     this.useExercise(chosen);
+  }
+
+  /** An exercise somebody made, from a file, an address or the desk: it lies on the bench and can be chosen again. */
+  useMade(exercise: Exercise): void {
+    const ready = exerciseNamed(exercise.name) !== undefined;
+    if (!ready) keepMade(this.state, exercise);
+    this.state.setPreference('exercise', exercise.name);
+    this.useExercise(exercise);
   }
 
   edit(edit: SetupEdit): void {
@@ -166,6 +194,7 @@ export class Session {
     if (!this.state.finished.value) return;
     this.state.shownTime.value = t_s === null || t_s >= this.state.duration_s.value ? null : Math.max(0, t_s);
     this.seeks.ask(this.state.shownTime.value);
+    this.comparer.seek(this.state.shownTime.value);
     this.cuts.ask(this.state.cutAt.value);
   }
 

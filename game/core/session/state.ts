@@ -94,6 +94,11 @@ export function readyExercise(name: string | null): Exercise {
   return exerciseNamed(name ?? FIRST) ?? exerciseNamed(FIRST) ?? exercises[0];
 }
 
+/** The exercise chosen last: one made here, or a ready one. */
+export function chosenExercise({ exercise, exercises: made }: Pick<Preferences, 'exercise' | 'exercises'>): Exercise {
+  return made.find((e) => e.name === exercise) ?? readyExercise(exercise);
+}
+
 /** Everything that can be seen, as signals. Knows no clock, no store and no page; the session changes it, panels show it. */
 export function createState() {
   const preferences = signal<Preferences>(preferencesFrom(null));
@@ -183,6 +188,10 @@ export function createState() {
     /** Time of the attempt on show; null shows the finished piece. */
     shownTime,
     playing: signal(false),
+    /** How fast a replay goes, against the time it was welded in. */
+    pace: signal(1),
+    /** The screen shows to a room: large, names hidden, nothing that is only for whoever welds. */
+    showing: signal(false),
     duration_s: computed(() =>
       finished.value ? finished.value.recording.poses.u.length / finished.value.recording.rate_Hz : 0,
     ),

@@ -54,6 +54,7 @@ export function ClassSheetPanel({ session, close }: { session: Session; close: (
           <p class="headline">
             {headline(sheet)} {sheet.rows.length > 0 && commonSaid(sheet)}
           </p>
+          <p class="unit">{w.counted(view.counted)}</p>
           <FirstThree session={session} view={view} sheet={sheet} close={close} />
           <ClassTable session={session} sheet={sheet} close={close} />
           <ClassLists sheet={sheet} passedOver={view.passedOver} />

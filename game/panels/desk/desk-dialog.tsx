@@ -3,11 +3,12 @@ import { words } from '../../locale/index.ts';
 import { Dialog } from '../dialog.tsx';
 import { ProblemNote } from '../problem.tsx';
 import { ClassSheetPanel } from './class-sheet.tsx';
+import { EditorPanel } from './editor.tsx';
 import { type DeskTab, deskTab } from './tab.ts';
 import { TraineesPanel } from './trainees.tsx';
 
 const w = words.desk;
-const TABS: readonly DeskTab[] = ['class', 'trainees'];
+const TABS: readonly DeskTab[] = ['class', 'exercise', 'trainees'];
 
 /** The instructor's desk, over the whole window. What lies on the bench stays there. */
 export function DeskDialog({ session, close }: { session: Session; close: () => void }) {
@@ -33,6 +34,7 @@ export function DeskDialog({ session, close }: { session: Session; close: () => 
       </nav>
       <div class="desk">
         {tab === 'class' && <ClassSheetPanel session={session} close={close} />}
+        {tab === 'exercise' && <EditorPanel session={session} close={close} />}
         {tab === 'trainees' && <TraineesPanel session={session} close={close} />}
       </div>
       <ProblemNote />

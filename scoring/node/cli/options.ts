@@ -4,6 +4,7 @@ import { checkWork, MOST_WORK_S } from '../../attempt/work.ts';
 import { exerciseNamed, exercises } from '../../exercises/ready.ts';
 import { profileNamed, profiles } from '../../profiles/ready.ts';
 import type { Exercise } from '../../schema/exercise.ts';
+import { WEAVE_RANGES } from '../../schema/exercise-check.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';
 import type { Profile } from '../../schema/profile.ts';
 import { readExercise, readProfile, readRecording } from '../../schema/read.ts';
@@ -120,4 +121,9 @@ export function choicesOf(group: Settings, name: string): string[] {
   if (rule === undefined || !('oneOf' in rule)) throw new Error(`${group}.${name} is no choice`);
   // A wire is sold as 1.0, never as 1.
   return rule.oneOf.map((value) => (typeof value === 'number' ? value.toFixed(1) : value));
+}
+
+/** A number option of a weave, within its range. */
+export function weaveNumber(name: keyof typeof WEAVE_RANGES): (text: string) => number {
+  return number(...WEAVE_RANGES[name]);
 }

@@ -23,7 +23,7 @@ import { describeFound, InputError } from '../../schema/problem.ts';
 import { said } from '../../words/names.ts';
 import { dayOf, isFolder, nextFile } from '../attempt-files.ts';
 import { writeText } from '../files.ts';
-import { choicesOf, type Hand, hand, number, setting } from './options.ts';
+import { choicesOf, type Hand, hand, number, setting, weaveNumber } from './options.ts';
 import type { Screen } from './screen.ts';
 
 interface WeaveFlags {
@@ -119,21 +119,21 @@ export function weaveCommand(screen: Screen): Command {
   add('--tip <mm>', 'contact tip against the nozzle: 0 flush, + out, - in (default: 0)', setting('process', 'tip_mm'));
   add('--nozzle <mm>', 'outside diameter of the nozzle (default: 16)', setting('process', 'nozzle_mm'));
   command.optionsGroup('Hand');
-  add('--tip-to-work <mm>', 'contact tip to work (default: 12)', number(5, 40, 'mm'));
-  add('--work-angle <deg>', "wire from the right (back) plate's face (default: 45)", number(10, 80, '°'));
-  add('--travel-angle <deg>', 'push positive (default: 8)', number(-45, 45, '°'));
+  add('--tip-to-work <mm>', 'contact tip to work (default: 12)', weaveNumber('tipToWork_mm'));
+  add('--work-angle <deg>', "wire from the right (back) plate's face (default: 45)", weaveNumber('workAngle_deg'));
+  add('--travel-angle <deg>', 'push positive (default: 8)', weaveNumber('travelAngle_deg'));
   command.addOption(new Option('--pattern <name>', 'weave (default: inverted-v)').choices([...PATTERNS]));
-  add('--cycles-per-second <n>', 'beat (default: 0.9)', number(0.2, 5, 'a second'));
-  add('--width <mm>', 'wire travel from toe to toe, across the view (default: 5)', number(0, 14, 'mm'));
-  add('--pause <s>', 'pause at each toe (default: 0.25)', number(0, 3, 's'));
-  add('--pause-right <s>', 'pause at the right toe (back plate) only', number(0, 3, 's'));
-  add('--pause-left <s>', 'pause at the left toe (edge plate) only', number(0, 3, 's'));
-  add('--reach-ahead <mm>', 'reach ahead where the weave crosses the root (default: 2)', number(-6, 6, 'mm'));
+  add('--cycles-per-second <n>', 'beat (default: 0.9)', weaveNumber('cyclesPerSecond'));
+  add('--width <mm>', 'wire travel from toe to toe, across the view (default: 5)', weaveNumber('width_mm'));
+  add('--pause <s>', 'pause at each toe (default: 0.25)', weaveNumber('pauseA_s'));
+  add('--pause-right <s>', 'pause at the right toe (back plate) only', weaveNumber('pauseA_s'));
+  add('--pause-left <s>', 'pause at the left toe (edge plate) only', weaveNumber('pauseB_s'));
+  add('--reach-ahead <mm>', 'reach ahead where the weave crosses the root (default: 2)', weaveNumber('apex_mm'));
   command.addOption(
     new Option('--first-toe <side>', 'toe the weave starts at (default: right)').choices(['right', 'left']),
   );
-  add('--travel <mm/s>', 'climb (default: 2.0)', number(0.4, 12, 'mm/s'));
-  add('--shelf <s>', 'hold at the bottom before climbing (default: 0.8)', number(0, 20, 's'));
+  add('--travel <mm/s>', 'climb (default: 2.0)', weaveNumber('travel_mmps'));
+  add('--shelf <s>', 'hold at the bottom before climbing (default: 0.8)', weaveNumber('shelf_s'));
   add(
     '--lead <mm>',
     'aim shifted up (+) or back into the puddle (-) where it crosses the root (default: 0)',

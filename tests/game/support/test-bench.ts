@@ -3,7 +3,7 @@ import { doTask } from '../../../game/core/desk/tasks.ts';
 import { InputRouter } from '../../../game/core/hand/router.ts';
 import type { TorchSample } from '../../../game/core/hand/sample.ts';
 import type { ChosenFile, Clock, OpenBench, OpenHand, Ports } from '../../../game/core/ports.ts';
-import { Player } from '../../../game/core/session/player.ts';
+import type { Player } from '../../../game/core/session/player.ts';
 import { Session } from '../../../game/core/session/session.ts';
 import { createState, type Finished } from '../../../game/core/session/state.ts';
 import type { Result } from '../../../scoring/index.ts';
@@ -18,7 +18,7 @@ const ON_THE_WAY_MS = 8;
 const PATIENCE_MS = 60_000;
 
 /** A file beginning with this byte breaks the hand that is at it. */
-export const BREAKS = 0;
+const BREAKS = 0;
 
 /** A file as the user chooses it. */
 export function chosen(name: string, text: string, lastModified = 0): ChosenFile {
@@ -47,6 +47,8 @@ export interface TestBenchOptions {
   length_mm?: number;
   /** What looking at the clock costs the bench, ms: a slow machine. */
   slow_ms?: number;
+  /** What the address the page was opened by carries. */
+  carried?: string;
   /** Helping hands at the desk. */
   hands?: number;
   /** What the browser says when asked to keep attempts for good. */
@@ -97,7 +99,7 @@ export class TestBench {
       this.state,
       this.clock,
     );
-    this.player = new Player(this.session, this.state);
+    this.player = this.session.player;
     if (options.length_mm) this.session.edit({ joint: { length_mm: options.length_mm } });
     else this.session.again();
     this.wait(0.1);
@@ -109,6 +111,11 @@ export class TestBench {
       openBench: this.openBench,
       openHand: this.openHand,
       hands: this.options.hands ?? 2,
+      links: {
+        to: async (text) => `bench#exercise=${encodeURIComponent(text)}`,
+        carried: async () => this.options.carried ?? null,
+        hear: () => undefined,
+      },
       papers: {
         print: (html) => this.printed.push(html),
         onPrint: (paper) => {
@@ -185,7 +192,7 @@ export class TestBench {
         const copy = structuredClone(task);
         setImmediate(() => {
           if (hand.closed) return;
-          if (copy.bytes[0] === BREAKS) broken('out of memory');
+          if ('bytes' in copy && copy.bytes[0] === BREAKS) broken('out of memory');
           else hear(structuredClone(doTask(copy)));
         });
       },

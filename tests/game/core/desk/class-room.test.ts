@@ -3,26 +3,27 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { ChosenFile } from '../../../../game/core/ports.ts';
-import { classHtml, MOST_FILES } from '../../../../scoring/index.ts';
+import { classHtml, type Exercise, exerciseDigest, MOST_FILES } from '../../../../scoring/index.ts';
 import { classPaper, classSheet, rowsCsv, rowsJsonl, scoreFolder, sheetCsv } from '../../../../scoring/node/index.ts';
-import { MOUSE, weld } from '../../../scoring/welds.ts';
+import { shortTee } from '../../../scoring/class/short-tee.ts';
 import { chosen, TestBench } from '../../support/test-bench.ts';
 
 // Tern Dock workshop and its trainees are invented. Welds of a few millimetres.
 const PEOPLE = ['ines-calder', 'tomas-okafor', 'wren-hollis', 'שרה-לוי'];
 let content: Record<string, string>;
+let exercise: Exercise;
 beforeAll(() => {
-  const hands = [3, 4, 5, 6].map((length_mm) =>
-    JSON.stringify(weld({ joint: { length_mm: 30 }, device: MOUSE, weave: { length_mm, shelf_s: 0 } })),
-  );
-  content = Object.fromEntries(
-    hands.map((text, i) => [`2026-03-1${i}_b${i}_${PEOPLE[i]}_inverted-v-tee_01.json`, text]),
-  );
+  const hands = [3, 4, 5, 6].map((length_mm) => JSON.stringify(shortTee(length_mm)));
+  content = Object.fromEntries(hands.map((text, i) => [`2026-03-1${i}_b${i}_${PEOPLE[i]}_short-tee_01.json`, text]));
+  exercise = JSON.parse(hands[0]!).exercise as Exercise;
   content['half.json'] = hands[0]!.slice(0, 1500);
   content['packed.zip'] = 'PK';
 });
 
 const files = (): ChosenFile[] => Object.entries(content).map(([name, text]) => chosen(name, text));
+
+/** A desk at which the class's exercise was made. */
+const desk = (hands = 2): TestBench => new TestBench({ hands, preferences: { exercises: [exercise] } });
 
 describe('a class from its files', () => {
   let folder: string;
@@ -34,7 +35,7 @@ describe('a class from its files', () => {
 
   it('is the command line’s class of the same folder, byte for byte, whatever the number of hands', async () => {
     const scores = await scoreFolder(folder, { workers: 1, journal: null });
-    const sheet = classSheet(scores);
+    const sheet = classSheet(scores, new Set([exerciseDigest(exercise)!]));
     const wanted: Record<string, string> = {
       '.csv': sheetCsv(sheet),
       '-attempts.csv': rowsCsv(scores.scored),
@@ -42,7 +43,7 @@ describe('a class from its files', () => {
       '.html': classHtml(classPaper(sheet, folder)),
     };
     for (const hands of [1, 3]) {
-      const bench = new TestBench({ hands });
+      const bench = desk(hands);
       await bench.session.desk.addClass({ files: files().reverse(), folders: [] });
       expect(bench.session.desk.classRoom.view.value).toMatchObject({ stage: 'done', done: 6, total: 6 });
       for (const kind of ['csv', 'rows', 'jsonl', 'html'] as const) bench.session.desk.classRoom.save(kind);
@@ -56,7 +57,7 @@ describe('a class from its files', () => {
   });
 
   it('names what cannot be read and keeps the rest', async () => {
-    const bench = new TestBench();
+    const bench = desk();
     const gone: ChosenFile = {
       ...chosen('2026-03-10_b9_pia_lap-5_01.json', '{}'),
       arrayBuffer: () => Promise.reject(new Error('the stick was pulled out')),
@@ -79,7 +80,7 @@ describe('a class from its files', () => {
   });
 
   it('draws the cuts of those to see first, and puts them on the paper it prints', async () => {
-    const bench = new TestBench();
+    const bench = desk();
     await bench.session.desk.addClass({ files: files(), folders: [] });
     const { sheet, cuts } = bench.session.desk.classRoom.view.value;
     expect(sheet!.firstThree.length).toBe(3);
@@ -91,8 +92,22 @@ describe('a class from its files', () => {
     expect(bench.printed[1]).toBe(bench.printed[0]);
   });
 
+  it('counts attempts at exercises made here or chosen with the files, and calls the rest practice', async () => {
+    const bench = new TestBench();
+    const { classRoom } = bench.session.desk;
+    await bench.session.desk.addClass({ files: files(), folders: [] });
+    expect(classRoom.view.value.sheet!.counted).toBe(0);
+    expect(classRoom.view.value.sheet!.notCounted[0]!.notCounted.join()).toContain('practice');
+    const handed = chosen('short-tee.exercise.json', JSON.stringify(exercise));
+    const spoilt = chosen('spoilt.exercise.json', '{"format": "toehold-exercise"}');
+    await bench.session.desk.addClass({ files: [handed, spoilt], folders: [] });
+    expect(classRoom.view.value.counted).toEqual(['Short tee']);
+    expect(classRoom.view.value.sheet!.counted).toBe(4);
+    expect(classRoom.view.value.sheet!.bad.map((b) => b.file)).toContain('spoilt.exercise.json');
+  });
+
   it('costs nothing where a file was scored before; new ones are added', async () => {
-    const bench = new TestBench({ hands: 1 });
+    const bench = desk(1);
     const [one, two] = files();
     await bench.session.desk.addClass({ files: [one!], folders: [] });
     const scored = bench.session.desk.classRoom.view.value.sheet!.rows[0]!.first.scored;
@@ -103,7 +118,7 @@ describe('a class from its files', () => {
   });
 
   it('scores a file anew that was changed meanwhile', async () => {
-    const bench = new TestBench({ hands: 1 });
+    const bench = desk(1);
     const [name, other] = Object.keys(content) as [string, string];
     await bench.session.desk.addClass({ files: [chosen(name, content[name]!, 1)], folders: [] });
     const before = bench.session.desk.classRoom.view.value.sheet!.rows[0]!.first.scored.sha256;
@@ -112,7 +127,7 @@ describe('a class from its files', () => {
   });
 
   it('goes on where it was stopped', async () => {
-    const bench = new TestBench({ hands: 1 });
+    const bench = desk(1);
     const { classRoom } = bench.session.desk;
     const working = bench.session.desk.addClass({ files: files(), folders: [] });
     while (classRoom.view.value.done < 2) await new Promise((resolve) => setImmediate(resolve));
@@ -125,7 +140,7 @@ describe('a class from its files', () => {
   });
 
   it('goes on with another hand where one breaks, and names the file it broke at', async () => {
-    const bench = new TestBench({ hands: 1 });
+    const bench = desk(1);
     const [one, two] = files();
     const heavy = chosen('2026-03-10_b9_heavy_lap-5_01.json', '\0');
     await bench.session.desk.addClass({ files: [heavy, one!, two!], folders: [] });
@@ -143,7 +158,7 @@ describe('a class from its files', () => {
       /found 5001 files, allowed: at most 5000/,
     ],
   ])('is refused with the reason: %s', async (_, all, why) => {
-    const bench = new TestBench();
+    const bench = desk();
     await bench.session.desk.addClass({ files: all, folders: [] });
     const problem = bench.state.problem.value;
     expect(problem?.code === 'input' ? problem.error.message : '').toMatch(why);
@@ -151,7 +166,7 @@ describe('a class from its files', () => {
   });
 
   it('opens an attempt on the bench and lays another beside it; the class stays on the desk', async () => {
-    const bench = new TestBench();
+    const bench = desk();
     await bench.session.desk.addClass({ files: files(), folders: [] });
     const [one, two] = Object.keys(content) as [string, string];
     await bench.session.desk.openOfClass(one, 3);

@@ -1,0 +1,104 @@
+import { type Exercise, exercises, profiles } from '../../../scoring/index.ts';
+import { words } from '../../locale/index.ts';
+
+const w = words.desk.editor;
+
+export type FieldPath = keyof typeof w.fields;
+
+/** How a field is filled in. */
+export type Field =
+  | { path: FieldPath; kind: 'text' | 'long' | 'name' | 'number' | 'numbers' | 'flag' }
+  /** A number that may be left out. */
+  | { path: FieldPath; kind: 'number or none' }
+  | { path: FieldPath; kind: 'choice'; of: readonly (readonly [value: string | number, said: string])[] };
+
+const said = (...values: string[]) => values.map((value) => [value, w.choices[value] ?? value] as const);
+const number = (path: FieldPath): Field => ({ path, kind: 'number' });
+const flag = (path: FieldPath): Field => ({ path, kind: 'flag' });
+
+const PATTERNS = Object.entries(words.weave);
+const GASES = Object.entries(words.setting.gas);
+
+/** Every field of an exercise that can be made, group by group; all else follows from these. */
+export const groups: readonly { name: keyof typeof w.groups; fields: readonly Field[] }[] = [
+  {
+    name: 'words',
+    fields: [
+      { path: 'title', kind: 'text' },
+      { path: 'name', kind: 'name' },
+      { path: 'story', kind: 'long' },
+      { path: 'teaches', kind: 'long' },
+    ],
+  },
+  {
+    name: 'joint',
+    fields: [
+      { path: 'joint.kind', kind: 'choice', of: Object.entries(words.setting.kind) },
+      number('joint.plateA_mm'),
+      number('joint.plateB_mm'),
+      number('joint.plateWidth_mm'),
+      number('joint.length_mm'),
+      number('joint.gap_mm'),
+      number('joint.startTemp_C'),
+      flag('joint.tabs'),
+    ],
+  },
+  {
+    name: 'asked',
+    fields: [
+      { path: 'asked.kind', kind: 'choice', of: said('leg', 'throat') },
+      number('asked.size_mm'),
+      { path: 'asked.atMost_mm', kind: 'number or none' },
+      { path: 'asked.edgeBack_mm', kind: 'number or none' },
+    ],
+  },
+  {
+    name: 'machine',
+    fields: [
+      { path: 'settings', kind: 'choice', of: said('fixed', 'own process') },
+      { path: 'process.wire_mm', kind: 'choice', of: [0.8, 0.9, 1, 1.2].map((mm) => [mm, mm.toFixed(1)] as const) },
+      number('process.feed_mpmin'),
+      number('process.volts_V'),
+      { path: 'process.gas', kind: 'choice', of: GASES },
+      number('process.tip_mm'),
+      number('process.nozzle_mm'),
+    ],
+  },
+  {
+    name: 'weave',
+    fields: [
+      { path: 'demonstration.pattern', kind: 'choice', of: PATTERNS },
+      number('demonstration.cyclesPerSecond'),
+      number('demonstration.width_mm'),
+      number('demonstration.travel_mmps'),
+      number('demonstration.pauseB_s'),
+      number('demonstration.pauseA_s'),
+      number('demonstration.apex_mm'),
+      { path: 'demonstration.firstToe', kind: 'choice', of: said('A', 'B') },
+      number('demonstration.tipToWork_mm'),
+      number('demonstration.workAngle_deg'),
+      number('demonstration.travelAngle_deg'),
+      number('demonstration.shelf_s'),
+    ],
+  },
+  {
+    name: 'judged',
+    fields: [
+      number('judged.from_mm'),
+      number('judged.to_mm'),
+      { path: 'cuts_mm', kind: 'numbers' },
+      { path: 'profile', kind: 'choice', of: profiles.map((p) => [p.name, `${p.title} (${p.edition})`] as const) },
+    ],
+  },
+  { name: 'guides', fields: [flag('aids.pacer'), flag('aids.beat'), flag('aids.toeMarks'), flag('aids.handRig')] },
+];
+
+/** Exercises a draft can begin from. */
+export function beginnings(made: readonly Exercise[]): readonly Exercise[] {
+  return [...exercises, ...made];
+}
+
+/** What stands in a field of a draft. */
+export function valueAt(draft: Exercise, path: FieldPath): unknown {
+  return path.split('.').reduce<unknown>((at, key) => (at as Record<string, unknown>)[key], draft);
+}

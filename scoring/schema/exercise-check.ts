@@ -1,0 +1,63 @@
+import { checkOptions } from '../../engine/index.ts';
+import { type Exercise, exerciseSchema } from './exercise.ts';
+import { describeFound, InputError, type Problem, parseWith } from './problem.ts';
+
+/** Cell size of the model an exercise is welded at, unless somebody asks for another, mm. */
+const CELL_MM = 0.75;
+
+type Weave = Exercise['demonstration'];
+type WeaveNumber = Exclude<{ [K in keyof Weave]: Weave[K] extends number ? K : never }[keyof Weave], undefined>;
+
+/** Least, most and unit of what a weave may be: what a hand can do, and a little over. */
+export const WEAVE_RANGES: Record<Exclude<WeaveNumber, 'start_mm' | 'length_mm'>, readonly [number, number, string]> = {
+  cyclesPerSecond: [0.2, 5, 'a second'],
+  width_mm: [0, 14, 'mm'],
+  travel_mmps: [0.4, 12, 'mm/s'],
+  pauseA_s: [0, 3, 's'],
+  pauseB_s: [0, 3, 's'],
+  apex_mm: [-6, 6, 'mm'],
+  tipToWork_mm: [5, 40, 'mm'],
+  workAngle_deg: [10, 80, '°'],
+  travelAngle_deg: [-45, 45, '°'],
+  shelf_s: [0, 20, 's'],
+};
+
+/**
+ * An exercise out of whatever was read or typed: its shape, joint and settings as the engine can weld them, a weave a hand can follow.
+ * @throws InputError naming every field that does not fit
+ */
+export function checkExercise(input: unknown, file: string): Exercise {
+  const exercise = parseWith(exerciseSchema, input, file);
+  const problems = [...machineProblems(exercise), ...weaveProblems(exercise)];
+  if (problems.length > 0) throw new InputError(file, problems);
+  return exercise;
+}
+
+function machineProblems({ joint, process }: Exercise): Problem[] {
+  return checkOptions({ joint, process, cell_mm: CELL_MM }).map(({ path, found, allowed }) => ({
+    path,
+    found: describeFound(found),
+    allowed,
+  }));
+}
+
+function weaveProblems({ demonstration: weave, joint }: Exercise): Problem[] {
+  const problems: Problem[] = [];
+  for (const [name, [low, high, unit]] of Object.entries(WEAVE_RANGES)) {
+    const found = weave[name as keyof typeof WEAVE_RANGES];
+    if (found >= low && found <= high) continue;
+    problems.push({
+      path: `demonstration.${name}`,
+      found: describeFound(found),
+      allowed: `${low} to ${high} ${unit}`.replace(' °', '°'),
+    });
+  }
+  if (!(weave.start_mm >= 0 && weave.length_mm > 0 && weave.start_mm + weave.length_mm <= joint.length_mm)) {
+    problems.push({
+      path: 'demonstration.length_mm',
+      found: `${weave.length_mm} from ${weave.start_mm}`,
+      allowed: `a length that ends on the joint (${joint.length_mm} mm)`,
+    });
+  }
+  return problems;
+}
