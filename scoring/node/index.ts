@@ -11,6 +11,7 @@ export { sheetCsv } from '../class/sheet-csv.ts';
 export { sheetText } from '../class/sheet-text.ts';
 export { classHtml } from '../papers/class-html.ts';
 export type { ClassPaper, FirstOnPaper } from '../papers/class-paper.ts';
+export { MOST_BYTES, textOf } from '../schema/bytes.ts';
 export { JOURNAL_NAME } from './journal.ts';
 export { attemptPdf, classPaper, classPdf, pngOf } from './papers.ts';
 export { type FolderOptions, type FolderScores, MOST_WORKERS, type Progress, scoreFolder } from './score-folder.ts';
