@@ -22,3 +22,6 @@ if (host)
     <App session={session} drive={(stage, pane) => new FrameLoop(session, page, browserPorts.clock, stage, pane)} />,
     host,
   );
+// A school's lab says in the page that it serves it; anywhere else there is nobody to join.
+if (document.querySelector('meta[name="toehold-lab"]'))
+  void import('./lab/join/main.tsx').then(({ joinLab }) => joinLab(session, page, browserPorts.clock));

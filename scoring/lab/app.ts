@@ -16,6 +16,7 @@ import { accountRoutes } from './routes/account.ts';
 import { assignmentRoutes } from './routes/assignments.ts';
 import { attemptRoutes } from './routes/attempts.ts';
 import { classRoutes } from './routes/classes.ts';
+import { liveRoutes } from './routes/live.ts';
 import { markRoutes } from './routes/marks.ts';
 import { outRoutes } from './routes/out.ts';
 import { serviceRoutes } from './routes/service.ts';
@@ -84,6 +85,7 @@ export function labApp(parts: Parts): OpenAPIHono<LabEnv> {
   attemptRoutes(app, parts);
   traineeRoutes(app, parts);
   markRoutes(app, parts);
+  liveRoutes(app, parts);
   outRoutes(app, parts);
   app.doc31('/api/openapi.json', {
     openapi: '3.1.0',

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { and, asc, countDistinct, desc, eq, ne, type SQL, sql } from 'drizzle-orm';
+import { and, asc, count, countDistinct, desc, eq, ne, type SQL, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/pg-core';
 import type { Result } from '../index.ts';
 import { type Evidence, evidenceOf, type Twin } from './evidence.ts';
@@ -183,19 +183,22 @@ export class ClassDesk {
       .from(submissions)
       .innerJoin(trainees, eq(trainees.id, submissions.traineeId))
       .innerJoin(assignments, eq(assignments.id, submissions.assignmentId))
-      .leftJoin(
-        scores,
-        and(
-          eq(scores.attempt, submissions.attempt),
-          eq(scores.judge, assignments.judge),
-          eq(scores.engine, this.#versions.engine),
-          eq(scores.scoring, this.#versions.scoring),
-        ),
-      )
+      .leftJoin(scores, this.#scoreOf())
       .where(and(...only))
       .orderBy(desc(submissions.received), desc(submissions.id));
     const rows = await (filter.most === undefined ? query : query.limit(filter.most));
     return rows as Handed[];
+  }
+
+  /** How much is handed in, and how much of it has a score by this program's versions. */
+  async progress(): Promise<{ handed: number; scored: number }> {
+    const [row] = await this.db
+      .select({ handed: count(submissions.id), scored: count(scores.attempt) })
+      .from(submissions)
+      .innerJoin(assignments, eq(assignments.id, submissions.assignmentId))
+      .leftJoin(scores, this.#scoreOf())
+      .where(eq(submissions.classId, this.id));
+    return row ?? { handed: 0, scored: 0 };
   }
 
   /** Other submissions of this class with the same hand. Pose equality; the one place where a search for near twins goes in. */
@@ -337,6 +340,16 @@ export class ClassDesk {
       return JSON.stringify(before) === JSON.stringify(after) ? [] : [{ ...which, before, after }];
     });
     return { compared: rows.length, differing };
+  }
+
+  /** The score of a submission by this program's versions. */
+  #scoreOf(): SQL | undefined {
+    return and(
+      eq(scores.attempt, submissions.attempt),
+      eq(scores.judge, assignments.judge),
+      eq(scores.engine, this.#versions.engine),
+      eq(scores.scoring, this.#versions.scoring),
+    );
   }
 
   #isTrainee(id: string): SQL | undefined {

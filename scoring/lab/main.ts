@@ -2,7 +2,8 @@ import { availableParallelism, hostname } from 'node:os';
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import pino, { type Logger } from 'pino';
 import { InputError } from '../index.ts';
-import { openLab } from './lab.ts';
+import { fillDemo } from './demo.ts';
+import { type Lab, openLab } from './lab.ts';
 import { newCode } from './passwords.ts';
 import { runRebuild } from './run-rebuild.ts';
 import { runWorker } from './run-worker.ts';
@@ -33,6 +34,7 @@ interface ServeFlags {
   cert?: string;
   key?: string;
   behindProxy: boolean;
+  demo: boolean;
 }
 
 function program(env: Environment): Command {
@@ -50,6 +52,7 @@ function program(env: Environment): Command {
     .option('--cert <file>', 'certificate in PEM form, for https')
     .option('--key <file>', 'its key')
     .option('--behind-proxy', 'believe X-Forwarded-For and X-Forwarded-Proto of a reverse proxy', false)
+    .option('--demo', 'fill an empty lab with an invented class to look round in', false)
     .action((o: ServeFlags) => runServe(o, env));
   lab
     .command('worker')
@@ -89,11 +92,13 @@ async function runServe(o: ServeFlags, env: Environment): Promise<void> {
       { path: '', found: 'one without the other', allowed: 'both, or neither' },
     ]);
   }
+  // An invented class never lands among a school's own.
+  const folder = o.demo && o.data === DATA_FOLDER ? `${DATA_FOLDER}-demo` : o.data;
   const tls = o.cert === undefined || o.key === undefined ? null : { cert: o.cert, key: o.key };
   const log = logger(env);
   const setupCode = newCode();
   const lab = await openLab({
-    folder: o.data,
+    folder,
     databaseUrl: env.DATABASE_URL ?? null,
     threads: o.threads,
     slowest_s: env.LAB_SLOWEST_S,
@@ -106,16 +111,16 @@ async function runServe(o: ServeFlags, env: Environment): Promise<void> {
       requestsAMinute: env.LAB_REQUESTS,
     },
   });
-  const served = await serve(lab, { ...o, tls }).catch(async (cause) => {
-    await lab.stop();
-    throw cause;
-  });
+  const demo = o.demo ? await fillDemo(lab.parts, new Date()).catch((cause) => undone(lab, cause)) : null;
+  demo?.filled.catch((cause) => log.error(cause, 'the invented class is not whole'));
+  const served = await serve(lab, { ...o, tls }).catch((cause) => undone(lab, cause));
   say(`The lab is at ${addresses({ ...o, tls }, served.port).join('  ')}`);
   say(
-    `Instructors: add lab/ to the address. Data: ${o.data}${env.DATABASE_URL === undefined ? '' : ' and PostgreSQL'}`,
+    `Instructors: add lab/ to the address. Data: ${folder}${env.DATABASE_URL === undefined ? '' : ' and PostgreSQL'}`,
   );
   const me = await lab.app.request('/api/me');
-  if (((await me.json()) as { setup: boolean }).setup)
+  if (demo !== null) say(`Invented class. Sign in as ${demo.instructor} with ${demo.password}`);
+  else if (((await me.json()) as { setup: boolean }).setup)
     say(`Nobody is here yet. Code for the first instructor: ${setupCode}`);
   say('Stop with Ctrl+C.');
   await untilStopped();
@@ -123,6 +128,12 @@ async function runServe(o: ServeFlags, env: Environment): Promise<void> {
   setTimeout(() => process.exit(1), STOP_MS).unref();
   await served.close();
   await lab.stop();
+}
+
+/** What was opened is closed before the fault goes on its way. */
+async function undone(lab: Lab, cause: unknown): Promise<never> {
+  await lab.stop();
+  throw cause;
 }
 
 /** Until somebody or something asks this process to end. */

@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { createServer as createSecureServer } from 'node:https';
 import { networkInterfaces } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { serve as serveApp } from '@hono/node-server';
 import { serveStatic } from '@hono/node-server/serve-static';
@@ -30,6 +31,7 @@ export async function serve(lab: Lab, o: ServeOptions): Promise<Served> {
   const { app } = lab;
   if (existsSync(PAGES)) {
     app.get('/lab', (c) => c.redirect('/lab/'));
+    for (const path of ['/', '/index.html'] as const) app.get(path, (c) => c.html(benchPage()));
     app.use('*', serveStatic({ root: PAGES }));
   }
   const tls = o.tls === null ? null : { cert: readPem(o.tls.cert), key: readPem(o.tls.key) };
@@ -59,6 +61,12 @@ export async function serve(lab: Lab, o: ServeOptions): Promise<Served> {
       reject(new InputError('--port', [{ path: '', found, allowed: 'a free port of this machine' }]));
     });
   });
+}
+
+/** The game's page with the word that tells it that a lab serves it: only then does it offer to join a class. */
+function benchPage(): string {
+  const html = readFileSync(join(PAGES, 'index.html'), 'utf8');
+  return html.replace('</title>', '</title>\n    <meta name="toehold-lab" content="here" />');
 }
 
 /** Addresses to print for the class. */

@@ -2,14 +2,14 @@ import { randomBytes } from 'node:crypto';
 import { and, eq, gt, lt } from 'drizzle-orm';
 import { digestOf } from './digests.ts';
 import type { Db } from './store.ts';
-import { instructors, sessions, trainees } from './tables.ts';
+import { classes, instructors, sessions, trainees } from './tables.ts';
 
 /** Who a request comes from. */
 export type Who =
   | { role: 'nobody' }
   | { role: 'worker' }
   | { role: 'instructor'; id: string; name: string; csrf: string }
-  | { role: 'trainee'; id: string; name: string; classId: string; csrf: string };
+  | { role: 'trainee'; id: string; name: string; classId: string; className: string; csrf: string };
 
 /** A working day: laptops are shared. */
 export const SESSION_S = 12 * 3600;
@@ -34,17 +34,18 @@ export class Sessions {
 
   async who(token: string): Promise<Who> {
     const [row] = await this.#db
-      .select({ csrf: sessions.csrf, instructor: instructors, trainee: trainees })
+      .select({ csrf: sessions.csrf, instructor: instructors, trainee: trainees, className: classes.name })
       .from(sessions)
       .leftJoin(instructors, eq(instructors.id, sessions.instructorId))
       .leftJoin(trainees, eq(trainees.id, sessions.traineeId))
+      .leftJoin(classes, eq(classes.id, trainees.classId))
       .where(and(eq(sessions.token, digestOf(token)), gt(sessions.ends, new Date())));
     if (row?.instructor) {
       return { role: 'instructor', id: row.instructor.id, name: row.instructor.name, csrf: row.csrf };
     }
     if (row?.trainee) {
       const { id, name, classId } = row.trainee;
-      return { role: 'trainee', id, name, classId, csrf: row.csrf };
+      return { role: 'trainee', id, name, classId, className: row.className ?? '', csrf: row.csrf };
     }
     return { role: 'nobody' };
   }

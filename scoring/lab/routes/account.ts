@@ -19,6 +19,10 @@ const me = z
   .object({
     role: z.enum(['nobody', 'instructor', 'trainee']),
     name: z.string().nullable(),
+    /** Of the person; what waits in a shared browser to be sent is told apart by it. */
+    id: z.string().nullable(),
+    /** Name of a trainee's class. */
+    class: z.string().nullable(),
     /** To be sent back as `x-csrf` with everything that changes something. */
     csrf: z.string().nullable(),
     /** No instructor yet: the first is made with the code printed where the lab was started. */
@@ -58,9 +62,16 @@ export function accountRoutes(app: OpenAPIHono<LabEnv>, parts: Parts, guesses: G
     async (c) => {
       const { who } = c.var;
       if (who.role === 'instructor' || who.role === 'trainee') {
-        return c.json({ role: who.role, name: who.name, csrf: who.csrf, setup: false }, 200);
+        const { role, name, id, csrf } = who;
+        return c.json(
+          { role, name, id, class: who.role === 'trainee' ? who.className : null, csrf, setup: false },
+          200,
+        );
       }
-      return c.json({ role: 'nobody' as const, name: null, csrf: null, setup: await noInstructor() }, 200);
+      return c.json(
+        { role: 'nobody' as const, name: null, id: null, class: null, csrf: null, setup: await noInstructor() },
+        200,
+      );
     },
   );
 
@@ -87,10 +98,8 @@ export function accountRoutes(app: OpenAPIHono<LabEnv>, parts: Parts, guesses: G
         await tx.insert(instructors).values({ id, name, password: hash, made: new Date() });
         await note(tx, c.var.who, { did: 'first instructor made', detail: { instructor: id } });
       });
-      return c.json(
-        { role: 'instructor' as const, name, csrf: await enter(c, { instructorId: id }), setup: false },
-        200,
-      );
+      const csrf = await enter(c, { instructorId: id });
+      return c.json({ role: 'instructor' as const, name, id, class: null, csrf, setup: false }, 200);
     },
   );
 
@@ -138,7 +147,7 @@ export function accountRoutes(app: OpenAPIHono<LabEnv>, parts: Parts, guesses: G
       }
       const csrf = await enter(c, { instructorId: row.id });
       await note(db, { role: 'instructor', id: row.id, name, csrf: '' }, { did: 'logged in' });
-      return c.json({ role: 'instructor' as const, name: row.name, csrf, setup: false }, 200);
+      return c.json({ role: 'instructor' as const, name: row.name, id: row.id, class: null, csrf, setup: false }, 200);
     },
   );
 
@@ -183,7 +192,8 @@ export function accountRoutes(app: OpenAPIHono<LabEnv>, parts: Parts, guesses: G
         throw new Refusal(401, 'pin', 'Marks count in this class: join with the six digits your instructor gave you.');
       }
       const csrf = await enter(c, { traineeId: row.trainee.id });
-      return c.json({ role: 'trainee' as const, name: row.trainee.name, csrf, setup: false }, 200);
+      const { id, name: asOnRoster } = row.trainee;
+      return c.json({ role: 'trainee' as const, name: asOnRoster, id, class: row.class.name, csrf, setup: false }, 200);
     },
   );
 

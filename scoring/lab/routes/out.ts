@@ -1,6 +1,6 @@
 import { createRoute, type OpenAPIHono, z } from '@hono/zod-openapi';
 import { stringify } from 'csv-stringify/sync';
-import { classSheet, rowsCsv, rowsJsonl } from '../../node/index.ts';
+import { classSheet, faultName, rowsCsv, rowsJsonl } from '../../node/index.ts';
 import { type LabEnv, only } from '../access.ts';
 import { note } from '../audit.ts';
 import type { ClassDesk } from '../class-desk.ts';
@@ -42,6 +42,8 @@ export function outRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
               median: z.number().nullable(),
               spread: z.object({ from: z.number(), to: z.number() }).nullable(),
               commonFault: z.string().nullable(),
+              /** The same in words. */
+              commonFaultSays: z.string().nullable(),
             }),
           ),
           commonFault: z.object({ code: z.string(), trainees: z.number(), attempts: z.number() }).nullable(),
@@ -78,6 +80,7 @@ export function outRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
               median,
               spread,
               commonFault,
+              commonFaultSays: commonFault === null ? null : faultName(commonFault),
             }),
           ),
           commonFault: sheet.commonFault,

@@ -87,7 +87,7 @@ export class Person {
     });
     const set = answer.headers.get('set-cookie');
     if (set !== null) this.cookie = set.split(';')[0]!;
-    const text = await answer.text();
+    const text = await textOf(answer);
     const json = /^application\/json\b/.test(answer.headers.get('content-type') ?? '');
     const parsed = json ? JSON.parse(text) : {};
     if (typeof parsed.csrf === 'string') this.csrf = parsed.csrf;
@@ -105,6 +105,15 @@ export class Person {
     const bytes = recording instanceof Uint8Array ? recording : bytesOf(recording);
     return this.ask('PUT', `/api/my/assignments/${assignmentId}/attempts/${digestOf(bytes)}`, bytes);
   }
+}
+
+/** The whole of an answer; of one that goes on for ever its first piece. */
+async function textOf(answer: Response): Promise<string> {
+  if (answer.headers.get('content-type') !== 'text/event-stream') return answer.text();
+  const reader = answer.body!.getReader();
+  const { value } = await reader.read();
+  await reader.cancel();
+  return new TextDecoder().decode(value);
 }
 
 export interface TestClass {
