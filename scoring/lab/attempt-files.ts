@@ -5,7 +5,7 @@ import type { Disk } from './disk.ts';
 import { type Receipt, receiptSchema } from './receipt.ts';
 
 /** What kinds of file a data folder holds, each in a folder of its own, spread over 256 by the first two digits of their names. */
-const KINDS = ['attempts', 'receipts', 'judges'] as const;
+export const KINDS = ['attempts', 'receipts', 'judges'] as const;
 type Kind = (typeof KINDS)[number];
 
 /** A file that is there and cannot be used. */

@@ -5,6 +5,7 @@ import { InputError } from '../index.ts';
 import { fillDemo } from './demo.ts';
 import { type Lab, openLab } from './lab.ts';
 import { newCode } from './passwords.ts';
+import { runBackup } from './run-backup.ts';
 import { runRebuild } from './run-rebuild.ts';
 import { runWorker } from './run-worker.ts';
 import { addresses, serve } from './serve.ts';
@@ -65,6 +66,16 @@ function program(env: Environment): Command {
     .description('Puts every attempt that has a receipt on the disk back into the database. The lab must be stopped.')
     .addOption(data())
     .action((o: { data: string }) => runRebuild({ ...o, env, say }));
+  for (const [what, says] of [
+    ['backup', 'Writes tables and files into an empty folder. The lab must be stopped, unless it is on PostgreSQL.'],
+    ['restore', 'Fills an empty lab from such a folder, whichever database either has.'],
+  ] as const) {
+    lab
+      .command(`${what} <folder>`)
+      .description(says)
+      .addOption(data())
+      .action((folder: string, o: { data: string }) => runBackup(what, { ...o, folder, env, say }));
+  }
   return lab;
 }
 

@@ -86,7 +86,7 @@ beforeAll(async () => {
       return { method: method.toUpperCase(), path, access: o['x-access'], parameters: o.parameters ?? [], body };
     }),
   );
-});
+}, 180_000);
 afterAll(async () => {
   await t.end();
   await stopServer();

@@ -35,7 +35,7 @@ describe(`a school on the ${KIND} store`, () => {
     tern = await newClass(maud, 'Tern Dock, mornings', ['Ines Calder', 'Tomás Okafor', 'Wren Hollis']);
     ines = await joined(t.lab, tern.code, '  ines  CALDER ');
     tomas = await joined(t.lab, tern.code.toLowerCase(), 'Tomás Okafor');
-  });
+  }, 180_000);
   afterAll(() => t.end());
 
   it('makes the first instructor once, by the code alone', async () => {

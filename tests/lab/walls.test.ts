@@ -62,7 +62,7 @@ beforeAll(async () => {
   ).flatMap(([path, methods]) =>
     Object.entries(methods).map(([method, o]) => ({ method: method.toUpperCase(), path, access: o['x-access'] })),
   );
-});
+}, 180_000);
 afterAll(async () => {
   await t.end();
   await stopServer();
