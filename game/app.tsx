@@ -1,5 +1,6 @@
 import { useSignalEffect } from '@preact/signals';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Lesson } from './core/session/lesson.ts';
 import type { Session } from './core/session/session.ts';
 import { words } from './locale/index.ts';
 import { announcement, besideCoupon, finished } from './page.ts';
@@ -8,11 +9,15 @@ import { AidsDialog } from './panels/aids.tsx';
 import { BeatSheet } from './panels/beat-sheet.tsx';
 import { Cautions } from './panels/cautions.tsx';
 import { CutPanel } from './panels/cut.tsx';
+import { dropped, isClass } from './panels/desk/class-files.ts';
+import { deskTab } from './panels/desk/tab.ts';
+import { DeskDialog } from './panels/desk-later.ts';
 import type { DialogName } from './panels/dialog.tsx';
 import { couponFile } from './panels/dropped.ts';
 import { Findings } from './panels/findings.tsx';
 import { type Drive, JointPane } from './panels/joint-pane.tsx';
 import { LensPane } from './panels/lens-pane.tsx';
+import { LessonCard } from './panels/lesson-card.tsx';
 import { ProblemNote } from './panels/problem.tsx';
 import { CouponDialog, MeasureDialog } from './panels/real-later.ts';
 import { darkPage } from './panels/room-light.ts';
@@ -28,7 +33,7 @@ function isOfCoupon(file: File): boolean {
 }
 
 /** One screen, three zones: the joint, the cut, and below it what the attempt says. */
-export function App({ session, drive }: { session: Session; drive: Drive }) {
+export function App({ session, lesson, drive }: { session: Session; lesson: Lesson; drive: Drive }) {
   const [dialog, setDialog] = useState<DialogName>(null);
   const head = useRef<HTMLElement>(null);
   const close = () => setDialog(null);
@@ -57,6 +62,14 @@ export function App({ session, drive }: { session: Session; drive: Drive }) {
     const over = (event: DragEvent) => event.preventDefault();
     const drop = (event: DragEvent) => {
       event.preventDefault();
+      const items = event.dataTransfer?.items;
+      if (items && isClass(items)) {
+        const files = dropped(items);
+        deskTab.value = 'class';
+        setDialog('desk');
+        void session.desk.addClass(files);
+        return;
+      }
       const file = event.dataTransfer?.files[0];
       if (!file) return;
       if (!isOfCoupon(file)) void session.opener.file(file);
@@ -89,11 +102,13 @@ export function App({ session, drive }: { session: Session; drive: Drive }) {
           <BeatSheet session={session} />
         </div>
       </main>
+      <LessonCard lesson={lesson} />
       <ProblemNote />
       <Notices session={session} />
       {dialog === 'attempts' && <ShelfDialog session={session} close={close} />}
+      {dialog === 'desk' && <DeskDialog session={session} close={close} />}
       {dialog === 'aids' && <AidsDialog close={close} />}
-      {dialog === 'about' && <AboutDialog close={close} />}
+      {dialog === 'about' && <AboutDialog lesson={lesson} close={close} />}
       {dialog === 'measure' && <MeasureDialog session={session} close={close} />}
       {dialog === 'coupon' && <CouponDialog session={session} kept={besideCoupon.value} close={close} />}
       <Cautions />

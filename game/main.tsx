@@ -8,18 +8,28 @@ import './style/panels.css';
 import './style/dialogs.css';
 import './style/landscape.css';
 import './style/lens.css';
+import './style/lesson.css';
+import './style/logbook.css';
+import './style/desk.css';
+import './style/print.css';
 import { render } from 'preact';
 import { App } from './app.tsx';
 import { FrameLoop } from './browser/frame-loop.ts';
 import { browserPorts } from './browser/ports.ts';
+import { Lesson } from './core/session/lesson.ts';
 import { Session } from './core/session/session.ts';
 import { page } from './page.ts';
 
 const host = document.getElementById('bench');
 const session = new Session(browserPorts, page);
+const lesson = new Lesson(session, page);
 if (host)
   render(
-    <App session={session} drive={(stage, pane) => new FrameLoop(session, page, browserPorts.clock, stage, pane)} />,
+    <App
+      session={session}
+      lesson={lesson}
+      drive={(stage, pane) => new FrameLoop(session, page, browserPorts.clock, stage, pane)}
+    />,
     host,
   );
 // A school's lab says in the page that it serves it; anywhere else there is nobody to join.

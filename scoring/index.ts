@@ -2,6 +2,17 @@
 
 export { type Attempt, attemptOf } from './attempt/attempt.ts';
 export { Trace } from './attempt/trace.ts';
+export { type Entry, LATEST, type TraineeRow } from './class/entry.ts';
+export { faultName } from './class/faults.ts';
+export { type AttemptName, attemptFileName, personSaid, readAttemptName, wordsInName } from './class/file-name.ts';
+export { FIRST_RULE, type First } from './class/first-three.ts';
+export { type OnRoster, person, readRoster } from './class/roster.ts';
+export { rowsCsv, rowsJsonl } from './class/rows.ts';
+export { type Answer, answerFor, type BadFile, byFile, type Judge, type Scored, scoreBytes } from './class/scored.ts';
+export { type ClassSheet, classSheet } from './class/sheet.ts';
+export { sheetCsv } from './class/sheet-csv.ts';
+export { commonSaid, headline, sheetText, TABLE_HEAD, tableCells } from './class/sheet-text.ts';
+export { isTaken, MOST_FILES, refusePacked } from './class/taken.ts';
 export { type SectionSvgOptions, sectionSvg } from './draw/section-svg.ts';
 export { type StripSvgOptions, stripSvg } from './draw/strip-svg.ts';
 export { FREE_NAME, type FreeChoice, freeExercise } from './exercises/free.ts';
@@ -35,7 +46,24 @@ export { openedRoot, type RootPlace, Survey } from './measures/bead/survey.ts';
 export { type PlusMinusName, plusMinus, plusMinusAt } from './measures/precision.ts';
 export { type Reading, readSection } from './measures/section/station.ts';
 export { attemptHtml } from './papers/attempt-html.ts';
-export { type AttemptPaper, attemptPaper, type PaperLine, type PaperOptions } from './papers/attempt-paper.ts';
+export {
+  type AttemptPaper,
+  attemptPaper,
+  attemptPaperOf,
+  type Judged,
+  type PaperLine,
+  type PaperOptions,
+} from './papers/attempt-paper.ts';
+export { classHtml } from './papers/class-html.ts';
+export {
+  type ClassPaper,
+  classPaper,
+  classPaperWith,
+  type FirstCut,
+  type FirstOnPaper,
+  firstCut,
+  type OpenFile,
+} from './papers/class-paper.ts';
 export { profileNamed, profiles } from './profiles/ready.ts';
 export { mapOf, middleSentences, RANGE_CAUTION, RANGE_LABEL, type RangeMap, workingRange } from './range/map.ts';
 export { pointsOf, type RangePlan, type RangePoint } from './range/plan.ts';
@@ -57,7 +85,7 @@ export {
   type Rule,
 } from './schema/profile.ts';
 export { type Cut, type ProvedAdvice, type ProvedResult, provedResultSchema, type Trial } from './schema/proved.ts';
-export { readExercise, readProfile, readRecording } from './schema/read.ts';
+export { parseJson, readExercise, readProfile, readRecording } from './schema/read.ts';
 export { type AttemptRecording, checkRecording, recordingSchema } from './schema/recording.ts';
 export {
   type Advice,
@@ -80,6 +108,9 @@ export {
 } from './schema/result.ts';
 export type { Consistency, Station } from './schema/station.ts';
 export { type JudgeOptions, judgeAttempt, type ScoreOptions, scoreAttempt } from './score.ts';
+export { applyChange, knobsOf } from './trials/apply.ts';
 export { type ProveOptions, proveAdvice } from './trials/prove-advice.ts';
+export { inSteps, type Knob, steps as knobSteps } from './trials/steps.ts';
 export { endSentences } from './words/ends.ts';
 export { CAUTIONS, NOT_MODELLED } from './words/statements.ts';
+export { changeSaid } from './words/trials.ts';

@@ -7,14 +7,9 @@ const TAKEN_MS = 10_000;
 
 /** Files to and from the user; nothing is sent anywhere. */
 export const browserFiles: Files = {
-  save(content, name) {
-    const address = URL.createObjectURL(new Blob([JSON.stringify(content)], { type: 'application/json' }));
-    const link = document.createElement('a');
-    link.href = address;
-    link.download = name;
-    link.click();
-    setTimeout(() => URL.revokeObjectURL(address), TAKEN_MS);
-  },
+  save: (content, name) => handOver(JSON.stringify(content), name, 'application/json'),
+
+  saveAs: handOver,
 
   /** The picture's size is read from its first bytes before any of it is unpacked. */
   async openPicture(blob, name) {
@@ -37,3 +32,12 @@ export const browserFiles: Files = {
 
   closePicture: ({ address }) => URL.revokeObjectURL(address),
 };
+
+function handOver(content: string | Uint8Array, name: string, type: string): void {
+  const address = URL.createObjectURL(new Blob([content as BlobPart], { type }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), TAKEN_MS);
+}

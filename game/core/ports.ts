@@ -1,4 +1,5 @@
 import type { BenchAnswer, BenchRequest } from './bench/protocol.ts';
+import type { HandAnswer, HandTask } from './desk/tasks.ts';
 import type { AttemptEntry, StoredAttempt, StoredCoupon } from './session/shelf.ts';
 import type { DraftChunk, DraftHead } from './session/unfinished.ts';
 
@@ -29,6 +30,23 @@ export interface BenchLine {
 
 /** @param broken told when the bench itself breaks (it could not be loaded, or ran out of memory) */
 export type OpenBench = (hear: (answer: BenchAnswer) => void, broken: (message: string) => void) => BenchLine;
+
+/** A helping hand at the desk: does one task after another, away from the page. */
+export interface HandLine {
+  ask(task: HandTask, transfer?: Transferable[]): void;
+  close(): void;
+}
+
+/** @param broken told when the hand itself breaks; what it was at is then not answered */
+export type OpenHand = (hear: (answer: HandAnswer) => void, broken: (message: string) => void) => HandLine;
+
+/** What papers are printed by. */
+export interface Papers {
+  /** Prints a complete page of HTML by the browser's own dialog. */
+  print(html: string): void;
+  /** Asked for a paper when the user prints by the browser's own key or menu; null leaves the page as it stands. */
+  onPrint(paper: () => string | null): void;
+}
 
 /**
  * What this browser keeps of attempts. It holds what it is given and judges nothing; what it hands out may be spoilt. Everything rejects
@@ -71,7 +89,18 @@ export interface PreferenceStore {
 export interface ChosenFile {
   readonly name: string;
   readonly size: number;
+  /** When it was last changed, ms since the epoch. */
+  readonly lastModified: number;
   text(): Promise<string>;
+  /** All of it. Rejects where it can no longer be read: taken away, or on a stick that was pulled out. */
+  arrayBuffer(): Promise<ArrayBuffer>;
+}
+
+/** Files of a folder, or several chosen together. */
+export interface ChosenFiles {
+  files: ChosenFile[];
+  /** Subfolders, which are not looked into. */
+  folders: string[];
 }
 
 /** A picture of a coupon, unpacked in this page only. */
@@ -87,6 +116,8 @@ export interface CouponPicture {
 export interface Files {
   /** Hands something to the user as a JSON file. */
   save(content: object, name: string): void;
+  /** Hands something to the user as it is. */
+  saveAs(content: string | Uint8Array, name: string, type: string): void;
   /**
    * Opens a picture without sending it anywhere.
    * @throws InputError or PictureProblem when it is no picture, too large or damaged
@@ -113,6 +144,10 @@ export interface Persistence {
 export interface Ports {
   clock: Clock;
   openBench: OpenBench;
+  openHand: OpenHand;
+  /** How many hands this machine has room for beside the page. */
+  hands: number;
+  papers: Papers;
   attempts: AttemptStore;
   coupons: CouponStore;
   preferences: PreferenceStore;

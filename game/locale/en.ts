@@ -2,9 +2,14 @@ import type { GasName, Recording, WeaveOptions } from '../../engine/index.ts';
 import type { Line, Result, Verdict } from '../../scoring/index.ts';
 import type { PictureProblem, Problem, Refusal } from '../core/session/problem.ts';
 import type { Announcement, Notice } from '../core/session/state.ts';
+import { desk } from './desk.ts';
 import { lensWords } from './lens.ts';
+import { lessonWords } from './lesson.ts';
+import { logbookWords } from './logbook.ts';
 import { oneDecimal, seconds, twoDecimals, whole } from './numbers.ts';
 import { sheets } from './sheets.ts';
+
+import { whatIfWords } from './what-if.ts';
 
 type Side = 'A' | 'B' | null;
 type Kind = 'tee' | 'lap' | 'corner';
@@ -28,6 +33,10 @@ export const en = {
 
   ...sheets,
   lens: lensWords,
+  lesson: lessonWords,
+  logbook: logbookWords,
+  whatIf: whatIfWords,
+  desk,
 
   top: {
     exercise: 'Exercise',
@@ -35,6 +44,7 @@ export const en = {
     attempts: 'Attempts',
     open: 'Open',
     save: 'Save',
+    print: 'Print',
     aids: 'Aids',
     help: 'About',
     weldAgain: 'Weld another',
@@ -359,6 +369,10 @@ function sayProblem(problem: Problem): string {
       return p.silent(problem.kept_s === null ? p.silentLost : p.silentKept(problem.kept_s));
     case 'coupon-not-kept':
       return p.couponNotKept;
+    case 'no-such-change':
+      return en.whatIf.cannot(problem.change);
+    case 'logbook-left-out':
+      return en.logbook.leftOut(problem.count);
     case 'bench-refused':
     case 'unexpected':
       return problem.message;

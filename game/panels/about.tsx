@@ -1,4 +1,6 @@
+import type { Lesson } from '../core/session/lesson.ts';
 import { words } from '../locale/index.ts';
+import { preferences } from '../page.ts';
 import { Dialog } from './dialog.tsx';
 
 const a = words.about;
@@ -9,10 +11,22 @@ function notices(): string | null {
   return place instanceof HTMLTemplateElement ? place.content.textContent : null;
 }
 
-export function AboutDialog({ close }: { close: () => void }) {
+export function AboutDialog({ lesson, close }: { lesson: Lesson; close: () => void }) {
   const text = notices();
+  const kept = preferences.value.lesson;
   return (
     <Dialog title={a.title} close={close}>
+      <p>
+        <button
+          type="button"
+          onClick={() => {
+            close();
+            lesson.begin();
+          }}
+        >
+          {kept === 'done' ? words.lesson.again : kept === null ? words.lesson.begin : words.lesson.goOn}
+        </button>
+      </p>
       <h3>{a.how}</h3>
       <ol>
         {a.steps.map((step) => (

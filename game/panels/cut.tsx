@@ -14,12 +14,14 @@ import {
   readingsHidden,
   revealedAt,
   shelf,
+  whatIf,
 } from '../page.ts';
 import { CutReadings } from './cut-readings.tsx';
 import type { DialogName } from './dialog.tsx';
 import { Drawing } from './drawing.tsx';
 import { cutLetter } from './joint-marks.tsx';
 import { CouponBeside } from './real-later.ts';
+import { WhatIfSelect } from './what-if.tsx';
 import { timeOfDay } from './when.ts';
 
 /** The section at the cutting line, and beside it another attempt's at the same height, or a real coupon. */
@@ -50,6 +52,7 @@ export function CutPanel({ session, openDialog }: { session: Session; openDialog
             {words.cut.measure}
           </button>
         )}
+        {done && <WhatIfSelect session={session} />}
         {(done || beside) && <CompareSelect session={session} openDialog={openDialog} />}
       </div>
       <div class={beside ? 'plates two' : coupon ? 'plates real' : 'plates'}>
@@ -63,7 +66,7 @@ export function CutPanel({ session, openDialog }: { session: Session; openDialog
             <Drawing
               cut={otherCut.value}
               leads={false}
-              caption={`${beside.title ?? words.shelf.untitled}; ${words.cut.difference}`}
+              caption={`${besideTitle(beside.title)}; ${words.cut.difference}`}
               against={cut.value}
             />
           ) : (
@@ -79,6 +82,12 @@ export function CutPanel({ session, openDialog }: { session: Session; openDialog
       </div>
     </section>
   );
+}
+
+function besideTitle(title: string | null): string {
+  const change = whatIf.value;
+  if (change) return words.whatIf.yours(change, exercise.value.joint.kind);
+  return title ?? words.shelf.untitled;
 }
 
 /** The choice that opens the sheet for a coupon not yet marked. */
@@ -104,7 +113,7 @@ function CompareSelect({ session, openDialog }: { session: Session; openDialog: 
     <label class="compare">
       {words.cut.compare}{' '}
       <select
-        value={besideCoupon.value?.id ?? other.value?.id ?? ''}
+        value={besideCoupon.value?.id ?? (whatIf.value ? '' : (other.value?.id ?? ''))}
         onChange={(event) => {
           const { value } = event.currentTarget;
           // Nothing lies beside the cut until the coupon has been marked and kept.

@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 
 /** The sheets that can be laid over the bench; null: none. */
-export type DialogName = 'attempts' | 'aids' | 'about' | 'measure' | 'coupon' | null;
+export type DialogName = 'attempts' | 'aids' | 'about' | 'measure' | 'coupon' | 'desk' | null;
 
 interface Props {
   title: string;

@@ -4,12 +4,13 @@ import type { Line, Result } from '../../scoring/index.ts';
 import type { Session } from '../core/session/session.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal, trimmed, whole } from '../locale/numbers.ts';
-import { besideCoupon, busy, exercise, finished, result, stage } from '../page.ts';
+import { besideCoupon, busy, exercise, finished, otherResult, result, stage, whatIf } from '../page.ts';
 import { type Flag, flagNumber, flagsOf } from './flags.ts';
 import { HandTable } from './hand-table.tsx';
 import { CouponFindings } from './real-later.ts';
 import { ShowMe } from './ruling.tsx';
 import { VerdictMark } from './verdict-mark.tsx';
+import { BesideCell, BesideNote } from './what-if.tsx';
 import { useWholeRows } from './whole-rows.ts';
 
 const w = words.findings;
@@ -48,6 +49,7 @@ export function Findings({ session }: { session: Session }) {
       data-testid="findings"
       inert={stage.value === 'replay' && matchMedia(COVERED).matches}
     >
+      <BesideNote />
       <More session={session} found={found} />
       <Lines session={session} lines={found.lines} flags={flags} />
       {besideCoupon.value && <CouponFindings kept={besideCoupon.value} />}
@@ -106,6 +108,11 @@ function Lines({ session, lines, flags }: { session: Session; lines: readonly Li
           <th scope="col" class="number">
             {w.head.reading}
           </th>
+          {otherResult.value && (
+            <th scope="col" class="number">
+              {whatIf.value ? words.whatIf.changed : words.whatIf.other}
+            </th>
+          )}
           <th scope="col" class="number">
             {w.head.limit}
           </th>
@@ -127,6 +134,7 @@ function Lines({ session, lines, flags }: { session: Session; lines: readonly Li
               <td class="number">
                 {reading(line.reading, line.unit)} <span class="unit">± {reading(line.plusMinus, line.unit)}</span>
               </td>
+              {otherResult.value && <BesideCell line={line} />}
               <td class="number">
                 <span class="unit">{line.sense === 'at most' ? '≤' : '≥'} </span>
                 {reading(line.limit, line.unit)} <span class="unit">{line.unit === 'deg' ? '°' : line.unit}</span>

@@ -1,8 +1,10 @@
+import { useState } from 'preact/hooks';
 import type { Session } from '../core/session/session.ts';
 import type { AttemptEntry } from '../core/session/shelf.ts';
 import { words } from '../locale/index.ts';
 import { persistent, shelf, unfinished } from '../page.ts';
 import { Dialog } from './dialog.tsx';
+import { Logbook } from './logbook.tsx';
 import { UnfinishedList } from './unfinished.tsx';
 import { VerdictMark } from './verdict-mark.tsx';
 import { dayAndTime } from './when.ts';
@@ -11,8 +13,30 @@ const w = words.shelf;
 
 /** Attempts this browser keeps. */
 export function ShelfDialog({ session, close }: { session: Session; close: () => void }) {
+  const [log, setLog] = useState(false);
   return (
-    <Dialog title={w.title} close={close}>
+    <Dialog title={log ? words.logbook.title : w.title} close={close}>
+      <p class="leaves">
+        <button type="button" aria-pressed={!log} onClick={() => setLog(false)}>
+          {words.logbook.list}
+        </button>
+        <button type="button" aria-pressed={log} onClick={() => setLog(true)}>
+          {words.logbook.title}
+        </button>
+      </p>
+      {log ? <Logbook session={session} opened={close} /> : <Kept session={session} close={close} />}
+      <p class="buttons">
+        <button type="button" class="strong" onClick={close}>
+          {words.about.close}
+        </button>
+      </p>
+    </Dialog>
+  );
+}
+
+function Kept({ session, close }: { session: Session; close: () => void }) {
+  return (
+    <>
       {unfinished.value.length > 0 && (
         <>
           <h3>{words.unfinished.heading}</h3>
@@ -31,12 +55,7 @@ export function ShelfDialog({ session, close }: { session: Session; close: () =>
       <p class="unit">
         {persistent.value === null ? w.unasked : persistent.value ? w.persistent : w.clearable} {w.drop}
       </p>
-      <p class="buttons">
-        <button type="button" class="strong" onClick={close}>
-          {words.about.close}
-        </button>
-      </p>
-    </Dialog>
+    </>
   );
 }
 

@@ -2,7 +2,8 @@ import { useRef } from 'preact/hooks';
 import { exercises } from '../../scoring/index.ts';
 import type { Session } from '../core/session/session.ts';
 import { words } from '../locale/index.ts';
-import { exercise, finished, level, preferences, robotWelding, torchState } from '../page.ts';
+import { exercise, finished, level, paper, preferences, robotWelding, torchState } from '../page.ts';
+import { deskTab } from './desk/tab.ts';
 import type { DialogName } from './dialog.tsx';
 
 const t = words.top;
@@ -33,6 +34,24 @@ export function TopBar({ session, openDialog }: { session: Session; openDialog: 
       <span class="level" title={words.level.long(level.value)} data-testid="level-short">
         {words.level.short(level.value, preferences.value.ownGuides)}
       </span>
+      {preferences.value.trainee !== null && (
+        <button
+          type="button"
+          class="who"
+          title={words.desk.trainees.whoTitle}
+          data-testid="who"
+          onClick={() => {
+            deskTab.value = 'trainees';
+            openDialog('desk');
+          }}
+        >
+          <bdi>
+            {preferences.value.namesHidden
+              ? words.desk.trainees.hidden
+              : words.desk.trainees.who(preferences.value.trainee, preferences.value.bench)}
+          </bdi>
+        </button>
+      )}
       <nav class="actions">
         {stopped && (
           <button type="button" class="strong" onClick={() => session.again()}>
@@ -56,6 +75,12 @@ export function TopBar({ session, openDialog }: { session: Session; openDialog: 
         </button>
         <button type="button" disabled={!finished.value} onClick={() => session.save()}>
           {t.save}
+        </button>
+        <button type="button" disabled={!paper.value} onClick={() => session.desk.printReport()}>
+          {t.print}
+        </button>
+        <button type="button" onClick={() => openDialog('desk')}>
+          {words.desk.open}
         </button>
         <button type="button" onClick={() => openDialog('aids')}>
           {t.aids}

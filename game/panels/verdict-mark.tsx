@@ -9,14 +9,14 @@ const SHAPES: Record<Verdict, string> = {
   'no verdict': 'M2 7h10',
 };
 
-/** A verdict as word and shape; colour has no part in it. */
-export function VerdictMark({ verdict }: { verdict: Verdict }) {
+/** A verdict as word and shape; colour has no part in it. @param bare the word is for listeners only, where there is no room for it */
+export function VerdictMark({ verdict, bare }: { verdict: Verdict; bare?: boolean }) {
   return (
     <span class={`verdict ${verdict.replaceAll(' ', '-')}`}>
       <svg width="14" height="14" viewBox="0 0 14 14" aria-hidden="true">
         <path d={SHAPES[verdict]} />
       </svg>
-      {words.findings.verdict[verdict]}
+      {bare ? <span class="spoken">{words.findings.verdict[verdict]}</span> : words.findings.verdict[verdict]}
     </span>
   );
 }

@@ -32,6 +32,7 @@ async function open(viewport, more = {}) {
   const page = await (await browser.newContext({ viewport, ...more })).newPage();
   await page.goto(server.resolvedUrls.local[0]);
   await page.getByRole('button', { name: 'Understood' }).click();
+  await page.getByRole('button', { name: 'Not now' }).click();
   await page.locator('.pane[data-state="idle"]').waitFor();
   return page;
 }

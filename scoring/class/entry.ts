@@ -1,7 +1,7 @@
 import type { Advice, AdviceCode, Reason } from '../schema/result.ts';
 import { faults } from './faults.ts';
-import { type AttemptName, exerciseMeant, readAttemptName } from './file-name.ts';
-import type { Scored } from './scored.ts';
+import { type AttemptName, exerciseMeant, wordsInName } from './file-name.ts';
+import { nameOf, type Scored } from './scored.ts';
 
 /** How many of the latest attempts stand for what somebody does now. */
 export const LATEST = 5;
@@ -66,7 +66,7 @@ export function entriesOf(scored: readonly Scored[]): Entry[] {
 }
 
 function entryOf(scored: Scored): Entry {
-  const name = readAttemptName(scored.file);
+  const name = nameOf(scored);
   const r = scored.result;
   const first = r.advice[0];
   const notCounted: string[] = [];
@@ -82,6 +82,8 @@ function entryOf(scored: Scored): Entry {
   if (meant !== null && judged !== null && meant !== judged) {
     mismatches.push(`named ${name.exercise}, judged as ${judged}`);
   }
+  const inside = scored.trainee === null ? null : wordsInName(scored.trainee.name);
+  if (inside !== null && inside !== name.trainee) mismatches.push(`named ${name.trainee}, the file says ${inside}`);
   for (const note of r.notes) {
     if (note.code === 'engine-differs' || note.code === 'aids') mismatches.push(sentenceStart(note.text));
   }

@@ -25,6 +25,8 @@ export function readAttemptName(file: string): AttemptName {
   const parts = file
     .normalize('NFC')
     .replace(/\.json$/i, '')
+    // A browser that saves a name a second time adds this; the attempt is the same.
+    .replace(/ ?\([0-9]{1,3}\)$/, '')
     .split('_');
   if (parts.length !== 5) return NOTHING;
   const [date, bench, trainee, exercise, attempt] = parts as [string, string, string, string, string];
@@ -43,6 +45,36 @@ function isDay(text: string): boolean {
   if (parts === null) return false;
   const day = new Date(Date.UTC(Number(parts[1]), Number(parts[2]) - 1, Number(parts[3])));
   return day.toISOString().slice(0, 10) === text;
+}
+
+/** Most characters of a name or a bench in a file's name. */
+const MOST_IN_NAME = 40;
+/** Stands where there is nothing to say; it is read back as nothing. */
+const NONE = '-';
+
+/** The name of an attempt's file, as `readAttemptName` reads it. What is not known is a hyphen. */
+export function attemptFileName(name: AttemptName): string {
+  const part = (text: string | null): string => (text === null ? null : wordsInName(text)) ?? NONE;
+  const attempt = name.attempt === null ? NONE : String(name.attempt).padStart(2, '0');
+  return `${[name.date ?? NONE, part(name.bench), part(name.trainee), part(name.exercise), attempt].join('_')}.json`;
+}
+
+/**
+ * A name or a bench as it stands in a file's name: "Inés Calder" is inés-calder, "B 2" is b-2. Letters and digits of any script stay; all
+ * else becomes a hyphen. Null where neither a letter nor a digit is in it.
+ */
+export function wordsInName(text: string): string | null {
+  const words = text
+    .normalize('NFC')
+    .toLocaleLowerCase('en')
+    .replace(/[^\p{L}\p{M}\p{N}.'’]+/gu, '-')
+    .replace(/[-.'’]{2,}/g, '-')
+    .replace(/(^|-)\p{M}+/gu, '$1');
+  const most = [...words]
+    .slice(0, MOST_IN_NAME)
+    .join('')
+    .replace(/^[-.'’]+|[-.'’]+$/g, '');
+  return WORDS.test(most) ? most : null;
 }
 
 /** "ines-calder" as said: "Ines Calder". */

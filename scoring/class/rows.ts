@@ -1,7 +1,6 @@
 import { csvText } from '../schema/csv.ts';
 import { measureName } from '../words/names.ts';
-import { readAttemptName } from './file-name.ts';
-import type { Scored } from './scored.ts';
+import { nameOf, type Scored } from './scored.ts';
 
 /** One attempt in one flat row; lengths mm, times s. Null: not there to read. */
 interface Row {
@@ -49,7 +48,7 @@ interface Row {
 /** A scored file as a row. Right is plate A (the back plate of a lap), left plate B, as the welder sees them. */
 function rowOf(s: Scored): Row {
   const r = s.result;
-  const name = readAttemptName(s.file);
+  const name = nameOf(s);
   const first = r.advice[0] ?? null;
   const lines = (verdict: string): string =>
     r.lines

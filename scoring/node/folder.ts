@@ -1,13 +1,8 @@
 import { readdirSync, realpathSync } from 'node:fs';
 import { join, sep } from 'node:path';
+import { isTaken, MOST_FILES, refusePacked } from '../class/taken.ts';
 import { InputError } from '../schema/problem.ts';
 import { readBytes, whyNot } from './files.ts';
-
-/** Most files of one folder taken in. */
-const MOST_FILES = 5000;
-
-/** Ends of names of packed files, which are refused by name and never opened. */
-const PACKED_END = /\.(gz|tgz|zip|bz2|xz|zst|br|7z|rar)$/i;
 
 /** What is in a folder of recordings. */
 export interface FolderList {
@@ -29,7 +24,7 @@ export function listFolder(folder: string): FolderList {
     for (const entry of readdirSync(folder, { withFileTypes: true })) {
       if (entry.name.startsWith('.')) continue;
       if (entry.isDirectory()) folders.push(entry.name);
-      else if (/\.json$/i.test(entry.name) || PACKED_END.test(entry.name)) files.push(entry.name);
+      else if (isTaken(entry.name)) files.push(entry.name);
     }
   } catch (cause) {
     throw new InputError(folder, [{ path: '', found: whyNot(cause), allowed: 'a folder of recordings' }]);
@@ -55,11 +50,7 @@ export function readInFolder(folder: string, name: string): Uint8Array {
   if (name.includes('/') || name.includes(sep) || name === '..') {
     throw new InputError(name, [{ path: '', found: 'a path', allowed: 'the name of a file in the folder' }]);
   }
-  if (PACKED_END.test(name)) {
-    throw new InputError(name, [
-      { path: '', found: 'a packed file', allowed: 'plain JSON text; unpack it first, packed files are not opened' },
-    ]);
-  }
+  refusePacked(name);
   const path = join(folder, name);
   let real: string;
   let root: string;

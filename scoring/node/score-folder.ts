@@ -1,11 +1,11 @@
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
-import { type BadFile, digest, type Judge, type Scored } from '../class/scored.ts';
+import { type Answer, type BadFile, byFile, digest, type Judge, type Scored } from '../class/scored.ts';
 import { InputError } from '../schema/problem.ts';
 import { listFolder, readInFolder } from './folder.ts';
 import { JOURNAL_NAME, Journal } from './journal.ts';
 import { beside, workThrough } from './pool.ts';
-import type { Answer, Job } from './worker.ts';
+import type { Job } from './worker.ts';
 
 /** How a folder is scored. */
 export interface FolderOptions {
@@ -102,8 +102,4 @@ export async function scoreFolder(folder: string, options: FolderOptions = {}): 
   scored.sort(byFile);
   bad.sort(byFile);
   return { folder, scored, bad, folders, known, journalFault: journal.fault };
-}
-
-function byFile(a: { file: string }, b: { file: string }): number {
-  return a.file < b.file ? -1 : a.file > b.file ? 1 : 0;
 }

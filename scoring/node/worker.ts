@@ -1,28 +1,12 @@
 import { parentPort, workerData } from 'node:worker_threads';
-import { EngineError } from '../../engine/index.ts';
-import { type Judge, type Scored, scoreBytes } from '../class/scored.ts';
-import { InputError } from '../schema/problem.ts';
+import { answerFor, type Judge } from '../class/scored.ts';
 
 // The judge comes once with the thread; then one file after another.
 const judge = workerData as Judge;
-parentPort?.on('message', (job: Job) => parentPort?.postMessage(answerOf(job, judge)));
+parentPort?.on('message', ({ file, bytes }: Job) => parentPort?.postMessage(answerFor(bytes, file, judge)));
 
 /** Work sent to a worker thread. */
 export interface Job {
   file: string;
   bytes: Uint8Array;
-}
-
-export type Answer = { ok: true; scored: Scored } | { ok: false; reason: string };
-
-/** Does a job; whatever goes wrong comes back as a sentence, so that the next file is scored all the same. */
-export function answerOf(job: Job, judge: Judge): Answer {
-  try {
-    return { ok: true, scored: scoreBytes(job.bytes, job.file, judge) };
-  } catch (error) {
-    if (error instanceof InputError) return { ok: false, reason: error.message };
-    if (error instanceof EngineError) return { ok: false, reason: `${job.file}: ${error.message}` };
-    const why = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
-    return { ok: false, reason: `${job.file}: scoring broke off (${why})` };
-  }
 }

@@ -1,5 +1,6 @@
-import { attemptOf } from '../attempt/attempt.ts';
-import { type AttemptName, personSaid, readAttemptName } from '../class/file-name.ts';
+import { type Attempt, attemptOf } from '../attempt/attempt.ts';
+import { type AttemptName, personSaid, wordsInName } from '../class/file-name.ts';
+import { nameOf } from '../class/scored.ts';
 import { sectionSvg } from '../draw/section-svg.ts';
 import { standingSvg } from '../draw/standing-svg.ts';
 import { stripSvg } from '../draw/strip-svg.ts';
@@ -65,7 +66,25 @@ export interface AttemptPaper {
 export function attemptPaper(recording: AttemptRecording, file: string, options: PaperOptions = {}): AttemptPaper {
   const attempt = attemptOf(recording);
   const survey = new Survey(attempt.section);
-  const r = judgeAttempt(recording, attempt, { ...options, survey });
+  const result = judgeAttempt(recording, attempt, { ...options, survey });
+  return attemptPaperOf({ recording, section: attempt.section, survey, result }, file, options);
+}
+
+/** An attempt that has been welded and judged already. */
+export interface Judged {
+  recording: AttemptRecording;
+  section: Attempt['section'];
+  survey: Survey;
+  result: Result;
+}
+
+/** The report of an attempt as it lies welded and judged: the same report as `attemptPaper` makes of its recording. @throws InputError */
+export function attemptPaperOf(
+  judgedAttempt: Judged,
+  file: string,
+  options: Pick<PaperOptions, 'at_mm'> = {},
+): AttemptPaper {
+  const { recording, section, survey, result: r } = judgedAttempt;
   const { joint } = recording.simulation;
   if (options.at_mm !== undefined && !(options.at_mm >= 0 && options.at_mm <= joint.length_mm)) {
     throw new InputError('report', [
@@ -76,12 +95,13 @@ export function attemptPaper(recording: AttemptRecording, file: string, options:
       },
     ]);
   }
-  const name = readAttemptName(file);
+  const { trainee } = recording;
+  const name = nameOf({ file, trainee });
   const judged = r.exercise?.judged ?? judgedOf(joint.length_mm);
   const cuts_mm = r.exercise?.cuts_mm ?? [];
   const cut = whichCut(r, judged, options.at_mm);
   const drawn = (y_mm: number, id: string, bare: boolean): string => {
-    const sec = attempt.section(y_mm);
+    const sec = section(y_mm);
     return sectionSvg(sec, survey.at(y_mm)?.station ?? null, { id, bare, scale: CUT_SCALE });
   };
   const [first, ...then] = r.advice;
@@ -104,8 +124,12 @@ export function attemptPaper(recording: AttemptRecording, file: string, options:
     notMeasured: notMeasuredSaid(r.notMeasured),
     notModelled: r.notModelled.join('; '),
     cautions: r.cautions,
-    block: titleBlock(name, r),
+    block: titleBlock(name, trainee?.name ?? null, r),
   };
+}
+
+function sameAs(trainee: string, written: string | null): written is string {
+  return written !== null && wordsInName(written) === trainee;
 }
 
 function whichCut(
@@ -174,11 +198,12 @@ function placesSaid(places: Line['places']): string {
   return rest > 0 ? `${all.slice(0, MOST_PLACES).join(', ')} and ${rest} more` : all.join(', ');
 }
 
-function titleBlock(name: AttemptName, r: Result): [string, string][] {
+/** @param written trainee as the file has it, before it was made part of a name */
+function titleBlock(name: AttemptName, written: string | null, r: Result): [string, string][] {
   const exercise = r.exercise === null ? 'none' : r.exercise.name;
   const own = r.exercise !== null && exerciseNamed(r.exercise.name) === undefined ? ' (own)' : '';
   return [
-    ['Trainee', name.trainee === null ? '' : personSaid(name.trainee)],
+    ['Trainee', name.trainee === null ? '' : sameAs(name.trainee, written) ? written : personSaid(name.trainee)],
     ['Date, bench', [name.date, name.bench].filter((x) => x !== null).join(', ')],
     ['Exercise, attempt', `${exercise}${own}${name.attempt === null ? '' : `, ${name.attempt}`}`],
     [

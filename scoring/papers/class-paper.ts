@@ -41,18 +41,32 @@ export interface ClassPaper {
   block: [string, string][];
 }
 
+/** A cut drawn, or null and the reason why there is none. */
+export interface FirstCut {
+  cut: string | null;
+  caption: string;
+}
+
 /**
  * The class report. The three to see first are welded again to draw their cuts.
  * @param open bytes of a recording by its file's name; an InputError is said under the cut that cannot be drawn
  */
 export function classPaper(sheet: ClassSheet, open: OpenFile): ClassPaper {
+  return classPaperWith(
+    sheet,
+    sheet.firstThree.map((f, i) => firstCut(f, i, open)),
+  );
+}
+
+/** The class report with the cuts of the three to see first drawn beforehand, in their order. */
+export function classPaperWith(sheet: ClassSheet, cuts: readonly FirstCut[]): ClassPaper {
   const exercises = [...new Set(sheet.rows.map((r) => r.exercise ?? 'none'))].sort();
   const file = (e: Entry, what: readonly string[]): string => `${e.file}: ${what.join('; ')}`;
   return {
     title: 'Class sheet',
     headline: headline(sheet),
     common: commonSaid(sheet),
-    first: sheet.firstThree.map((f, i) => firstOnPaper(f, i, open)),
+    first: sheet.firstThree.map((f, i) => firstOnPaper(f, i, cuts[i]!)),
     firstRule: FIRST_RULE,
     sheet,
     lists: [
@@ -81,8 +95,7 @@ export function classPaper(sheet: ClassSheet, open: OpenFile): ClassPaper {
   };
 }
 
-function firstOnPaper(f: First, i: number, open: OpenFile): FirstOnPaper {
-  const { cut, caption } = cutOf(f, i, open);
+function firstOnPaper(f: First, i: number, { cut, caption }: FirstCut): FirstOnPaper {
   return {
     who: `${i + 1}. ${f.trainee}`,
     fault: f.fault,
@@ -94,8 +107,11 @@ function firstOnPaper(f: First, i: number, open: OpenFile): FirstOnPaper {
   };
 }
 
-/** The cut drawn, or the reason why it is not: the file may have changed since it was scored. */
-function cutOf(f: First, i: number, open: OpenFile): { cut: string | null; caption: string } {
+/**
+ * The cut of one of the three, welded again, or the reason why it is not drawn: the file may have changed since it was scored.
+ * @param i its place among the three, from 0
+ */
+export function firstCut(f: First, i: number, open: OpenFile): FirstCut {
   if (f.y_mm === null) return { cut: null, caption: 'No place along the joint to cut at.' };
   const { file, scored } = f.entry;
   try {

@@ -23,13 +23,23 @@ export function parseJson(text: string, file: string, most: number): unknown {
   try {
     return JSON.parse(body);
   } catch (cause) {
-    const why = cause instanceof Error ? cause.message : 'not JSON';
-    const cut =
-      /end of JSON|unterminated/i.test(why) || why.includes(`position ${body.length}`) ? '; the file is cut off' : '';
+    const where = whereItBroke(cause instanceof Error ? cause.message : '', body);
     throw new InputError(file, [
-      { path: '', found: `text that is not JSON (${why}${cut})`, allowed: 'complete JSON text' },
+      { path: '', found: `text that is not JSON${where === '' ? '' : ` (${where})`}`, allowed: 'complete JSON text' },
     ]);
   }
+}
+
+/** Where JSON broke, in our own words: every JavaScript engine, and every version of one, says it in others. Empty where it does not say. */
+function whereItBroke(said: string, text: string): string {
+  if (/end of (JSON|data|input)|unterminated/i.test(said)) return 'the file is cut off';
+  const lineColumn = /line (\d+) column (\d+)/.exec(said);
+  const position = /position (\d+)/.exec(said);
+  if (position !== null && Number(position[1]) >= text.length) return 'the file is cut off';
+  if (lineColumn !== null) return `at line ${lineColumn[1]}, column ${lineColumn[2]}`;
+  if (position === null) return '';
+  const before = text.slice(0, Number(position[1])).split('\n');
+  return `at line ${before.length}, column ${before[before.length - 1]!.length + 1}`;
 }
 
 /**

@@ -3,6 +3,7 @@ import { type AttemptRecording, MOST_POSES } from '../schema/recording.ts';
 import type { Change } from '../schema/result.ts';
 import { climbing } from './climb.ts';
 import { type RecordedHand, readRecordedHand } from './hand.ts';
+import type { Knob } from './steps.ts';
 import { type Columns, waiting, warp, whole } from './warp.ts';
 
 /** Narrowest and widest weave a change may lead to, mm across the welder's view. */
@@ -20,6 +21,28 @@ export function applyChange(recording: AttemptRecording, change: Change): Attemp
   const columns = changed(recording, hand, change);
   if (columns === null || columns.u.length > MOST_POSES) return null;
   return { ...recording, poses: columns, stateHash: null, chain: null };
+}
+
+/** What can be changed on this hand and machine: nothing the device never measured, nothing of a weave on a straight run. */
+export function knobsOf(recording: AttemptRecording): Knob[] {
+  const { measures } = recording.device;
+  const weave = readRecordedHand(recording).half_mm > 0;
+  const can: Record<Knob, boolean> = {
+    travel_mmps: true,
+    volts_V: true,
+    feed_mpmin: true,
+    width_mm: weave,
+    pauseA_s: weave,
+    pauseB_s: weave,
+    lead_mm: weave,
+    centre_mm: true,
+    tipToWork_mm: measures.tipToWork,
+    workAngle_deg: measures.workAngle,
+    travelAngle_deg: measures.travelAngle,
+    // A quicker beat is not a matter of moving what was recorded.
+    cyclesPerSecond: false,
+  };
+  return (Object.keys(can) as Knob[]).filter((what) => can[what]);
 }
 
 function withSettings(

@@ -36,7 +36,7 @@ export const proofSentences = {
 };
 
 /** A change as it would be said at the bench. */
-function changeSaid({ what, by }: Change, kind: Kind): string {
+export function changeSaid({ what, by }: Change, kind: Kind): string {
   const size = said(Math.abs(by), 2);
   const up = by > 0;
   switch (what) {

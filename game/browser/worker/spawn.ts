@@ -1,4 +1,9 @@
-/** Starts a bench Worker from its own file. The single-file build takes spawnInline.ts instead (see vite.config.ts). */
+/** Starts a Worker from its own file. The single-file build takes spawn-inline.ts instead (see vite.config.ts). Names as in names.ts. */
+
 export function spawnBench(): Worker {
   return new Worker(new URL('./main.ts', import.meta.url), { type: 'module', name: 'toehold-bench' });
+}
+
+export function spawnHand(): Worker {
+  return new Worker(new URL('./main.ts', import.meta.url), { type: 'module', name: 'toehold-hand' });
 }

@@ -7,7 +7,16 @@ import {
   type Recording,
   type Simulation,
 } from '../../../engine/index.ts';
-import { type AttemptRecording, judgeAttempt, type Result, Survey, Trace } from '../../../scoring/index.ts';
+import {
+  type AttemptRecording,
+  attemptHtml,
+  attemptPaperOf,
+  type Judged,
+  judgeAttempt,
+  type Result,
+  Survey,
+  Trace,
+} from '../../../scoring/index.ts';
 import type { AttemptMeta, EndReason } from './protocol.ts';
 import { TraceLog } from './trace-log.ts';
 
@@ -39,6 +48,7 @@ export class Attempt {
   private replayStep = 0;
   private last: Pose | null = null;
   private sawn: Survey | null = null;
+  private judged: Judged | null = null;
 
   /** @param simulation a cold piece, not yet welded on */
   constructor(
@@ -91,7 +101,14 @@ export class Attempt {
       stateHash: simulation.hash(),
       states: this.recorder.states(),
     };
-    return judgeAttempt(recording, attempt, { survey: this.survey });
+    const result = judgeAttempt(recording, attempt, { survey: this.survey });
+    this.judged = { recording, section: attempt.section, survey: this.survey, result };
+    return result;
+  }
+
+  /** The report as it is printed; null before the attempt has been judged. */
+  paper(file: string): string | null {
+    return this.judged === null ? null : attemptHtml(attemptPaperOf(this.judged, file));
   }
 
   /** The cuts of the finished piece, each made once: judging and everything that is shown of it share them. */

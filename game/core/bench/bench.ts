@@ -77,6 +77,11 @@ export class Bench {
       case 'compareOwn':
         this.cutFor(request);
         return;
+      case 'paper': {
+        const html = request.job === this.job ? (this.attempt?.paper(request.file) ?? null) : null;
+        if (html !== null) this.post({ type: 'paper', job: this.job, html });
+        return;
+      }
       case 'surfaceBack':
         this.surfaces.takeBack(request.buffer);
         if (this.owed) this.show(this.owed.piece, this.owed.t_s, true);

@@ -51,6 +51,8 @@ export type BenchRequest =
   /** The cut as it lies under the glass, for measuring it oneself. */
   | { type: 'etched'; y_mm: number; scale: number }
   | { type: 'compareOwn'; y_mm: number; marks: OwnMarks }
+  /** The report of the finished attempt, under the name of its file. */
+  | { type: 'paper'; job: number; file: string }
   | { type: 'surfaceBack'; buffer: ArrayBuffer };
 
 export interface SurfaceMessage {
@@ -102,4 +104,6 @@ export type BenchAnswer =
   /** `refused`: why the marks make no fillet. */
   | { type: 'ownReading'; job: number; y_mm: number; reading: OwnReading | null; refused: Refusal | null }
   | { type: 'scored'; job: number; result: Result; strip: RootPlace[] }
+  /** A complete page of HTML. */
+  | { type: 'paper'; job: number; html: string }
   | { type: 'failed'; job: number; doing: BenchRequest['type']; message: string };

@@ -45,6 +45,8 @@ export class Comparer {
     this.state.other.value = null;
     this.state.otherCut.value = null;
     this.state.otherBusy.value = null;
+    this.state.otherResult.value = null;
+    this.state.whatIf.value = null;
   }
 
   private hear(answer: BenchAnswer): void {
@@ -63,6 +65,9 @@ export class Comparer {
       case 'cut':
         this.state.otherCut.value = answer;
         this.cuts.answered();
+        return;
+      case 'scored':
+        this.state.otherResult.value = answer.result;
         return;
       case 'failed':
         this.close();

@@ -7,10 +7,13 @@ export function fileName(made: WrittenDate, exercise: string): string {
 }
 
 /** A file chosen or dropped; larger ones are refused before they are read. */
-const LARGEST_FILE_BYTES = 16_000_000;
+export const MOST_FILE_BYTES = 16_000_000;
+
+/** A logbook holds hundreds of recordings. */
+export const LARGEST_LOGBOOK_BYTES = 400_000_000;
 
 /** @throws FileTooLarge */
-export async function readText(file: ChosenFile): Promise<string> {
-  if (file.size > LARGEST_FILE_BYTES) throw new FileTooLarge(file.name, file.size, LARGEST_FILE_BYTES);
+export async function readText(file: ChosenFile, most_bytes = MOST_FILE_BYTES): Promise<string> {
+  if (file.size > most_bytes) throw new FileTooLarge(file.name, file.size, most_bytes);
   return file.text();
 }

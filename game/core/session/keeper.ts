@@ -1,8 +1,9 @@
 import type { Recording } from '../../../engine/index.ts';
-import type { Result } from '../../../scoring/index.ts';
+import { InputError, type Result } from '../../../scoring/index.ts';
 import type { PoseColumns } from '../bench/pose-chunk.ts';
 import type { AttemptMeta } from '../bench/protocol.ts';
 import type { Ports } from '../ports.ts';
+import { attemptsIn, logbookName, logbookOf, type TakenLogbook } from './logbook-file.ts';
 import { problemOfStore } from './problem.ts';
 import {
   type AttemptEntry,
@@ -119,6 +120,60 @@ export class Keeper {
     } catch (error) {
       this.state.problem.value = problemOfStore(error);
     }
+  }
+
+  /** Makes the entries anew that were kept before there was a logbook, so that it can draw them. */
+  async fillReadings(): Promise<void> {
+    const lacking = this.state.shelf.value.filter((e) => e.damaged === null && e.verdict && e.readings === undefined);
+    if (lacking.length === 0) return;
+    for (const { id } of lacking) await this.readNew(id);
+    await this.refresh();
+  }
+
+  /** Hands the whole shelf to the user as one file; records that are spoilt are left out and counted. */
+  async saveLogbook(): Promise<void> {
+    const attempts: StoredAttempt[] = [];
+    let leftOut = 0;
+    try {
+      for (const { id } of this.state.shelf.value) {
+        try {
+          const kept = await this.load(id);
+          if (kept) attempts.push(kept);
+        } catch {
+          leftOut += 1;
+        }
+      }
+    } finally {
+      if (leftOut > 0) this.state.problem.value = { code: 'logbook-left-out', count: leftOut };
+    }
+    this.ports.files.save(logbookOf(attempts), logbookName(this.ports.clock.written(this.ports.clock.date_ms()).day));
+  }
+
+  /**
+   * Puts the attempts of a logbook file on the shelf. What is there already stays as it is; what cannot be read is counted, the rest is kept.
+   * @throws InputError where the file is no logbook
+   */
+  async takeLogbook(content: unknown, name: string): Promise<TakenLogbook> {
+    const taken: TakenLogbook = { added: 0, known: 0, bad: [] };
+    const here = new Set(await this.ports.attempts.ids());
+    for (const [i, kept] of attemptsIn(content, name).entries()) {
+      const place = `attempts[${i}]`;
+      try {
+        const attempt = readAttempt(place, kept);
+        if (here.has(attempt.id)) taken.known += 1;
+        else {
+          await this.ports.attempts.put(attempt, entryOf(attempt));
+          here.add(attempt.id);
+          taken.added += 1;
+        }
+      } catch (error) {
+        if (!(error instanceof InputError)) throw error;
+        taken.bad.push(`${place}: ${whyDamaged(error)}`);
+      }
+    }
+    this.ports.tabs.tell();
+    await this.refresh();
+    return taken;
   }
 
   async forget(id: string): Promise<void> {

@@ -9,6 +9,8 @@ export interface PastAttempt {
   verdict: Verdict | null;
   /** Welded in this browser by hand; robots and opened files say nothing about the trainee. */
   own: boolean;
+  /** Who welded it; null or left out where nobody said. */
+  trainee?: string | null | undefined;
 }
 
 /** How much an exercise is helped along. */
@@ -33,13 +35,19 @@ export function isTestExercise({ aids }: Pick<Exercise, 'aids'>): boolean {
 
 /**
  * The level of an exercise after what was welded so far. Within is good, outside is bad; too close to call and no verdict count neither
- * way and break no row. The same attempts give the same level in whatever order they are handed over.
+ * way and break no row. Several may share a browser: each has a level of their own. The same attempts give the same level in whatever order they are handed over.
  */
-export function levelOf(attempts: readonly PastAttempt[], exercise: Pick<Exercise, 'name' | 'aids'>): Level {
+export function levelOf(
+  attempts: readonly PastAttempt[],
+  exercise: Pick<Exercise, 'name' | 'aids'>,
+  trainee: string | null = null,
+): Level {
   if (isTestExercise(exercise)) return { kind: 'test' };
   if (exercise.name === FREE_NAME) return { kind: 'free' };
   let level: Level = { kind: 'with guides', good: 0 };
-  const own = attempts.filter((attempt) => attempt.own && attempt.exercise === exercise.name);
+  const own = attempts.filter(
+    (attempt) => attempt.own && attempt.exercise === exercise.name && (attempt.trainee ?? null) === trainee,
+  );
   for (const { verdict } of [...own].sort((a, b) => a.made_ms - b.made_ms)) level = after(level, verdict);
   return level;
 }

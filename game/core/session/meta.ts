@@ -15,7 +15,8 @@ export function attemptMeta(state: State, origin: Origin, started: string): Atte
     handRig: robot ? null : p.handRig,
   };
   const device = robot ? robotDevice() : handDevice(state);
-  return { origin, device, aids, trainee: null, started, exercise: state.exercise.value };
+  const trainee = robot || p.trainee === null ? null : { name: p.trainee, bench: p.bench };
+  return { origin, device, aids, trainee, started, exercise: state.exercise.value };
 }
 
 function robotDevice(): DeviceInfo {

@@ -1,9 +1,10 @@
 import type { Recording } from '../../../engine/index.ts';
-import { readRecording } from '../../../scoring/index.ts';
+import { parseJson, readRecording } from '../../../scoring/index.ts';
 import type { ChosenFile, Clock } from '../ports.ts';
 import type { Comparer } from './comparer.ts';
-import { readText } from './files.ts';
+import { LARGEST_LOGBOOK_BYTES, readText } from './files.ts';
 import type { Keeper } from './keeper.ts';
+import type { TakenLogbook } from './logbook-file.ts';
 import { problemOf } from './problem.ts';
 import { FILE_ID } from './shelf.ts';
 import type { State } from './state.ts';
@@ -34,6 +35,16 @@ export class Opener {
       const id = `${FILE_ID}${recording.stateHash}`;
       this.weldAgain({ recording, file: file.name, id, made_ms: this.clock.date_ms() });
     });
+  }
+
+  /** Takes the attempts of a logbook file onto the shelf; null where it could not be read, which is said. */
+  async logbook(file: ChosenFile): Promise<TakenLogbook | null> {
+    let taken: TakenLogbook | null = null;
+    await this.trying(async () => {
+      const content = parseJson(await readText(file, LARGEST_LOGBOOK_BYTES), file.name, LARGEST_LOGBOOK_BYTES);
+      taken = await this.keeper.takeLogbook(content, file.name);
+    });
+    return taken;
   }
 
   kept(id: string): Promise<void> {

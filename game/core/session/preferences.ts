@@ -37,6 +37,21 @@ const preferencesSchema = z.object({
   measureFirst: flag(false),
   /** Guides as set here, whatever the level says. */
   ownGuides: flag(false),
+  /** Step of the first lesson to go on with, 'done' after its end; null: never begun. */
+  lesson: z.enum(['joint', 'weave', 'robot', 'straight', 'cut', 'root', 'done']).nullable().catch(null),
+  /** The first lesson has been offered, begun or declined. */
+  lessonOffered: flag(false),
+  /** Who welds at this bench now, as written; null: nobody has said. */
+  trainee: z.string().min(1).max(120).nullable().catch(null),
+  /** Which bench this is; empty: not said. */
+  bench: z.string().max(60).catch(''),
+  /** Who is to weld here, in order. */
+  roster: z
+    .array(z.object({ name: z.string().min(1).max(120), bench: z.string().max(60).nullable() }))
+    .max(200)
+    .catch([]),
+  /** Names are left off the screen, for a room that looks on. */
+  namesHidden: flag(false),
   /** The browser has once been asked to keep the attempts for good. */
   persistenceAsked: flag(false),
 });

@@ -1,4 +1,4 @@
-import { InputError, type Problem as InputProblem } from '../../../scoring/index.ts';
+import { type Change, InputError, type Problem as InputProblem } from '../../../scoring/index.ts';
 
 /** What went wrong, as data; the catalogue of words says it. */
 export type Problem =
@@ -12,6 +12,10 @@ export type Problem =
   /** The browser keeps nothing at all. */
   | { code: 'no-store' }
   | { code: 'coupon-not-kept' }
+  /** What was to be tried leaves what hand or machine can do. */
+  | { code: 'no-such-change'; change: Change }
+  /** Records that were spoilt, left out of a saved logbook. */
+  | { code: 'logbook-left-out'; count: number }
   /** The bench at work has fallen silent. `kept_s`: how much of the attempt is kept; null: it was not being welded by hand. */
   | { code: 'bench-silent'; kept_s: number | null }
   /** The bench answered that it could not do what it was asked. */

@@ -1,16 +1,18 @@
 import { effect } from '@preact/signals-core';
-import { noFaults, POSE_RATE_HZ } from '../../../engine/index.ts';
-import type { Exercise } from '../../../scoring/index.ts';
+import { noFaults, POSE_RATE_HZ, type Recording } from '../../../engine/index.ts';
+import { type AttemptRecording, applyChange, type Change, type Exercise } from '../../../scoring/index.ts';
 import { Latest } from '../bench/latest.ts';
 import type { BenchAnswer, SurfaceMessage } from '../bench/protocol.ts';
 import type { SurfaceFrame } from '../bench/surface-frame.ts';
 import type { TraceLog } from '../bench/trace-log.ts';
+import { Desk } from '../desk/desk.ts';
+import { nameOfFile } from '../desk/name-of-file.ts';
+import { Trainees } from '../desk/trainees.ts';
 import type { TorchSample } from '../hand/sample.ts';
 import { TorchTool } from '../hand/torch-tool.ts';
 import type { Ports } from '../ports.ts';
 import { Comparer } from './comparer.ts';
 import { Coupons } from './coupons.ts';
-import { fileName } from './files.ts';
 import { Keeper } from './keeper.ts';
 import { LiveTrace } from './live-trace.ts';
 import { Measurer } from './measurer.ts';
@@ -22,8 +24,8 @@ import { editExercise, type SetupEdit, simulationOf } from './setup.ts';
 import { cutOf, exerciseOf, readyExercise, type State } from './state.ts';
 import { WatchedBench } from './watched-bench.ts';
 
-/** Part of a file's name where the attempt has no exercise. */
-const NAMELESS = 'attempt';
+/** Stands for the changed attempt among those laid beside. */
+const WHAT_IF = 'what-if';
 
 /** Joins hand, benches and state: what the user can do, each a method. */
 export class Session {
@@ -44,6 +46,8 @@ export class Session {
   readonly opener: Opener;
   readonly coupons: Coupons;
   readonly measurer: Measurer;
+  readonly trainees: Trainees;
+  readonly desk: Desk;
   private readonly cuts: Latest<number>;
   private readonly seeks: Latest<number | null>;
 
@@ -76,6 +80,8 @@ export class Session {
     this.opener = new Opener(this.keeper, this.comparer, state, ports.clock, (opening) => this.weldAgain(opening));
     this.coupons = new Coupons(ports, state);
     this.measurer = new Measurer(state, (request) => this.bench.ask(request));
+    this.desk = new Desk(ports, state, this.opener, this.comparer, (y_mm) => this.cutAt(y_mm));
+    this.trainees = new Trainees(state, this.keeper, () => this.again());
     this.tool = new TorchTool({
       strike: (sample) => this.strike(sample),
       samples: (samples, until_ms) => this.bench.ask({ type: 'samples', samples, until_ms }),
@@ -176,11 +182,25 @@ export class Session {
     if (time !== null) this.seek(time);
   }
 
+  /** Welds the attempt on the bench again with one thing changed and lays it beside; null takes it away. Nothing of it is kept. */
+  whatIf(change: Change | null): void {
+    this.comparer.close();
+    const done = this.state.finished.value;
+    if (!change || !done) return;
+    const recording = applyChange(done.recording as AttemptRecording, change);
+    if (!recording) {
+      this.state.problem.value = { code: 'no-such-change', change };
+      return;
+    }
+    this.state.besideCoupon.value = null;
+    this.comparer.show(WHAT_IF, null, recording as Recording, this.state.cutAt.value);
+    this.state.whatIf.value = change;
+  }
+
   save(): void {
     const done = this.state.finished.value;
     if (!done) return;
-    const name = fileName(this.ports.clock.written(done.made_ms), exerciseOf(done.recording)?.name ?? NAMELESS);
-    this.ports.files.save(done.recording, name);
+    this.ports.files.save(done.recording, nameOfFile(done, this.state.shelf.value, this.ports.clock));
   }
 
   private useExercise(exercise: Exercise): void {
@@ -201,9 +221,12 @@ export class Session {
     this.state.robotWelding.value = false;
     this.state.finished.value = null;
     this.measurer.close();
+    // What was tried on the piece goes with it; another attempt laid beside stays.
+    if (this.state.whatIf.value) this.comparer.close();
     void this.coupons.show(null);
     this.state.result.value = null;
     this.state.opened.value = null;
+    this.state.paper.value = null;
     this.state.busy.value = null;
     this.state.shownTime.value = null;
     this.state.playing.value = false;
@@ -255,7 +278,14 @@ export class Session {
         this.state.result.value = answer.result;
         this.state.opened.value = answer.strip;
         this.state.announcement.value = { code: 'verdict', result: answer.result };
-        if (this.state.finished.value) void this.keeper.keep(this.state.finished.value, answer.result);
+        if (this.state.finished.value) {
+          void this.keeper.keep(this.state.finished.value, answer.result);
+          const file = nameOfFile(this.state.finished.value, this.state.shelf.value, this.ports.clock);
+          this.bench.ask({ type: 'paper', job: this.job, file });
+        }
+        return;
+      case 'paper':
+        this.state.paper.value = answer.html;
         return;
       case 'poses':
         this.keeper.poses(answer.from, answer.poses);

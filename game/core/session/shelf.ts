@@ -5,6 +5,7 @@ import {
   checkRecording,
   type Exercise,
   InputError,
+  type Line,
   parseWith,
   type Result,
   verdicts,
@@ -37,6 +38,18 @@ export interface StoredCoupon {
   picture: Blob | null;
 }
 
+/** A line of a result as the logbook draws it; of several on one measure the one nearest to its limit, or furthest past it. */
+const readingSchema = z.object({
+  measure: z.string(),
+  unit: z.string(),
+  reading: z.number(),
+  plusMinus: z.number(),
+  limit: z.number(),
+  sense: z.enum(['at most', 'at least']),
+});
+
+export type LoggedReading = z.infer<typeof readingSchema>;
+
 const HELP = ['robot', 'test', 'with guides', 'without guides'] as const;
 
 /**
@@ -50,9 +63,13 @@ const entrySchema = z.object({
   exercise: z.string().nullable(),
   verdict: z.enum(verdicts).nullable(),
   own: z.boolean(),
+  /** Who welded it; null or left out where nobody said. */
+  trainee: z.string().nullable().optional(),
   /** Of 100, for the user's own line over attempts; null or left out where there is none. */
   score: z.number().nullable().optional(),
   helped: z.enum(HELP),
+  /** For the logbook; left out in entries of before there was one. */
+  readings: z.array(readingSchema).optional(),
   /** What is wrong with the record, or null. Such a record is kept and can be saved as it is. */
   damaged: z.string().nullable(),
 });
@@ -76,9 +93,27 @@ export function entryOf({ id, made_ms, title, recording, result }: StoredAttempt
     verdict: result?.verdict ?? null,
     score: result?.score ?? null,
     own: hand && !id.startsWith(FILE_ID),
+    trainee: recording.trainee?.name ?? null,
     helped: helpOf(recording, exercise),
+    readings: loggedReadings(result?.lines ?? []),
     damaged: null,
   };
+}
+
+/** One reading a measure, the worst of its lines. */
+function loggedReadings(lines: readonly Line[]): LoggedReading[] {
+  const worst = new Map<string, LoggedReading>();
+  for (const { measure, unit, reading, plusMinus, limit, sense } of lines) {
+    const here = { measure, unit, reading, plusMinus, limit, sense };
+    const known = worst.get(measure);
+    if (!known || room(here) < room(known)) worst.set(measure, here);
+  }
+  return [...worst.values()];
+}
+
+/** How far a reading is on the right side of its limit; below 0 past it. */
+function room({ sense, reading, limit }: LoggedReading): number {
+  return sense === 'at most' ? limit - reading : reading - limit;
 }
 
 /** The entry of a record from which nothing, or nothing to be relied on, can be read. */

@@ -1,6 +1,7 @@
 import { computed, signal } from '@preact/signals-core';
 import type { DeviceInfo, Recording } from '../../../engine/index.ts';
 import {
+  type Change,
   type CutFrame,
   type EtchedCut,
   type Exercise,
@@ -108,7 +109,7 @@ export function createState() {
   const shownTime = signal<number | null>(null);
 
   /** How much the exercise is helped along, after what was kept of it here. */
-  const level = computed(() => levelOf(shelf.value, exercise.value));
+  const level = computed(() => levelOf(shelf.value, exercise.value, preferences.value.trainee));
   const isTest = computed(() => level.value.kind === 'test');
   /** The guides in force: as the user has them; none in a test, none at a level without them unless the user asks for them. */
   const guides = computed(() => {
@@ -145,6 +146,10 @@ export function createState() {
     result: signal<Result | null>(null),
     /** The root opened along the joint, or null before it has been measured. */
     opened: signal<RootPlace[] | null>(null),
+    /** The attempt's report as a page to print; null until it is laid out. */
+    paper: signal<string | null>(null),
+    /** What lies on top, and so what the browser's own print key prints. */
+    onTop: signal<'bench' | 'class'>('bench'),
     busy,
     stage: computed<BenchStage>(() => {
       const torch = torchState.value;
@@ -186,6 +191,10 @@ export function createState() {
     other,
     otherCut: signal<Cut | null>(null),
     otherBusy: signal<Busy | null>(null),
+    /** What the second one came to; null until it has been measured. */
+    otherResult: signal<Result | null>(null),
+    /** The second one is the attempt on the bench with this changed; null: it is another attempt. */
+    whatIf: signal<Change | null>(null),
 
     /** Real coupons kept with the attempt on the bench, newest first. */
     coupons: signal<StoredCoupon[]>([]),

@@ -2,7 +2,7 @@
 import { readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Plugin } from 'vite';
-import { type Listed, noticesText } from './notices.ts';
+import { type Listed, listedIn, noticesText } from './notices.ts';
 import { withPolicy } from './policy.ts';
 
 export interface Page {
@@ -27,10 +27,11 @@ export function finishPage({ root, single, inWorker }: Page): Plugin {
     closeBundle() {
       const listed = JSON.parse(readFileSync(join(out, LIST), 'utf8')) as Listed[];
       rmSync(join(out, LIST));
-      const missing = [...inWorker].filter((name) => listed.every((entry) => entry.name !== name));
-      if (missing.length > 0)
-        throw new Error(`notices: only the Worker holds ${missing.join(', ')}; name it in the page too`);
-      const notices = noticesText(readFileSync(join(root, 'LICENSE'), 'utf8'), listed, join(root, 'node_modules'));
+      const modules = join(root, 'node_modules');
+      const onlyInWorker = [...inWorker].filter((name) => listed.every((entry) => entry.name !== name));
+      const all = [...listed, ...onlyInWorker.map((name) => listedIn(modules, name))];
+      all.sort((a, b) => (a.name < b.name ? -1 : 1));
+      const notices = noticesText(readFileSync(join(root, 'LICENSE'), 'utf8'), all, modules);
       const page = join(out, 'index.html');
       const html = readFileSync(page, 'utf8');
       // The last one: the scripts inside a single file may speak of pages too.

@@ -1,8 +1,8 @@
 /**
- * Notices of the packages that a page contains. Vite lists them from what it has bundled (`build.license`); here the list is completed,
- * checked against what the Worker's own bundle holds, and written out as text.
+ * Notices of the packages that a page contains. Vite lists them from what it has bundled (`build.license`); here the list is completed by
+ * what the Worker's own bundle holds besides, and written out as text.
  */
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, sep } from 'node:path';
 import type { Plugin } from 'vite';
 
@@ -35,6 +35,14 @@ function textOf(listed: Listed, modules: string): string {
   const who = typeof author === 'string' ? author : author?.name;
   if (!who) throw new Error(`${listed.name}: MIT without a text and without an author`);
   return `MIT License (the package ships no text; author as its package.json says)\n\nCopyright (c) ${who}\n\n${MIT_TEXT}`;
+}
+
+/** A package that Vite has not listed, as it is installed. */
+export function listedIn(modules: string, name: string): Listed {
+  const folder = join(modules, name);
+  const { version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
+  const file = readdirSync(folder).find((inside) => /^(licen[cs]e|copying)/i.test(inside));
+  return { name, version, identifier: license, ...(file ? { text: readFileSync(join(folder, file), 'utf8') } : {}) };
 }
 
 /** The notices as one text: our own licence, then every package with name, version, licence and its words. @throws for a package without */

@@ -1,9 +1,9 @@
-import { statSync } from 'node:fs';
 import { Command } from 'commander';
 import { describeFound, InputError } from '../../schema/problem.ts';
 import { readRecording } from '../../schema/read.ts';
 import { type ScoreOptions, scoreAttempt } from '../../score.ts';
 import { reportText } from '../../words/result.ts';
+import { isFolder } from '../attempt-files.ts';
 import { readText } from '../files.ts';
 import { MOST_WORKERS } from '../score-folder.ts';
 import { exerciseFor, profileFor, whole } from './options.ts';
@@ -75,8 +75,4 @@ function scoreFile(file: string, flags: ScoreFolderFlags, terminal: Terminal): n
     `${flags.json ? JSON.stringify(result, null, 2) : reportText(result, recording.simulation.joint.kind)}\n`,
   );
   return flags.strict && result.verdict !== 'within' ? 1 : 0;
-}
-
-function isFolder(path: string): boolean {
-  return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
 }

@@ -14,12 +14,14 @@ import {
   weaveHand,
   wireState,
 } from '../../../engine/index.ts';
+import { person } from '../../class/roster.ts';
 import { freeExercise } from '../../exercises/free.ts';
 import { exerciseNamed, exercises } from '../../exercises/ready.ts';
 import { profileNamed, profiles } from '../../profiles/ready.ts';
 import { type Exercise, sizeAsked } from '../../schema/exercise.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';
 import { said } from '../../words/names.ts';
+import { dayOf, isFolder, nextFile } from '../attempt-files.ts';
 import { writeText } from '../files.ts';
 import { choicesOf, type Hand, hand, number, setting } from './options.ts';
 
@@ -56,6 +58,8 @@ interface WeaveFlags {
   lead?: number;
   hand?: Hand;
   profile?: string;
+  trainee?: string;
+  bench?: string;
   cell: number;
   out: string;
 }
@@ -138,11 +142,16 @@ export function weaveCommand(print: (text: string) => void): Command {
     new Option('--hand <seed:amount>', 'imperfect hand: seed and amount, 0 none to 1 a beginner').argParser(hand),
   );
   command.optionsGroup('Recording');
+  add('--trainee <name>', 'name or number written into the recording');
+  add('--bench <name>', 'bench written into the recording');
   add('--profile <name>', 'acceptance profile (default: aws-d11-static-si)');
   command.addOption(
     new Option('--cell <mm>', 'cell size of the model').default(0.75).argParser(number(0.4, 1.5, 'mm')),
   );
-  command.requiredOption('--out <file>', 'file to write');
+  command.requiredOption(
+    '--out <file>',
+    'file to write; a folder: named there as a class has its files (date_bench_name_exercise_attempt.json)',
+  );
   command.addHelpText('after', HELP);
   command.action((flags: WeaveFlags) => weave(flags, print));
   return command;
@@ -162,6 +171,7 @@ function weave(flags: WeaveFlags, print: (text: string) => void): void {
       problems.map((p) => ({ path: p.path, found: describeFound(p.found), allowed: p.allowed })),
     );
   }
+  const trainee = traineeFrom(flags);
   const { seed, amount } = flags.hand ?? { seed: 1, amount: 0 };
   const base = amount > 0 ? handOfAmount(seed, amount) : noFaults(seed);
   const faults = { ...base, lead_mm: base.lead_mm + (flags.lead ?? 0) };
@@ -172,10 +182,19 @@ function weave(flags: WeaveFlags, print: (text: string) => void): void {
       device: { kind: 'robot', measures: { tipToWork: true, workAngle: true, travelAngle: true }, scale: 1 },
       aids: { pacer: false, beat: false, toeMarks: false, plainView: false, handRig: null },
       exercise,
+      trainee,
     },
     weaveHand(pattern, faults),
   );
-  writeText(flags.out, `${JSON.stringify(recording)}\n`);
+  const out = isFolder(flags.out)
+    ? nextFile(flags.out, {
+        date: dayOf(new Date()),
+        bench: trainee === null || trainee.bench === '' ? null : trainee.bench,
+        trainee: trainee?.name ?? null,
+        exercise: exercise.name,
+      })
+    : flags.out;
+  writeText(out, `${JSON.stringify(recording)}\n`);
   const leg = sizeAsked(exercise.asked).leg_mm;
   const state = wireState(process, pattern.tipToWork_mm);
   print(
@@ -184,9 +203,19 @@ function weave(flags: WeaveFlags, print: (text: string) => void): void {
       `Laying ${said(metalLaid_mm2(process, pattern.travel_mmps), 0)} mm², the joint holds ${said(jointHolds_mm2(joint, leg), 0)} at size ${said(leg)}.`,
       ...floorSentence(process, pattern.tipToWork_mm, pattern.workAngle_deg),
       `Robot hand: ${patternSentence(pattern)}, ${said(pattern.travel_mmps, 2)} mm/s up; ${said(recording.poses.u.length / 100)} s, check number ${recording.stateHash}.`,
-      `Written to ${flags.out}`,
+      `Written to ${out}`,
     ].join('\n'),
   );
+}
+
+/** @throws InputError when the name cannot be one, or there is a bench without anybody at it */
+function traineeFrom({ trainee, bench }: WeaveFlags): { name: string; bench: string } | null {
+  if (trainee !== undefined) {
+    const found = person(trainee, bench ?? '', 'weave');
+    return { name: found.name, bench: found.bench ?? '' };
+  }
+  if (bench === undefined) return null;
+  throw new InputError('weave', [{ path: '--bench', found: 'no --trainee', allowed: 'together with --trainee' }]);
 }
 
 function floorSentence(process: Exercise['process'], tip_mm: number, workAngle_deg: number): string[] {

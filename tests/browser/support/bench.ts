@@ -15,6 +15,8 @@ export type HandPath = (t_s: number) => Place | null;
 export interface BenchOptions extends BrowserContextOptions {
   exercise?: string;
   plain?: boolean;
+  /** Leaves the first lesson's offer standing. */
+  lesson?: boolean;
 }
 
 /** Longest wait for the bench to weld a recording again and measure it. */
@@ -43,12 +45,13 @@ export class BenchDriver {
 
   /** Opens the game in a fresh browser profile, reads the cautions and puts a cold piece on the bench. */
   static async open(browser: Browser, address: string, options: BenchOptions = {}): Promise<BenchDriver> {
-    const { exercise, plain, ...context } = options;
+    const { exercise, plain, lesson, ...context } = options;
     const page = await (await browser.newContext({ viewport: { width: 1100, height: 760 }, ...context })).newPage();
     const bench = new BenchDriver(page, await page.context().newCDPSession(page), address);
     await page.goto(address);
     await page.getByRole('button', { name: plain ? 'Start in the plain view' : 'Understood' }).click();
     await page.locator('.pane canvas').waitFor();
+    if (!lesson) await page.getByRole('button', { name: 'Not now' }).click();
     if (exercise) await page.locator('.exercise select').selectOption(exercise);
     await page.locator('.pane[data-state="idle"]').waitFor();
     // The engine compiles while the page settles; a person reads the sentence meanwhile.

@@ -1,7 +1,8 @@
 import { serveBench } from '../../../game/core/bench/serve.ts';
+import { doTask } from '../../../game/core/desk/tasks.ts';
 import { InputRouter } from '../../../game/core/hand/router.ts';
 import type { TorchSample } from '../../../game/core/hand/sample.ts';
-import type { ChosenFile, Clock, OpenBench, Ports } from '../../../game/core/ports.ts';
+import type { ChosenFile, Clock, OpenBench, OpenHand, Ports } from '../../../game/core/ports.ts';
 import { Player } from '../../../game/core/session/player.ts';
 import { Session } from '../../../game/core/session/session.ts';
 import { createState, type Finished } from '../../../game/core/session/state.ts';
@@ -15,6 +16,21 @@ const READING_MS = 8;
 const ON_THE_WAY_MS = 8;
 /** Longest anything here may take on the cranked clock, ms. */
 const PATIENCE_MS = 60_000;
+
+/** A file beginning with this byte breaks the hand that is at it. */
+export const BREAKS = 0;
+
+/** A file as the user chooses it. */
+export function chosen(name: string, text: string, lastModified = 0): ChosenFile {
+  const bytes = new TextEncoder().encode(text);
+  return {
+    name,
+    size: bytes.length,
+    lastModified,
+    text: async () => text,
+    arrayBuffer: async () => bytes.slice().buffer,
+  };
+}
 
 /** Where the hand is at a time after the beginning of the stroke, s. */
 export type Path = (t_s: number) => { u_mm: number; y_mm: number };
@@ -32,6 +48,8 @@ export interface TestBenchOptions {
   length_mm?: number;
   /** What looking at the clock costs the bench, ms: a slow machine. */
   slow_ms?: number;
+  /** Helping hands at the desk. */
+  hands?: number;
   /** What the browser says when asked to keep attempts for good. */
   persistence?: { granted: boolean | null; answer: boolean | null };
 }
@@ -52,6 +70,11 @@ export class TestBench {
   kept: unknown;
   /** Benches opened so far, the newest last. `mute`: it has stopped answering. */
   readonly benches: { mute: boolean; closed: boolean }[] = [];
+  /** Helping hands opened so far. */
+  readonly hands: { closed: boolean }[] = [];
+  readonly printed: string[] = [];
+  /** The browser's own key for printing. */
+  printKey: () => void = () => undefined;
   /** Times this tab has told others of a change, and what it does when told. */
   told = 0;
   otherTab: () => void = () => undefined;
@@ -85,6 +108,14 @@ export class TestBench {
     return {
       clock: this.clock,
       openBench: this.openBench,
+      openHand: this.openHand,
+      hands: this.options.hands ?? 2,
+      papers: {
+        print: (html) => this.printed.push(html),
+        onPrint: (paper) => {
+          this.printKey = () => this.printed.push(paper() ?? 'the page as it stands');
+        },
+      },
       attempts: this.stores.attempts,
       coupons: this.stores.coupons,
       preferences: {
@@ -95,6 +126,7 @@ export class TestBench {
       },
       files: {
         save: (content, name) => this.saved.push({ name, content: JSON.parse(JSON.stringify(content)) }),
+        saveAs: (content, name) => this.saved.push({ name, content }),
         openPicture: async (blob, name) => ({ name, blob, address: name, width_px: 1, height_px: 1 }),
         closePicture: () => undefined,
       },
@@ -141,6 +173,25 @@ export class TestBench {
       },
       close: () => {
         bench.closed = true;
+      },
+    };
+  };
+
+  /** A hand that does its task in this thread at once; a task whose bytes begin with the mark of a breaking hand breaks it. */
+  private readonly openHand: OpenHand = (hear, broken) => {
+    const hand = { closed: false };
+    this.hands.push(hand);
+    return {
+      ask: (task) => {
+        const copy = structuredClone(task);
+        setImmediate(() => {
+          if (hand.closed) return;
+          if (copy.bytes[0] === BREAKS) broken('out of memory');
+          else hear(structuredClone(doTask(copy)));
+        });
+      },
+      close: () => {
+        hand.closed = true;
       },
     };
   };
@@ -203,7 +254,7 @@ export class TestBench {
 
   file(content: unknown, name = 'attempt.json'): ChosenFile {
     const text = JSON.stringify(content);
-    return { name, size: text.length, text: async () => text };
+    return chosen(name, text);
   }
 
   private reading(trigger: boolean): TorchSample {

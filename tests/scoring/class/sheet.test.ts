@@ -63,6 +63,20 @@ describe('a trainee’s row', () => {
   });
 });
 
+describe('a trainee named inside the file', () => {
+  const inside = { name: 'Ines Calder', bench: 'B 2' };
+  it('is taken from there where the name of the file gives none', () => {
+    const sheet = sheetOf({ ...attempt('attempt (3)'), trainee: inside }, attempt(name('ines-calder', 1)));
+    expect(sheet.rows.map((r) => [r.trainee, r.attempts.length])).toEqual([['Ines Calder', 2]]);
+    expect(sheet.mismatched).toEqual([]);
+  });
+  it('is said beside another name of the file, which counts', () => {
+    const sheet = sheetOf({ ...attempt(name('pia-lindqvist', 1)), trainee: inside });
+    expect(sheet.rows.map((r) => r.trainee)).toEqual(['Pia Lindqvist']);
+    expect(sheet.mismatched[0]!.mismatches).toContain('named pia-lindqvist, the file says ines-calder');
+  });
+});
+
 describe('the class', () => {
   it('has in common what most trainees have, not what one has most often', () => {
     const sheet = sheetOf(

@@ -1,8 +1,8 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { readRecording, resultSchema, scoreAttempt } from '../../../scoring/index.ts';
+import { readAttemptName, readRecording, resultSchema, scoreAttempt } from '../../../scoring/index.ts';
 import { run } from '../../../scoring/node/cli/run.ts';
 
 let folder: string;
@@ -79,6 +79,16 @@ describe('weave, score, section', () => {
     expect((await toehold('score', file('straight.json'), '--strict')).code).toBe(1);
   });
 
+  it('name a trainee inside the recording and, into a folder, in the name of its file, counting on', async () => {
+    const weld = ['weave', '--length', '20', '--trainee', 'Inés Calder', '--bench', 'B 2', '--out', folder];
+    const made = [await toehold(...weld), await toehold(...weld)].map(({ out }) => /Written to (.*)/.exec(out)![1]!);
+    expect(made.map((path) => readAttemptName(basename(path)))).toMatchObject([
+      { bench: 'b-2', trainee: 'inés-calder', exercise: 'free-attempt', attempt: 1 },
+      { bench: 'b-2', trainee: 'inés-calder', exercise: 'free-attempt', attempt: 2 },
+    ]);
+    expect(readRecording(readFileSync(made[0]!, 'utf8')).trainee).toEqual({ name: 'Inés Calder', bench: 'B 2' });
+  });
+
   it('judge by another profile or exercise when told to', async () => {
     const { out } = await toehold('score', file('straight.json'), '--profile', 'iso-5817-b', '--json');
     const result = resultSchema.parse(JSON.parse(out));
@@ -89,6 +99,8 @@ describe('weave, score, section', () => {
 
   it.each([
     ['volts out of range', ['weave', '--volts', '99', '--out', 'x.json'], /--volts.*found "99", allowed: 12 to 30 V/],
+    ['a trainee without a letter', ['weave', '--trainee', '!!', '--out', 'x.json'], /weave: name: found "!!"/],
+    ['a bench without anybody', ['weave', '--bench', 'b2', '--out', 'x.json'], /--bench: found no --trainee/],
     ['a joint nobody has', ['weave', '--joint', 'butt', '--out', 'x.json'], /--joint.*tee, lap, corner/],
     ['a hand without an amount', ['weave', '--hand', 'seven', '--out', 'x.json'], /--hand.*seed:amount/],
     [

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 import { InputError, readExercise, readProfile, readRecording } from '../../../scoring/index.ts';
 import { weld } from '../welds.ts';
 
@@ -26,6 +26,42 @@ const at = (r: Record<string, unknown>, ...path: string[]): Record<string, unkno
   for (const key of path) here = here[key] as Record<string, unknown>;
   return here;
 };
+
+describe('text that is not JSON', () => {
+  afterEach(() => vi.restoreAllMocks());
+
+  const BROKEN = '{\n  "a": 1 "b": 2\n}';
+  // As V8 of Node 20, a newer V8, and SpiderMonkey say it of the text above (from memory).
+  it.each([
+    'Unexpected string in JSON at position 11',
+    "Expected ',' or '}' after property value in JSON at position 11 (line 2 column 10)",
+    "JSON.parse: expected ',' or '}' after property value in object at line 2 column 10 of the JSON data",
+  ])('is said in our own words whatever the engine’s are: %s', (words) => {
+    vi.spyOn(JSON, 'parse').mockImplementation(() => {
+      throw new SyntaxError(words);
+    });
+    expect(() => readRecording(BROKEN, 'a.json')).toThrow(
+      'a.json: found text that is not JSON (at line 2, column 10), allowed: complete JSON text',
+    );
+  });
+
+  it.each([
+    'Unexpected end of JSON input',
+    'Unterminated string in JSON at position 9 (line 1 column 10)',
+    "Expected ',' or ']' after array element in JSON at position 17",
+    'JSON.parse: end of data while reading object contents at line 1 column 18 of the JSON data',
+  ])('is said to be cut off: %s', (words) => {
+    vi.spyOn(JSON, 'parse').mockImplementation(() => {
+      throw new SyntaxError(words);
+    });
+    expect(() => readRecording('{"a": [1, 2, 3, 4', 'a.json')).toThrow(/not JSON \(the file is cut off\), allowed/);
+  });
+
+  it('is said so by this engine too', () => {
+    expect(() => readRecording(BROKEN, 'a.json')).toThrow(/\(at line 2, column 10\)/);
+    expect(() => readRecording('{"a": [1, 2', 'a.json')).toThrow(/\(the file is cut off\)/);
+  });
+});
 
 describe('a recording', () => {
   it('comes back as it was written', () => {

@@ -73,3 +73,12 @@ describe('the level of an exercise', () => {
     expect(helpOf({ origin: { kind: 'robot' }, aids: none }, vee)).toBe('robot');
   });
 });
+
+describe('a level on a bench that several share', () => {
+  it('is told from one’s own attempts alone', () => {
+    const others = past('www', { trainee: 'Ines Calder' });
+    expect(levelOf(others, vee, 'Ines Calder')).toEqual({ kind: 'without guides', bad: 0 });
+    expect(levelOf(others, vee, 'Pia Lindqvist')).toEqual({ kind: 'with guides', good: 0 });
+    expect(levelOf(others, vee)).toEqual({ kind: 'with guides', good: 0 });
+  });
+});

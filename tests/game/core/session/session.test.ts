@@ -160,7 +160,7 @@ describe('files that cannot be opened', () => {
     await bench.session.opener.file(bench.file({ format: 'something else' }));
     expect(bench.state.problem.value).toMatchObject({ code: 'input' });
     expect(bench.state.finished.value).toBe(before);
-    await bench.session.opener.file({ name: 'huge.json', size: 20e6, text: async () => '' });
+    await bench.session.opener.file({ ...bench.file({}, 'huge.json'), size: 20e6 });
     expect(bench.state.problem.value).toMatchObject({ code: 'file-too-large', bytes: 20e6 });
     expect(bench.state.finished.value).toBe(before);
   });

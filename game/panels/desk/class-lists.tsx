@@ -1,0 +1,39 @@
+import type { ClassSheet, Entry } from '../../../scoring/index.ts';
+import { words } from '../../locale/index.ts';
+import { fileSaid } from './names.ts';
+
+const w = words.desk.class;
+
+/** Every file that does not fit, by name, and things of note. */
+export function ClassLists({ sheet, passedOver }: { sheet: ClassSheet; passedOver: readonly string[] }) {
+  const said = (entry: Entry, what: readonly string[]): string => `${fileSaid(entry.file)}: ${what.join('; ')}`;
+  return (
+    <div class="class-lists">
+      <List title={w.lists.bad} items={sheet.bad.map((b) => b.reason)} />
+      <List title={w.lists.notCounted} items={sheet.notCounted.map((e) => said(e, e.notCounted))} />
+      <List title={w.lists.mismatched} items={sheet.mismatched.map((e) => said(e, e.mismatches))} />
+      <List title={w.lists.unnamed} items={sheet.unnamed.map((e) => said(e, [e.scored.result.verdict]))} />
+      <List title={w.lists.folders} items={sheet.folders.map((f) => `${f}/`)} />
+      {sheet.notes.map((note) => (
+        <p key={note}>{note}</p>
+      ))}
+      {passedOver.length > 0 && <p>{w.passedOver(passedOver)}</p>}
+    </div>
+  );
+}
+
+function List({ title, items }: { title: string; items: readonly string[] }) {
+  if (items.length === 0) return null;
+  return (
+    <section>
+      <h3>{title}</h3>
+      <ul>
+        {items.map((item) => (
+          <li key={item}>
+            <bdi>{item}</bdi>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

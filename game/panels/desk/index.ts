@@ -1,0 +1,1 @@
+export { DeskDialog } from './desk-dialog.tsx';

@@ -1,0 +1,6 @@
+import { signal } from '@preact/signals';
+
+export type DeskTab = 'class' | 'trainees';
+
+/** Which sheet of the desk lies on top. */
+export const deskTab = signal<DeskTab>('class');
