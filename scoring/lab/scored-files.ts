@@ -19,7 +19,9 @@ export async function scoredFiles(
     const file = fileNameOf(h, exercise.name);
     if (h.score?.result && h.score.hand !== null) {
       const { result, hand } = h.score;
-      scored.push({ file, sha256: h.submission.attempt, hand, joint: exercise.joint.kind, result });
+      // Whose it is the lab knows from who handed it in, not from what a bench wrote into the file.
+      const trainee = null;
+      scored.push({ file, sha256: h.submission.attempt, hand, joint: exercise.joint.kind, trainee, result });
     } else bad.push({ file, reason: `${file}: ${h.score?.fault ?? 'waiting to be scored'}` });
   }
   return { scored, bad };
