@@ -95,6 +95,20 @@ describe('attempts on their way to the lab', () => {
     expect(b.kept.size).toBe(1);
   });
 
+  it('that the browser will not keep are sent at once, and said where that fails too', async () => {
+    const b = bench();
+    b.kept.set = () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
+    const outbox = b.open();
+    await outbox.belongsTo('ines');
+    await outbox.add(parcel(1));
+    expect(b.lab.taken).toEqual([parcel(1).key]);
+    b.lab.answer = () => new TypeError('no network');
+    await outbox.add(parcel(2));
+    expect(outbox.sending.value).toBe('not kept');
+  });
+
   it('that the lab will not have stay with the reason and stop nobody else', async () => {
     const b = bench();
     const outbox = b.open();

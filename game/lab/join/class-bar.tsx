@@ -52,6 +52,7 @@ export function ClassBar({ membership: m }: { membership: Membership }) {
           <span class="unit" data-testid="class-state">
             {chosen === null ? w.notHandedIn : w.handsIn(chosen.mostAttempts)}{' '}
             {w.state(outbox.sending.value, waiting.length)}{' '}
+            {m.refusal.value === 'no answer' && waiting.length === 0 && w.noAnswer}{' '}
             {chosen !== null && w.arrived(mine.length, mine.filter((a) => a.state === 'scored').length)}
           </span>
           <button type="button" class="link" onClick={() => void m.leave()}>

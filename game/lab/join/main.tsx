@@ -21,10 +21,10 @@ export function joinLab(session: Session, state: State, clock: Clock): void {
   // Back on the network: what waits goes at once.
   window.addEventListener('online', () => void membership.look());
   const watch = (): void => {
-    const { mine, outbox } = membership;
+    const { me, mine, outbox } = membership;
     const waits = mine.value.some((a) => a.state === 'waiting') || outbox.sent.value > mine.value.length;
     clock.after(ASK_MS, () => {
-      void (waits ? membership.refresh() : Promise.resolve()).finally(watch);
+      void (me.value === null ? membership.look() : waits ? membership.refresh() : Promise.resolve()).finally(watch);
     });
   };
   void membership.look().finally(watch);

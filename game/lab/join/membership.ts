@@ -66,6 +66,10 @@ export class Membership {
       if (done !== null && this.struck) void this.handIn(done);
     });
     effect(() => {
+      // The session has ended, by the clock or by somebody else's in this browser: the bar says so.
+      if (this.outbox.sending.value === 'join again') void this.look();
+    });
+    effect(() => {
       // Another exercise, or another joint: what is welded now is not what was handed out.
       if (state.exercise.value.name !== this.chosen.peek()?.exerciseFile.name) this.chosen.value = null;
     });
@@ -128,19 +132,17 @@ export class Membership {
     if (exercise?.name !== chosen.exerciseFile.name) return;
     const bytes = utf8ToBytes(JSON.stringify(recording));
     const digest = bytesToHex(sha256(bytes));
-    await this.outbox
-      .add({
-        key: `${digest} ${chosen.id} ${me.id}`,
-        digest,
-        trainee: me.id,
-        name: me.name ?? '',
-        assignment: chosen.id,
-        title: chosen.title,
-        made_ms,
-        bytes,
-        refused: null,
-      })
-      .catch(() => undefined);
+    await this.outbox.add({
+      key: `${digest} ${chosen.id} ${me.id}`,
+      digest,
+      trainee: me.id,
+      name: me.name ?? '',
+      assignment: chosen.id,
+      title: chosen.title,
+      made_ms,
+      bytes,
+      refused: null,
+    });
   }
 
   private async trying(run: () => Promise<void>): Promise<void> {

@@ -60,15 +60,20 @@ export class Outbox {
     await this.flush();
   }
 
-  /** Kept when it returns. @throws where the browser will not store it; then it is tried from memory as long as the page lasts */
+  /** Kept when it returns. Where the browser will not store it, it is sent at once or not at all, and the page says so. */
   async add(parcel: Parcel): Promise<void> {
     try {
       await this.ports.store.put(parcel);
-    } catch (error) {
-      this.sending.value = 'not kept';
-      this.parcels.value = [...this.parcels.value, parcel];
-      await this.deliver(parcel).catch(() => undefined);
-      throw error;
+    } catch {
+      await this.ports.send(parcel).then(
+        () => {
+          this.sent.value += 1;
+        },
+        () => {
+          this.sending.value = 'not kept';
+        },
+      );
+      return;
     }
     void this.flush();
   }
