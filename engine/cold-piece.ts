@@ -94,7 +94,7 @@ export function layColdPiece(asked: SimulationOptions, choices: StateChoices = {
 }
 
 /** Ticks a pose interval is cut into, so that explicit conduction stays stable. */
-function ticksFor(plan: JointPlan, table: MaterialTable): number {
+export function ticksFor(plan: JointPlan, table: MaterialTable): number {
   const short = Math.min(plan.h, plan.dy);
   const bound = (BOUND_SHARE * short * short * DENSITY_GPMM3) / (6 * table.steepest);
   return Math.ceil(1 / POSE_RATE_HZ / bound);

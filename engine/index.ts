@@ -71,6 +71,7 @@ export {
   replay,
   verifyRecording,
 } from './replay/recording.ts';
+export { type Work, workOf } from './replay/work.ts';
 export { createSimulation, type Simulation } from './simulation.ts';
 export * from './solvers/index.ts';
 export { ENGINE_VERSION } from './version.ts';

@@ -1,7 +1,8 @@
 /** An attempt in the making: one `step` per pose, each the same list of stages. */
 import { burn, createArcTick, quench } from './arc/arc.ts';
-import { createFootprint } from './arc/footprint.ts';
+import { createFootprint, reachAlong } from './arc/footprint.ts';
 import { createAxis, placeTorch } from './arc/torch.ts';
+import { arcRadius } from './arc/wire.ts';
 import { layColdPiece, type StateChoices } from './cold-piece.ts';
 import { closeFineRegion, openFineRegion } from './heat/active-region.ts';
 import { joinEnds } from './heat/coarse-step.ts';
@@ -78,6 +79,12 @@ function createStages(s: State, choices: StateChoices): Stages {
   };
 }
 
+/** How far along the joint a leaning torch may throw its arc from where it aims, mm. */
+function throwOf(s: State, axis: Stages['axis'], pose: Pose): number {
+  placeTorch(axis, pose, s.options.process, s.plan);
+  return reachAlong(axis, arcRadius(s.options.process, s.cal));
+}
+
 /** One pose interval. */
 function stepPose(s: State, { asked, from, at, axis, foot, arc, pool, trace }: Stages, pose: Pose): TraceSample {
   checkPose(pose);
@@ -85,7 +92,7 @@ function stepPose(s: State, { asked, from, at, axis, foot, arc, pool, trace }: S
   // Striking somewhere else is no drag across the joint.
   copyPose(from, s.lastPose.trigger ? s.lastPose : asked);
   startTrace(trace);
-  openFineRegion(s, from, asked);
+  openFineRegion(s, from, asked, Math.max(throwOf(s, axis, from), throwOf(s, axis, asked)));
   for (let t = 1; t <= s.ticksPerPose; t++) {
     between(at, from, asked, t / s.ticksPerPose);
     placeTorch(axis, at, s.options.process, s.plan);

@@ -1,2 +1,2 @@
 /** Changes whenever the same recording could weld different bits. */
-export const ENGINE_VERSION = '0.3.0';
+export const ENGINE_VERSION = '0.4.0';

@@ -2,6 +2,7 @@
 
 export { type Attempt, attemptOf } from './attempt/attempt.ts';
 export { Trace } from './attempt/trace.ts';
+export { checkWork, MOST_WORK_S } from './attempt/work.ts';
 export { type Entry, LATEST, type TraineeRow } from './class/entry.ts';
 export { faultName } from './class/faults.ts';
 export { type AttemptName, attemptFileName, personSaid, readAttemptName, wordsInName } from './class/file-name.ts';
@@ -43,6 +44,7 @@ export {
 } from './macro/picture.ts';
 export type { MarkedReadings } from './macro/read-marks.ts';
 export { openedRoot, type RootPlace, Survey } from './measures/bead/survey.ts';
+export { booksOpen } from './measures/open-books.ts';
 export { type PlusMinusName, plusMinus, plusMinusAt } from './measures/precision.ts';
 export { type Reading, readSection } from './measures/section/station.ts';
 export { attemptHtml } from './papers/attempt-html.ts';
@@ -70,6 +72,7 @@ export { pointsOf, type RangePlan, type RangePoint } from './range/plan.ts';
 export { rangeSvg } from './range/range-svg.ts';
 export { type RangeRow, rangeCsv, rangeRows } from './range/table.ts';
 export type { RangeResult } from './range/weld-point.ts';
+export { textOf } from './schema/bytes.ts';
 export type { BeadStart, BeadStop, Flaw } from './schema/ends.ts';
 export { type Asked, type Band, type Exercise, exerciseSchema, type HandTarget } from './schema/exercise.ts';
 export { type JsonSchemaName, jsonSchema, jsonSchemaNames } from './schema/json-schema.ts';

@@ -6,6 +6,7 @@ import { judgedOf } from './exercises/workshop.ts';
 import { allLines } from './lines/lines.ts';
 import { SLICE_MM, Survey } from './measures/bead/survey.ts';
 import { type Measures, measure } from './measures/measures.ts';
+import { booksOpen, nothingRead } from './measures/open-books.ts';
 import { micro } from './measures/precision.ts';
 import { profileNamed } from './profiles/ready.ts';
 import type { BeadStop } from './schema/ends.ts';
@@ -51,7 +52,8 @@ export function scoreAttempt(recording: AttemptRecording, options: ScoreOptions 
 
 /**
  * Judges an attempt already welded: the game's own, when the arc has just gone out. Measures, lines, verdict, advice, words, in this order;
- * none looks back. In one piece, so that it reads as the list it is.
+ * none looks back. In one piece, so that it reads as the list it is. Where the attempt's accounts of heat or metal are open, nothing is
+ * read off it and nothing advised.
  * @throws InputError when the exercise names a profile that does not exist
  */
 export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, options: JudgeOptions = {}): Result {
@@ -60,16 +62,19 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
   const { joint, process } = recording.simulation;
   const judged = exercise?.judged ?? judgedOf(joint.length_mm);
 
-  const measures = measure(attempt, {
-    survey: options.survey ?? new Survey(attempt.section),
-    judged,
-    asked: exercise?.asked ?? null,
-    device: recording.device,
-    lead: exercise?.target.lead_mm ?? LEAD_WITHOUT_EXERCISE,
-    upperOnly: exercise?.demonstration.pattern === 'triangle',
-  });
+  const open = booksOpen(attempt.accounts);
+  const measures = open
+    ? nothingRead(attempt.accounts)
+    : measure(attempt, {
+        survey: options.survey ?? new Survey(attempt.section),
+        judged,
+        asked: exercise?.asked ?? null,
+        device: recording.device,
+        lead: exercise?.target.lead_mm ?? LEAD_WITHOUT_EXERCISE,
+        upperOnly: exercise?.demonstration.pattern === 'triangle',
+      });
   const { motion, bead, weldedTwice_mm } = measures;
-  const lines = exercise === null || profile === null ? [] : linesOf(recording, measures, exercise, profile);
+  const lines = open || exercise === null || profile === null ? [] : linesOf(recording, measures, exercise, profile);
 
   const question = {
     recording,
@@ -83,7 +88,7 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
   const reasons = reasonsFor(question);
   const verdict = verdictOf(lines, reasons);
   const facts = { joint, process, motion, bead, stamps: measures.stamps, lines, figures: measures.process };
-  const advice = exercise === null ? [] : adviceFor({ ...facts, exercise, verdict, reasons, weldedTwice_mm });
+  const advice = open || exercise === null ? [] : adviceFor({ ...facts, exercise, verdict, reasons, weldedTwice_mm });
   return {
     format: 'toehold-result',
     version: 2,
@@ -102,13 +107,18 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
     motion,
     bead,
     process: measures.process,
-    books: { massError: micro(attempt.accounts.massError), energyError: micro(attempt.accounts.energyError) },
+    books: { massError: missing(attempt.accounts.massError), energyError: missing(attempt.accounts.energyError) },
     lines,
     advice: advice.map(adviceSaid),
     notMeasured: measures.notMeasured.map(gapSaid),
     notModelled: [...NOT_MODELLED],
     cautions: [...CAUTIONS],
   };
+}
+
+/** A share as JSON can hold it. */
+function missing(share: number): number | null {
+  return Number.isFinite(share) ? micro(share) : null;
 }
 
 function linesOf(recording: AttemptRecording, { bead }: Measures, exercise: Exercise, profile: Profile): Line[] {

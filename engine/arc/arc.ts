@@ -3,11 +3,11 @@
 import { metalInTop, stackRod, topCell, uOf, yOf } from '../grid/columns.ts';
 import { firstCell } from '../kernel/layout.ts';
 import { DENSITY_GPMM3 } from '../physics/steel.ts';
-import { addMetal } from '../state/metal.ts';
+import { addMetal, createMove, type Move } from '../state/metal.ts';
 import type { State } from '../state/state.ts';
 import { type Footprint, findFootprint } from './footprint.ts';
 import type { Axis } from './torch.ts';
-import { createWire, fillWire, type WireState } from './wire.ts';
+import { createWire, fillWire, type WireState, workVolts } from './wire.ts';
 
 /** Arc heat goes into at least this depth of metal, or one full cell if that is more. */
 const HEATED_DEPTH_MM = 1;
@@ -26,10 +26,12 @@ export interface ArcTick {
   power_W: number;
   spatter_g: number;
   dripped_g: number;
+  /** Metal on its way into the columns. */
+  laying: Move;
 }
 
 export function createArcTick(): ArcTick {
-  return { on: false, wire: createWire(), tipToWork: 0, power_W: 0, spatter_g: 0, dripped_g: 0 };
+  return { on: false, wire: createWire(), tipToWork: 0, power_W: 0, spatter_g: 0, dripped_g: 0, laying: createMove() };
 }
 
 /** Burns the arc for one tick. The wire melts only where it finds the joint. */
@@ -53,7 +55,7 @@ export function burn(out: ArcTick, s: State, foot: Footprint, axis: Axis, u: num
   s.arcRadius = wire.arcRadius_mm;
   s.footU = foot.footU;
   s.footY = foot.footY;
-  const power = s.cal.arcEfficiency * s.options.process.volts_V * s.current;
+  const power = workVolts(s.options.process, s.cal) * s.current;
   out.power_W = power;
   const fed = wire.metal_gps * s.dt;
   const spatter = fed * wire.spatterShare;
@@ -120,6 +122,8 @@ function heatColumn(s: State, column: number, joules: number): void {
 /** Wire metal goes to liquid columns in the footprint, never onto cold plate; with no liquid there it forms one small lump. */
 function layMetal(out: ArcTick, s: State, foot: Footprint, grams: number, enthalpy: number): void {
   const volume = grams / DENSITY_GPMM3;
+  const { laying } = out;
+  laying.h = enthalpy;
   let wet = 0;
   let all = 0;
   for (let n = 0; n < foot.count; n++) {
@@ -130,10 +134,13 @@ function layMetal(out: ArcTick, s: State, foot: Footprint, grams: number, enthal
   if (wet > WET_SHARE * all) {
     for (let n = 0; n < foot.count; n++) {
       const i = foot.column[n]!;
-      if (s.liquid[i]) spilled += add(s, i, (volume * foot.deposit[n]!) / wet, enthalpy);
+      if (!s.liquid[i]) continue;
+      laying.volume = (volume * foot.deposit[n]!) / wet;
+      add(s, i, laying);
+      spilled += laying.moved;
     }
   } else {
-    spilled = addLump(s, foot, volume, enthalpy);
+    spilled = addLump(s, foot, volume, laying);
   }
   if (spilled > 0) {
     const lost = spilled * DENSITY_GPMM3;
@@ -143,13 +150,13 @@ function layMetal(out: ArcTick, s: State, foot: Footprint, grams: number, enthal
   }
 }
 
-function add(s: State, i: number, volume: number, enthalpy: number): number {
+function add(s: State, i: number, laying: Move): void {
   const c = s.columnOf[i]!;
-  return addMetal(s, c, i - c * s.plan.ny, volume, enthalpy);
+  addMetal(s, c, i - c * s.plan.ny, laying);
 }
 
-/** A lump one wire diameter and a bit wide round the foot. */
-function addLump(s: State, foot: Footprint, volume: number, enthalpy: number): number {
+/** A lump one wire diameter and a bit wide round the foot. Returns what did not fit, mm³. */
+function addLump(s: State, foot: Footprint, volume: number, laying: Move): number {
   const { plan } = s;
   const reach = s.options.process.wire_mm / 2 + 0.5;
   let total = 0;
@@ -169,9 +176,18 @@ function addLump(s: State, foot: Footprint, volume: number, enthalpy: number): n
     }
     if (d2 <= reach * reach) total++;
   }
-  if (total === 0) return nearest < 0 ? volume : add(s, nearest, volume, enthalpy);
+  if (total === 0) {
+    if (nearest < 0) return volume;
+    laying.volume = volume;
+    add(s, nearest, laying);
+    return laying.moved;
+  }
   let spilled = 0;
-  for (let n = 0; n < foot.count; n++)
-    if (inside(foot.column[n]!) <= reach * reach) spilled += add(s, foot.column[n]!, volume / total, enthalpy);
+  for (let n = 0; n < foot.count; n++) {
+    if (inside(foot.column[n]!) > reach * reach) continue;
+    laying.volume = volume / total;
+    add(s, foot.column[n]!, laying);
+    spilled += laying.moved;
+  }
   return spilled;
 }

@@ -15,6 +15,8 @@ import type { Axis } from './torch.ts';
 
 /** Columns beyond sqrt(10) σ carry e^-5 at most. */
 const REACH = 3.2;
+/** The axis meets the surface somewhere between the joint's depth and its cap: the window is wider by its slant over this height. */
+const SLANT_MM = 6;
 /** Beyond this the wire sags and no steady arc holds (common practice, no source). */
 const LONGEST_TIP_MM = 32;
 /** The aim may lie this far past the joint's ends and still find metal. */
@@ -42,6 +44,11 @@ export function createFootprint(s: State): Footprint {
   };
 }
 
+/** How far from the aim along the joint the arc may find columns, mm. */
+export function reachAlong(axis: Axis, radius: number): number {
+  return REACH * radius + Math.abs(axis.dy / axis.dw) * SLANT_MM;
+}
+
 export function findFootprint(out: Footprint, s: State, axis: Axis, aimU: number, aimY: number, radius: number): void {
   const { plan, w } = s;
   const { ny, dy, du, nu } = plan;
@@ -51,9 +58,8 @@ export function findFootprint(out: Footprint, s: State, axis: Axis, aimU: number
   const low = plan.y0 - dy / 2;
   const high = low + ny * dy;
   if (!(aimY > low - PAST_END_MM && aimY < high + PAST_END_MM)) return;
-  // The axis meets the surface somewhere between the joint's depth and its cap: widen the window by that slant.
-  const slantU = Math.abs(axis.du / axis.dw) * 6;
-  const slantY = Math.abs(axis.dy / axis.dw) * 6;
+  const slantU = Math.abs(axis.du / axis.dw) * SLANT_MM;
+  const slantY = Math.abs(axis.dy / axis.dw) * SLANT_MM;
   const edgeU = plan.kMax * du;
   const u = aimU < -edgeU ? -edgeU : Math.min(aimU, edgeU);
   const shift = u - aimU;

@@ -23,6 +23,11 @@ export const GASES: Record<GasName, GasSet> = {
   C1: { title: 'CO2', volts_V: 1.5, spatter: 'spatterCO2' },
 };
 
+/** Volts above this lengthen the arc's column, most of whose heat is radiated; `arcEfficiency` holds at it. */
+const COLUMN_FROM_V = 17;
+/** No arc gives the work more than this share. */
+const MOST_EFFICIENT = 0.92;
+
 /** Arc length taken off tip-to-work to get the electrode extension. */
 const ARC_LENGTH_MM = 3;
 const SHORTEST_EXTENSION_MM = 2;
@@ -36,7 +41,7 @@ export interface WireState {
   feed_mmps: number;
   melt_mm3ps: number;
   metal_gps: number;
-  /** Power reaching the work, arc and wire together: efficiency x volts x amps. */
+  /** Power reaching the work, arc and wire together: the volts that reach it x amps. */
   power_W: number;
   /** Part of it that arrives as the enthalpy of molten wire. */
   metal_W: number;
@@ -61,6 +66,13 @@ export function steadyVolts(p: ProcessOptions, current_A: number): { low: number
 /** IEC 60974-1 load line 14 + 0.05 I; argon-mix short arc sits 1 to 3 V below it (published settings tables). */
 function middleVolts(p: ProcessOptions, current_A: number): number {
   return 14 + 0.05 * current_A - 2 + GASES[p.gas].volts_V;
+}
+
+/** Volts whose power reaches the work: the falls at both ends of the arc give most of theirs, its column much less. */
+export function workVolts(p: ProcessOptions, cal: Calibration): number {
+  const column = p.volts_V - GASES[p.gas].volts_V - COLUMN_FROM_V;
+  const reached = cal.arcEfficiency * (p.volts_V - column) + cal.columnEfficiency * column;
+  return Math.min(MOST_EFFICIENT * p.volts_V, reached);
 }
 
 /**
@@ -89,6 +101,12 @@ export function createWire(): WireState {
   };
 }
 
+/** Radius of the arc on the work, mm. */
+export function arcRadius(p: ProcessOptions, cal: Calibration): number {
+  const arcVolts = p.volts_V - GASES[p.gas].volts_V;
+  return Math.min(2.5, Math.max(0.6, cal.arcRadius + cal.arcRadiusPerVolt * (arcVolts - 17)));
+}
+
 /** `wireState` into an object at hand: it runs every tick. */
 export function fillWire(out: WireState, p: ProcessOptions, tipToWork_mm: number, cal: Calibration): void {
   const area = wireArea_mm2(p);
@@ -99,7 +117,7 @@ export function fillWire(out: WireState, p: ProcessOptions, tipToWork_mm: number
   const current =
     q > 0 ? (2 * melt) / (cal.meltArc + Math.sqrt(cal.meltArc * cal.meltArc + 4 * q * melt)) : melt / cal.meltArc;
   const metal = melt * DENSITY_GPMM3;
-  const power = cal.arcEfficiency * p.volts_V * current;
+  const power = workVolts(p, cal) * current;
   const middle = middleVolts(p, current);
   const regime: TransferRegime =
     p.volts_V < middle - BELOW_V ? 'stubbing' : p.volts_V > middle + ABOVE_V ? 'globular' : 'short-circuiting';
@@ -107,8 +125,6 @@ export function fillWire(out: WireState, p: ProcessOptions, tipToWork_mm: number
   const spatterShare = Math.min(0.3, cal[GASES[p.gas].spatter] * (1 + cal.spatterOffVolts * off * off));
   // Short-circuit rate 20 to over 200 /s, falling as volts lengthen the arc; for sound only.
   const shortCircuit = regime === 'globular' ? 25 : Math.max(20, Math.min(200, 95 - 22 * off));
-  const arcVolts = p.volts_V - GASES[p.gas].volts_V;
-  const radius = Math.min(2.5, Math.max(0.6, cal.arcRadius + cal.arcRadiusPerVolt * (arcVolts - 17)));
   out.current_A = current;
   out.feed_mmps = feed;
   out.melt_mm3ps = melt;
@@ -119,7 +135,7 @@ export function fillWire(out: WireState, p: ProcessOptions, tipToWork_mm: number
   out.extension_mm = extension;
   out.shortCircuit_Hz = shortCircuit;
   out.spatterShare = spatterShare;
-  out.arcRadius_mm = radius;
+  out.arcRadius_mm = arcRadius(p, cal);
 }
 
 /** Share of the fed wire lost as spatter in the middle of the steady range. */

@@ -1,5 +1,5 @@
 /** The fine cells near the root: plates, room for weld metal above them, and which of them touch. */
-import type { JointOptions } from '../input/options.ts';
+import { CELLS_THROUGH_PLATE, type JointOptions } from '../input/options.ts';
 import { PART, type RodBuilder } from './rods.ts';
 
 /** Fine cells behind the standing plate of a tee, so that heat turns the corner in fine cells. */
@@ -7,7 +7,7 @@ export const FINE_BEHIND_MM = 3;
 /** Metal may stand this high out of the root; more is booked as dropped out. */
 const CAP_MM = 12;
 /** A back row between these shares of a cell keeps its own area, so that any thickness is exact and the time step holds. */
-const THINNEST_ROW = 0.6;
+const THINNEST_ROW = CELLS_THROUGH_PLATE - 1;
 
 const SQRT2 = Math.sqrt(2);
 
@@ -108,7 +108,7 @@ export function joinCells(
   const backB = rows(joint.plateB_mm, h);
   const wideAt = (i: number, j: number): number =>
     i === -backB.length && (joint.kind === 'corner' || (joint.kind === 'tee' && j >= 0)) ? backB[backB.length - 1]! : h;
-  const tallAt = (j: number): number => (joint.kind !== 'corner' && j === -backA.length ? backA[backA.length - 1]! : h);
+  const tallAt = (j: number): number => (j === -backA.length ? backA[backA.length - 1]! : h);
   for (const [code, p] of at) {
     const { i, j } = cellOf(code);
     const right = get(i + 1, j);

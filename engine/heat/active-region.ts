@@ -13,15 +13,15 @@ import { stepCoarse } from './coarse-step.ts';
  * Fine cells reach at least this far from the arc and the liquid. Against fine cells everywhere, seven of the eight welds of the mesh study
  * move by at most 0.04 mm in any reading; crossing back in the puddle by 0.05. All far inside what the cell itself moves.
  */
-const MARGIN_MM = 4.5;
+export const MARGIN_MM = 4.5;
 /** A block may go coarse when no tile spreads by more than this (about 90 K) and nothing is hotter than this: below Ac1, so peaks are safe. */
 const LEVEL_SPREAD_JPG = 60;
 const LEVEL_HOTTEST_C = 690;
 /** A coarse block beside the fine region goes fine again when a tile is hotter than this: a puddle held long reaches far. */
 const REFINE_C = 705;
 
-/** Before the ticks of a pose: fine cells where the arc is going to burn and where metal is liquid. */
-export function openFineRegion(s: State, before: Pose, now: Pose): void {
+/** Before the ticks of a pose: fine cells where the arc is going to burn, as far as it `throws` from its aim (mm), and where metal is liquid. */
+export function openFineRegion(s: State, before: Pose, now: Pose, throws: number): void {
   const { plan, fine } = s;
   let low = Number.POSITIVE_INFINITY;
   let high = Number.NEGATIVE_INFINITY;
@@ -30,8 +30,9 @@ export function openFineRegion(s: State, before: Pose, now: Pose): void {
     const arcLow = Math.min(before.y_mm, now.y_mm);
     const arcHigh = Math.max(before.y_mm, now.y_mm);
     const end = (plan.ny - 1) * plan.dy;
-    low = (clamp(arcLow - plan.y0, 0, end) - MARGIN_MM) / plan.dy;
-    high = (clamp(arcHigh - plan.y0, 0, end) + MARGIN_MM) / plan.dy;
+    const margin = Math.max(MARGIN_MM, throws + plan.dy);
+    low = (clamp(arcLow - plan.y0, 0, end) - margin) / plan.dy;
+    high = (clamp(arcHigh - plan.y0, 0, end) + margin) / plan.dy;
   }
   if (s.liquidSlices.to > 0) {
     low = Math.min(low, s.liquidSlices.from - MARGIN_MM / plan.dy);

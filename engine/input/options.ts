@@ -115,6 +115,12 @@ export const RANGES: Record<string, Record<string, Rule>> = {
   },
 };
 
+/**
+ * Cells through a plate, more than this: then it has two rows or more, and the front one is a whole cell. A plate of a single, taller row has no whole
+ * cell for the surface above it to stand on.
+ */
+export const CELLS_THROUGH_PLATE = 1.6;
+
 /** Every problem found, in field order; an empty list means the options will do. Never throws. */
 export function checkOptions(options: unknown): OptionProblem[] {
   const problems: OptionProblem[] = [];
@@ -135,7 +141,21 @@ export function checkOptions(options: unknown): OptionProblem[] {
   if (!(typeof record.cell_mm === 'number' && record.cell_mm >= 0.4 && record.cell_mm <= 1.5)) {
     problems.push({ code: 'out-of-range', path: 'cell_mm', found: record.cell_mm, allowed: '0.4 to 1.5 mm' });
   }
+  if (problems.length === 0) checkCellAgainstPlates(record as unknown as SimulationOptions, problems);
   return problems;
+}
+
+function checkCellAgainstPlates({ joint, cell_mm }: SimulationOptions, problems: OptionProblem[]): void {
+  const thinner = Math.min(joint.plateA_mm, joint.plateB_mm);
+  if (cell_mm * CELLS_THROUGH_PLATE < thinner - 1e-9) return;
+  // Rounded down, so that what is named is itself allowed.
+  const largest = Math.floor((thinner / CELLS_THROUGH_PLATE - 1e-6) * 100) / 100;
+  problems.push({
+    code: 'out-of-range',
+    path: 'cell_mm',
+    found: cell_mm,
+    allowed: `0.4 to ${largest} mm with a plate of ${thinner} mm`,
+  });
 }
 
 function checkGroup(group: string, part: Record<string, unknown>, problems: OptionProblem[]): void {

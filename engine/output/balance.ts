@@ -24,6 +24,8 @@ export interface Accounts {
   /** |in - out - stored| / in. */
   energyError: number;
   arcTime_s: number;
+  /** Liquid reached the edge of what is computed: metal may have run where no reading sees it. */
+  leftTheRoom: boolean;
   /** Means over the time the arc burned; 0 where none did. */
   meanCurrent_A: number;
   meanVolts_V: number;
@@ -56,6 +58,14 @@ export function surfaceVolume(s: State): number {
   return sum * s.plan.area_mm2;
 }
 
+/** Whether liquid ever stood in the outermost columns: beyond them nothing is computed, so what metal did there is not known. */
+export function leftTheRoom(s: State): boolean {
+  const { nu, ny } = s.plan;
+  const last = (nu - 1) * ny;
+  for (let j = 0; j < ny; j++) if (s.wetTick[j]! >= 0 || s.wetTick[last + j]! >= 0) return true;
+  return false;
+}
+
 export function accounts(s: State): Accounts {
   const l = s.ledger;
   const deposited = (surfaceVolume(s) - l.start_mm3) * DENSITY_GPMM3;
@@ -79,6 +89,7 @@ export function accounts(s: State): Accounts {
     energyError: into > 0 ? Math.abs(into - out - stored) / into : 0,
     arcTime_s: l.arcTime_s,
     meanCurrent_A: l.arcTime_s > 0 ? l.ampSeconds / l.arcTime_s : 0,
+    leftTheRoom: leftTheRoom(s),
     meanVolts_V: l.meanVolts_V,
   };
 }

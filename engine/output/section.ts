@@ -23,6 +23,12 @@ export interface Section {
   /** First wetting and last freezing of the column; NaN: never. */
   wet_s: Float64Array;
   frozen_s: Float64Array;
+  /**
+   * Toe index per column, -p z / γ: capillary pressure p the column froze with (now, where it is liquid), over what would hold a face that
+   * meets both plates as a tangent, γ / z; z is the column's distance from the root along its plate. Read it at a toe, in the
+   * outermost column that has a number: 0 or less is safe, at 1 the liquid pulls so hard that a groove must form. NaN where nothing was liquid.
+   */
+  toeIndex: Float64Array;
   /** Regular grid of square cells, index `ib * na + ia`; the centre of cell (ia, ib) is a0_mm + ia*cell, b0_mm + ib*cell. */
   na: number;
   nb: number;
@@ -75,6 +81,7 @@ export function cutSection(s: State, y_mm: number): Section {
     plate_mm: plan.plate.slice(),
     wet_s: new Float64Array(nu),
     frozen_s: new Float64Array(nu),
+    toeIndex: new Float64Array(nu),
     na,
     nb,
     a0_mm: (plan.iMin + 0.5) * plan.h,
@@ -89,6 +96,7 @@ export function cutSection(s: State, y_mm: number): Section {
     section.w_mm[c] = s.w[i]! + (s.w[i + 1]! - s.w[i]!) * f;
     section.wet_s[c] = stamp(s, s.wetTick[c * ny + near]!);
     section.frozen_s[c] = stamp(s, s.frozenTick[c * ny + near]!);
+    section.toeIndex[c] = toeIndex(s, c, s.skinPressure[c * ny + near]!);
   }
   for (let g = 0; g < na * nb; g++) {
     const rod = plan.rodAt[g]!;
@@ -106,6 +114,13 @@ export function cutSection(s: State, y_mm: number): Section {
     section.peak_C[g] = mixPeak(pLow, pHigh, f, start);
   }
   return section;
+}
+
+/** -p z / γ with z along the plate, mm; p in Pa and γ in N/m, so mm counts a thousandfold. */
+function toeIndex(s: State, c: number, pressure: number): number {
+  const { plan } = s;
+  const away = Math.abs(c - plan.kMax) * plan.du * Math.SQRT2;
+  return (-pressure * away) / (1000 * s.cal.surfaceTension);
 }
 
 function stamp(s: State, tick: number): number {

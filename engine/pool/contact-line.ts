@@ -11,8 +11,6 @@ const TOE_SPEED_MMPS = 50;
 const WET_AT = 1.5;
 /** Thinner liquid than this pulls no contact line along. */
 const LEAST_DEPTH_MM = 0.02;
-/** From the solidus down over this span the advancing angle goes from hot to cold. */
-const COLD_SPAN_K = 700;
 
 /** Slope of the dry solid beyond face `face` of column i, outward positive; 0 where unknown. */
 function solidSlope(s: State, q: number, face: number): number {
@@ -32,7 +30,27 @@ function topTemperature(s: State, i: number): number {
   return lookup(s.heat.table.temperature, s.heat.H[s.surfaceCell[i]!]!);
 }
 
-/** Lets every contact line creep for `time` seconds; `fresh` collects columns to wet (room for all columns). */
+/**
+ * Temperature of the solid `advanceReach` beyond a contact line that stands `toe` mm from its column's centre towards the dry column q:
+ * measured along the solid's face and read between columns, so that it means the same at any cell.
+ */
+function plateBeyond(s: State, q: number, face: number, toe: number, slope: number): number {
+  const d = face < 2 ? s.plan.du : s.plan.dy;
+  const reach = toe + s.cal.advanceReach / Math.sqrt(1 + slope * slope);
+  let at = q;
+  let beyond = s.near[4 * at + face]!;
+  let centre = d;
+  while (beyond >= 0 && centre + d <= reach) {
+    at = beyond;
+    beyond = s.near[4 * at + face]!;
+    centre += d;
+  }
+  const here = topTemperature(s, at);
+  if (beyond < 0 || reach <= centre) return here;
+  return here + ((reach - centre) / d) * (topTemperature(s, beyond) - here);
+}
+
+/** Lets every contact line in the window creep for `time` seconds; `fresh` collects columns to wet (room for all columns). */
 export function creepToes(s: State, time: number, fresh: Int32Array): void {
   const { plan, liquid, cal, w, near } = s;
   const { ny, nu } = plan;
@@ -49,7 +67,7 @@ export function creepToes(s: State, time: number, fresh: Int32Array): void {
         const e = s.edge[4 * i + face]!;
         const ms = solidSlope(s, q, face);
         const fall = (w[i]! - toeHeight(s, i, q, face)) / (e * d);
-        const cold = clamp((SOLIDUS_C - topTemperature(s, q)) / COLD_SPAN_K, 0, 1);
+        const cold = clamp((SOLIDUS_C - plateBeyond(s, q, face, e * d, ms)) / cal.advanceSpan, 0, 1);
         const advance = (cal.advanceHot + (cal.advanceCold - cal.advanceHot) * cold) * DEGREE;
         // tan(advance - atan ms) without inverse functions or a pole at 90 degrees; beyond the right angle the slope cap rules.
         const sine = sin(advance);

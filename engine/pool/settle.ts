@@ -7,9 +7,10 @@ import { clamp, exp, PI } from '../numerics/math.ts';
 import { DENSITY_GPMM3 } from '../physics/steel.ts';
 import { dimsOf, makeArrays } from '../state/allocate.ts';
 import type { Arrays } from '../state/fields.ts';
-import { addMetal, removeMetal } from '../state/metal.ts';
+import { createMove, type Move, removeMetal } from '../state/metal.ts';
 import type { State } from '../state/state.ts';
 import { creepToes, toeHeight } from './contact-line.ts';
+import { carryMetal } from './flow.ts';
 import { labelPuddles, updateLiquid } from './liquid.ts';
 import { createSurface, linkNode, linkToe, linkWall, orderNodes } from './surface.ts';
 
@@ -23,7 +24,7 @@ const DROP_PART = 0.5;
 export interface PuddleWork extends Arrays<'pool'> {
   surface: SurfaceKernel;
   nodes: Nodes;
-  moved: { heat: number };
+  move: Move;
   dripped_g: number;
 }
 
@@ -33,7 +34,7 @@ export function createPuddleWork(s: State, choice: KernelChoice = 'auto'): Puddl
     ...makeArrays('pool', dimsOf(s.plan, s.heat.layout)),
     surface,
     nodes: surface.nodes,
-    moved: { heat: 0 },
+    move: createMove(),
     dripped_g: 0,
   };
 }
@@ -82,8 +83,11 @@ function settlePuddle(s: State, work: PuddleWork, label: number, time: number): 
     s.wEq[i] = nodes.pair[2 * n]!;
     s.response[i] = nodes.pair[2 * n + 1]!;
     s.pressure[i] = lambda - load;
+    s.skinPressure[i] = lambda - nodes.load[n]!;
   }
-  moveMetal(s, work, time);
+  const { move } = work;
+  carryMetal(s, work, nodes, time / (time + s.cal.relaxation), move);
+  if (move.moved > 0) drop(s, work, move.moved, move.heat / move.moved);
   release(s, work);
 }
 
@@ -132,54 +136,6 @@ function collect(s: State, work: PuddleWork, label: number): void {
   });
 }
 
-/** Moves the surface part of the way: fallers give metal at their own enthalpy, risers take the pooled mean, volumes equal. */
-function moveMetal(s: State, work: PuddleWork, time: number): void {
-  const { nodes, column, moved } = work;
-  const { ny } = s.plan;
-  const area = s.plan.area_mm2;
-  const part = time / (time + s.cal.relaxation);
-  let wanted = 0;
-  let taken = 0;
-  moved.heat = 0;
-  for (let n = 0; n < nodes.count; n++) {
-    const i = column[n]!;
-    const d = part * (s.wEq[i]! - s.w[i]!);
-    if (d > 0) wanted += d * area;
-    else if (d < 0) {
-      const c = s.columnOf[i]!;
-      taken += removeMetal(s, c, i - c * ny, -d * area, moved);
-    }
-  }
-  if (taken <= 0 || wanted <= 0) {
-    if (taken > 0) giveBack(s, work, taken, moved.heat / taken);
-    return;
-  }
-  const enthalpy = Math.fround(moved.heat / taken);
-  const scale = taken / wanted;
-  let spilled = 0;
-  for (let n = 0; n < nodes.count; n++) {
-    const i = column[n]!;
-    const d = part * (s.wEq[i]! - s.w[i]!);
-    // Fallers have moved already: what is left of their way is never positive.
-    if (d > 0) {
-      const c = s.columnOf[i]!;
-      spilled += addMetal(s, c, i - c * ny, d * area * scale, enthalpy);
-    }
-  }
-  drop(s, work, spilled, enthalpy);
-}
-
-/** Nobody rises (all at the obstacle): the metal taken goes back evenly. */
-function giveBack(s: State, work: PuddleWork, volume: number, enthalpy: number): void {
-  let spilled = 0;
-  for (let n = 0; n < work.nodes.count; n++) {
-    const i = work.column[n]!;
-    const c = s.columnOf[i]!;
-    spilled += addMetal(s, c, i - c * s.plan.ny, volume / work.nodes.count, Math.fround(enthalpy));
-  }
-  drop(s, work, spilled, enthalpy);
-}
-
 function drop(s: State, work: PuddleWork, volume: number, enthalpy: number): void {
   if (volume <= 0) return;
   const grams = volume * DENSITY_GPMM3;
@@ -223,14 +179,17 @@ function release(s: State, work: PuddleWork): void {
   }
   if (depth <= 0) return;
   const share = Math.min(0.9, excess / depth);
-  work.moved.heat = 0;
+  const { move } = work;
+  move.heat = 0;
   let taken = 0;
   for (let n = 0; n < nodes.count; n++) {
     const i = column[n]!;
     const j = i % ny;
     if (y0 + j * dy > limit) continue;
     const liquid = Math.max(0, s.w[i]! - s.bottom[i]!) * area;
-    taken += removeMetal(s, s.columnOf[i]!, j, share * liquid, work.moved);
+    move.volume = share * liquid;
+    removeMetal(s, s.columnOf[i]!, j, move);
+    taken += move.moved;
   }
-  if (taken > 0) drop(s, work, taken, work.moved.heat / taken);
+  if (taken > 0) drop(s, work, taken, move.heat / taken);
 }

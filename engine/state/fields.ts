@@ -115,6 +115,10 @@ export const FIELDS = {
    * melt.
    */
   pressure: surface('pressure', 'f64', 'Pa', 'decides'),
+  /** Pressure in the liquid under the surface as last settled: what it froze with where it is solid, NaN where it never was liquid. */
+  skinPressure: surface('skinPressure', 'f64', 'Pa', 'reports', columns, Number.NaN),
+  /** Potential of the flow that last moved the metal: where the next one starts from. */
+  flowPotential: surface('flowPotential', 'f64', 'mm²', 'decides'),
   /** First wetting and last freezing, -1 never. */
   wetStamp: surface('wetTick', 'i32', 'tick', 'decides', columns, -1),
   freezeStamp: surface('frozenTick', 'i32', 'tick', 'reports', columns, -1),
@@ -150,6 +154,15 @@ export const FIELDS = {
   poolColumn: scratch('pool', 'column', 'i32', columns),
   poolNode: scratch('pool', 'nodeOf', 'i32', columns, -1),
   poolQueue: scratch('pool', 'queue', 'i32', columns),
+  /** Per node face, channel to the next node; per node, their sum, what the column is to give, and its potential. */
+  flowChannel: scratch('pool', 'channel', 'f64', faces),
+  flowStiff: scratch('pool', 'stiff', 'f64', columns),
+  flowSource: scratch('pool', 'source', 'f64', columns),
+  flowLevel: scratch('pool', 'potential', 'f64', columns),
+  /** What has run into a node so far, and its enthalpy x volume; then the nodes by falling potential. */
+  flowInflow: scratch('pool', 'inflow', 'f64', columns),
+  flowInheat: scratch('pool', 'inheat', 'f64', columns),
+  flowOrder: scratch('pool', 'order', 'i32', columns),
 } satisfies Record<string, Field>;
 
 export type FieldName = keyof typeof FIELDS;

@@ -8,6 +8,24 @@ import { PART } from '../grid/rods.ts';
 import { firstCell } from '../kernel/layout.ts';
 import type { State } from './state.ts';
 
+/**
+ * Metal on its way into a column or out of it. Numbers in an object at hand, because a number handed to a function is boxed, and metal moves
+ * in every column of a pool at every pose.
+ */
+export interface Move {
+  /** What is to be put on or taken off, mm³, and its enthalpy where it is put on, J/g. */
+  volume: number;
+  h: number;
+  /** What was taken off, or what did not fit under the cap, mm³. */
+  moved: number;
+  /** Enthalpy x volume of all that was taken off since it was last set to 0, J/g mm³. */
+  heat: number;
+}
+
+export function createMove(): Move {
+  return { volume: 0, h: 0, moved: 0, heat: 0 };
+}
+
 /** Notes which cells hold the surface of column c at slice j. Every change of the height ends here. */
 function locate(s: State, c: number, j: number): void {
   const i = c * s.plan.ny + j;
@@ -40,17 +58,18 @@ function setFill(s: State, rod: number, cell: number, value: number): void {
   }
 }
 
-/** Puts metal of enthalpy `h` (J/g) on column c, slice j. Returns the volume that did not fit under the cap, mm³. */
-export function addMetal(s: State, c: number, j: number, volume: number, h: number): number {
+/** Puts `move.volume` of enthalpy `move.h` on column c, slice j. `move.moved` becomes the volume that did not fit under the cap. */
+export function addMetal(s: State, c: number, j: number, move: Move): void {
   const { plan, heat } = s;
+  const { volume, h } = move;
   const area = s.plan.area_mm2;
   const long = s.plan.long_mm;
   const i = c * plan.ny + j;
   const from = s.w[i]!;
   let to = from + volume / area;
-  let spill = 0;
+  move.moved = 0;
   if (to > plan.cap[c]!) {
-    spill = (to - plan.cap[c]!) * area;
+    move.moved = (to - plan.cap[c]!) * area;
     to = plan.cap[c]!;
   }
   s.w[i] = to;
@@ -76,18 +95,18 @@ export function addMetal(s: State, c: number, j: number, volume: number, h: numb
     setFill(s, rod, cell, filled);
   }
   locate(s, c, j);
-  return spill;
 }
 
-/** Takes metal off the top of column c, slice j; `out.heat` gains its enthalpy x volume (J/g mm³). The column keeps its lowest cell. */
-export function removeMetal(s: State, c: number, j: number, volume: number, out: { heat: number }): number {
+/** Takes up to `move.volume` off the top of column c, slice j, into `move.moved`; `move.heat` gains its enthalpy. The column keeps its lowest cell. */
+export function removeMetal(s: State, c: number, j: number, move: Move): void {
   const { plan, heat } = s;
   const area = s.plan.area_mm2;
   const long = s.plan.long_mm;
   const i = c * plan.ny + j;
   const from = s.w[i]!;
-  const to = Math.max(plan.base[c]! + long, from - volume / area);
-  if (to >= from) return 0;
+  const to = Math.max(plan.base[c]! + long, from - move.volume / area);
+  move.moved = 0;
+  if (to >= from) return;
   for (let m = topCell(s, c, from); m >= 0; m--) {
     const rod = stackRod(s, c, m);
     const cell = firstCell(heat.layout, rod) + j;
@@ -95,10 +114,10 @@ export function removeMetal(s: State, c: number, j: number, volume: number, out:
     if (bottom + long <= to) break;
     const before = Math.min(1, Math.max(0, (from - bottom) / long));
     const now = Math.min(1, Math.max(0, (to - bottom) / long));
-    out.heat += heat.H[cell]! * (before - now) * long * area;
+    move.heat += heat.H[cell]! * (before - now) * long * area;
     setFill(s, rod, cell, now);
   }
   s.w[i] = to;
   locate(s, c, j);
-  return (from - to) * area;
+  move.moved = (from - to) * area;
 }

@@ -91,7 +91,6 @@ export interface ChosenFile {
   readonly size: number;
   /** When it was last changed, ms since the epoch. */
   readonly lastModified: number;
-  text(): Promise<string>;
   /** All of it. Rejects where it can no longer be read: taken away, or on a stick that was pulled out. */
   arrayBuffer(): Promise<ArrayBuffer>;
 }

@@ -72,7 +72,7 @@ function blockedBy(f: Facts): Found | null {
   if (blocked.includes('judged-length-not-covered')) return weldTheLength(f);
   if (!blocked.includes('dropped-out')) return null;
   const { dripped_g, laid_mm2, holds_mm2 } = f.figures;
-  return { code: 'metal-dropped', data: { dripped_g, laid_mm2, holds_mm2 }, ...NOWHERE };
+  return { code: 'metal-dropped', data: { dripped_g: dripped_g ?? 0, laid_mm2, holds_mm2 }, ...NOWHERE };
 }
 
 function weldTheLength(f: Facts): Found {

@@ -1,7 +1,11 @@
-import type { Advice, AdviceCode, Reason } from '../schema/result.ts';
+import { exercises } from '../exercises/ready.ts';
+import type { Advice, AdviceCode, Note, Reason } from '../schema/result.ts';
+import { pathOfText } from '../verdict/motion-path.ts';
+import { type Twin, twinOf } from '../verdict/twins.ts';
+import { said } from '../words/names.ts';
 import { faults } from './faults.ts';
 import { type AttemptName, exerciseMeant, wordsInName } from './file-name.ts';
-import { nameOf, type Scored } from './scored.ts';
+import { exerciseDigest, nameOf, type Scored } from './scored.ts';
 
 /** How many of the latest attempts stand for what somebody does now. */
 export const LATEST = 5;
@@ -56,16 +60,35 @@ const OF_THE_FILE: ReadonlySet<Reason['code']> = new Set([
   'state-differs',
   'exercise-edited',
   'settings-edited',
+  'exercise-too-little',
+]);
+/** Notes that say the same: such a file is practice. */
+const PRACTICE: ReadonlySet<Note['code']> = new Set([
+  'robot-left-in-origin',
+  'unmeasured-varies',
+  'no-check-number',
+  'study-cell',
+  'follows-demonstration',
+  'machine-beat',
+  'engine-differs',
 ]);
 
-/** Scored files as entries of the sheet, with everything that does not fit named. */
-export function entriesOf(scored: readonly Scored[]): Entry[] {
-  const entries = scored.map(entryOf).sort(byTime);
+/** What counts where the instructor names nothing else: the exercises that come with Toehold, by content. */
+function readyDigests(): ReadonlySet<string> {
+  return new Set(exercises.map((e) => exerciseDigest(e)!));
+}
+
+/**
+ * Scored files as entries of the sheet, with everything that does not fit named.
+ * @param asked digests of the exercises that count (`exerciseDigest`); attempts at any other are practice
+ */
+export function entriesOf(scored: readonly Scored[], asked: ReadonlySet<string> = readyDigests()): Entry[] {
+  const entries = scored.map((s) => entryOf(s, asked)).sort(byTime);
   nameTwins(entries);
   return entries;
 }
 
-function entryOf(scored: Scored): Entry {
+function entryOf(scored: Scored, asked: ReadonlySet<string>): Entry {
   const name = nameOf(scored);
   const r = scored.result;
   const first = r.advice[0];
@@ -77,6 +100,9 @@ function entryOf(scored: Scored): Entry {
   for (const x of r.reasons) {
     if (OF_THE_FILE.has(x.code)) notCounted.push(sentenceStart(x.text));
   }
+  for (const note of r.notes) if (PRACTICE.has(note.code)) notCounted.push(sentenceStart(note.text));
+  if (scored.exercise !== null && !asked.has(scored.exercise))
+    notCounted.push('practice: not one of the exercises asked for');
   const meant = name.exercise === null ? null : exerciseMeant(name.exercise);
   const judged = r.exercise?.name ?? null;
   if (meant !== null && judged !== null && meant !== judged) {
@@ -85,7 +111,7 @@ function entryOf(scored: Scored): Entry {
   const inside = scored.trainee === null ? null : wordsInName(scored.trainee.name);
   if (inside !== null && inside !== name.trainee) mismatches.push(`named ${name.trainee}, the file says ${inside}`);
   for (const note of r.notes) {
-    if (note.code === 'engine-differs' || note.code === 'aids') mismatches.push(sentenceStart(note.text));
+    if (note.code === 'aids') mismatches.push(sentenceStart(note.text));
   }
   const fault = first !== undefined && faults[first.code].kind !== 'none' ? { code: first.code, advice: first } : null;
   return { file: scored.file, name, scored, fault, notCounted, mismatches };
@@ -97,22 +123,69 @@ function sentenceStart(text: string): string {
 }
 
 /**
- * The same hand in two files: handed in under two names nobody can tell whose it is and none counts; otherwise the first under a name counts
- * and the others are its copies.
+ * The same motion in two files, to the last pose or nearly: handed in under two names nobody can tell whose it is and none counts; otherwise
+ * the first under a name counts and the others are its copies. Robots are left out: theirs are alike by nature.
  */
 function nameTwins(entries: readonly Entry[]): void {
-  const byHand = new Map<string, Entry[]>();
-  for (const e of entries) byHand.set(e.scored.hand, [...(byHand.get(e.scored.hand) ?? []), e]);
-  for (const twins of byHand.values()) {
-    if (twins.length < 2) continue;
-    const named = twins.filter((e) => e.name.trainee !== null);
-    const people = new Set(named.map((e) => e.name.trainee));
-    const original = named[0] ?? twins[0]!;
-    for (const e of twins) {
-      if (people.size > 1) {
-        const others = twins.filter((t) => t !== e).map((t) => t.file);
-        e.notCounted.push(`the same hand, pose for pose, as ${others.join(', ')}`);
-      } else if (e !== original) e.notCounted.push(`a copy of ${original.file}`);
+  const hands = entries.filter((e) => e.scored.result.origin.kind === 'hand');
+  const found = twinsAmong(hands);
+  hands.forEach((e, n) => {
+    const twins = found[n]!;
+    if (twins.length === 0) return;
+    const people = new Set([e, ...twins.map((t) => t.entry)].map((x) => x.name.trainee).filter((x) => x !== null));
+    const files = twins.map((t) => `${t.entry.file}${t.told}`).join(', ');
+    const earlier = twins.filter((t) => hands.indexOf(t.entry) < n);
+    if (people.size > 1) e.notCounted.push(`the same motion as ${files}`);
+    else if (
+      isCopy(
+        e,
+        earlier.map((t) => t.entry),
+        twins.map((t) => t.entry),
+      )
+    )
+      e.notCounted.push(`a copy of ${files}`);
+  });
+}
+
+interface ToldTwin {
+  entry: Entry;
+  /** In what they agree, in words; empty: pose for pose. */
+  told: string;
+}
+
+/** The twins of each, in the order given; every pair is looked at once. */
+function twinsAmong(hands: readonly Entry[]): ToldTwin[][] {
+  const paths = hands.map((e) => pathOfText(e.scored.motion));
+  const twins: ToldTwin[][] = hands.map(() => []);
+  hands.forEach((e, n) => {
+    for (let k = 0; k < n; k++) {
+      const other = hands[k]!;
+      const same = other.scored.hand === e.scored.hand;
+      const twin = same ? null : twinOf(paths[k]!, paths[n]!);
+      if (!same && twin === null) continue;
+      const told = twin === null ? '' : twinSaid(twin);
+      twins[n]!.push({ entry: other, told });
+      twins[k]!.push({ entry: e, told });
     }
-  }
+  });
+  return twins;
+}
+
+/** The first that bears a name is the original; without any name, the first. */
+function isCopy(e: Entry, earlier: readonly Entry[], twins: readonly Entry[]): boolean {
+  if (e.name.trainee === null) return earlier.length > 0 || twins.some((t) => t.name.trainee !== null);
+  return earlier.some((t) => t.name.trainee !== null);
+}
+
+function twinSaid({ kind, apart_mm, together_s, mirrored, later_s, moved }: Twin): string {
+  const how = [
+    `${said(apart_mm, 2)} mm apart over ${said(together_s, 0)} s`,
+    ...(kind === 'stretch' ? ['a stretch of it'] : []),
+    ...(mirrored ? ['mirrored'] : []),
+    ...(Math.hypot(moved.u_mm, moved.y_mm) >= 0.1
+      ? [`moved ${said(moved.u_mm)} across and ${said(moved.y_mm)} up`]
+      : []),
+    ...(later_s === 0 ? [] : [`${said(later_s, 2)} s later`]),
+  ];
+  return ` (${how.join(', ')})`;
 }

@@ -1,3 +1,4 @@
+import { cleanJson } from '../schema/clean.ts';
 import { csvText } from '../schema/csv.ts';
 import { measureName } from '../words/names.ts';
 import { nameOf, type Scored } from './scored.ts';
@@ -104,13 +105,19 @@ function percent(share: number | null): number | null {
 
 /** One row an attempt as CSV with a heading; text that a spreadsheet would take for a formula is disarmed. */
 export function rowsCsv(scored: readonly Scored[]): string {
-  const rows = scored.map(rowOf);
-  return csvText(rows, COLUMNS);
+  return csvText(rowsOf(scored), COLUMNS);
 }
 
 /** The same rows, one JSON object a line. */
 export function rowsJsonl(scored: readonly Scored[]): string {
-  return scored.map((s) => `${JSON.stringify(rowOf(s))}\n`).join('');
+  return rowsOf(scored)
+    .map((row) => `${cleanJson(row)}\n`)
+    .join('');
+}
+
+/** The rows themselves. */
+export function rowsOf(scored: readonly Scored[]): Row[] {
+  return scored.map(rowOf);
 }
 
 const COLUMNS: readonly (keyof Row)[] = [

@@ -2,8 +2,10 @@ import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { z } from 'zod';
 import { EngineError } from '../../engine/index.ts';
+import { checkWork, MOST_WORK_S } from '../attempt/work.ts';
 import { traineeSchema } from '../schema/bench.ts';
 import { textOf } from '../schema/bytes.ts';
+import { clean } from '../schema/clean.ts';
 import type { Exercise } from '../schema/exercise.ts';
 import { InputError } from '../schema/problem.ts';
 import type { Profile } from '../schema/profile.ts';
@@ -11,6 +13,7 @@ import { readRecording } from '../schema/read.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
 import { type Result, resultSchema } from '../schema/result.ts';
 import { scoreAttempt } from '../score.ts';
+import { motionPath, pathText } from '../verdict/motion-path.ts';
 import { type AttemptName, readAttemptName, wordsInName } from './file-name.ts';
 
 /** One file scored. The result is kept without its long lists (stations, crossings, pauses): welding again brings them back. */
@@ -20,6 +23,10 @@ export const scoredSchema = z.strictObject({
   sha256: z.string().length(64),
   /** SHA-256 of the pose columns alone: two files of the same hand have the same, whatever else was changed. */
   hand: z.string().length(64),
+  /** The motion as `pathText` writes it, to find near-twins by. */
+  motion: z.string().regex(/^([0-9a-f]{8})*$/),
+  /** Digest of the exercise it was judged by, by content (`exerciseDigest`); null: none. */
+  exercise: z.string().length(64).nullable(),
   joint: z.enum(['tee', 'lap', 'corner']),
   /** Who the file itself says welded it; null where it does not say. */
   trainee: traineeSchema.nullable(),
@@ -38,10 +45,12 @@ export interface Judge {
 /**
  * Scores the bytes of one file.
  * @param file its name, for messages
+ * @param mostWork_s a file that would take longer to weld is refused, s of a core of today
  * @throws InputError, EngineError
  */
-export function scoreBytes(bytes: Uint8Array, file: string, judge: Judge): Scored {
+export function scoreBytes(bytes: Uint8Array, file: string, judge: Judge, mostWork_s: number = MOST_WORK_S): Scored {
   const recording = readRecording(textOf(bytes, file), file);
+  checkWork(recording, file, mostWork_s);
   const result = scoreAttempt(recording, {
     ...(judge.exercise === null ? {} : { exercise: judge.exercise }),
     ...(judge.profile === null ? {} : { profile: judge.profile }),
@@ -50,6 +59,8 @@ export function scoreBytes(bytes: Uint8Array, file: string, judge: Judge): Score
     file,
     sha256: digest(bytes),
     hand: handDigest(recording),
+    motion: pathText(motionPath(recording.poses)),
+    exercise: exerciseDigest(judge.exercise ?? recording.exercise),
     joint: recording.simulation.joint.kind,
     trainee: recording.trainee,
     result: withoutLists(result),
@@ -70,6 +81,21 @@ export function nameOf({ file, trainee }: Pick<Scored, 'file' | 'trainee'>): Att
 /** SHA-256 as hexadecimal digits; of a text, of its UTF-8. */
 export function digest(content: Uint8Array | string): string {
   return bytesToHex(sha256(typeof content === 'string' ? utf8ToBytes(content) : content));
+}
+
+/** SHA-256 of what an exercise is, whatever the order of its fields and whatever it is called; null of none. */
+export function exerciseDigest(exercise: Exercise | null): string | null {
+  if (exercise === null) return null;
+  const { name: _name, title: _title, story: _story, teaches: _teaches, ...asked } = exercise;
+  return digest(canonical(asked));
+}
+
+/** JSON with the fields of every object in order. */
+function canonical(value: unknown): string {
+  if (typeof value !== 'object' || value === null) return JSON.stringify(value);
+  if (Array.isArray(value)) return `[${value.map(canonical).join(',')}]`;
+  const fields = Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1));
+  return `{${fields.map(([key, inner]) => `${JSON.stringify(key)}:${canonical(inner)}`).join(',')}}`;
 }
 
 function handDigest(recording: AttemptRecording): string {
@@ -95,14 +121,14 @@ export interface BadFile {
 export type Answer = { ok: true; scored: Scored } | { ok: false; reason: string };
 
 /** Scores a file; whatever goes wrong comes back as a sentence naming it, so that the next file is scored all the same. */
-export function answerFor(bytes: Uint8Array, file: string, judge: Judge): Answer {
+export function answerFor(bytes: Uint8Array, file: string, judge: Judge, mostWork_s: number = MOST_WORK_S): Answer {
   try {
-    return { ok: true, scored: scoreBytes(bytes, file, judge) };
+    return { ok: true, scored: scoreBytes(bytes, file, judge, mostWork_s) };
   } catch (error) {
     if (error instanceof InputError) return { ok: false, reason: error.message };
-    if (error instanceof EngineError) return { ok: false, reason: `${file}: ${error.message}` };
+    if (error instanceof EngineError) return { ok: false, reason: clean(`${file}: ${error.message}`) };
     const why = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
-    return { ok: false, reason: `${file}: scoring broke off (${why})` };
+    return { ok: false, reason: clean(`${file}: scoring broke off (${why})`) };
   }
 }
 

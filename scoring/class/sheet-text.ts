@@ -1,3 +1,4 @@
+import { type Clean, clean } from '../schema/clean.ts';
 import { said } from '../words/names.ts';
 import type { Entry, TraineeRow } from './entry.ts';
 import { faultName } from './faults.ts';
@@ -63,9 +64,14 @@ function count(n: number, noun: string): string {
   return `${n} ${noun}${n === 1 ? '' : 's'}`;
 }
 
-/** The sheet for a terminal. */
+/** The sheet as text. */
 export function sheetText(sheet: ClassSheet): string {
-  const rows = [[...TABLE_HEAD], ...sheet.rows.map(tableCells)];
+  return sheetLines(sheet).join('\n');
+}
+
+/** The sheet line by line. */
+export function sheetLines(sheet: ClassSheet): Clean[] {
+  const rows = [[...TABLE_HEAD], ...sheet.rows.map((row) => tableCells(row).map(clean))];
   const widths = rows[0]!.map((_, c) => Math.max(...rows.map((row) => row[c]!.length)));
   return [
     headline(sheet),
@@ -91,10 +97,12 @@ export function sheetText(sheet: ClassSheet): string {
       numberAndVerdict(e),
       ...(e.fault === null ? [] : [faultName(e.fault.code)]),
     ]),
-    ...(sheet.bad.length === 0 ? [] : ['Could not be read:', ...sheet.bad.map((b) => `  ${b.reason}`)]),
+    ...(sheet.bad.length === 0
+      ? []
+      : ['Could not be read:', ...sheet.bad.flatMap((b) => b.reason.split('\n').map((line) => `  ${line}`))]),
     ...(sheet.folders.length === 0 ? [] : [`Not looked into: ${sheet.folders.map((f) => `${f}/`).join(', ')}`]),
     ...sheet.notes,
-  ].join('\n');
+  ].map(clean);
 }
 
 function listed(title: string, entries: readonly Entry[], what: (e: Entry) => string[]): string[] {

@@ -28,13 +28,19 @@ export interface ClassSheet {
   notes: string[];
 }
 
-/** Makes the class sheet. Trainees stand in the order of their names: the sheet ranks nobody. */
-export function classSheet(scores: {
-  scored: readonly Scored[];
-  bad: readonly BadFile[];
-  folders?: readonly string[];
-}): ClassSheet {
-  const entries = entriesOf(scores.scored);
+/**
+ * Makes the class sheet. Trainees stand in the order of their names: the sheet ranks nobody.
+ * @param asked digests of the exercises that count (`exerciseDigest`); left out: the ready ones. Attempts at any other are practice
+ */
+export function classSheet(
+  scores: {
+    scored: readonly Scored[];
+    bad: readonly BadFile[];
+    folders?: readonly string[];
+  },
+  asked?: ReadonlySet<string>,
+): ClassSheet {
+  const entries = entriesOf(scores.scored, asked);
   const counted = entries.filter((e) => e.notCounted.length === 0);
   const named = counted.filter((e) => e.name.trainee !== null);
   const rows = rowsOf(named);

@@ -5,7 +5,21 @@ import { BARELY_SHORT_MM } from '../measures/section/root-fusion.ts';
 import type { Station } from '../schema/station.ts';
 import { dimensionsOf, legLineOff } from './dimensions.ts';
 import { plateOutline, type View, viewOf } from './plates.ts';
-import { INK, LETTER, letteringAt, num, PAPER, pathOf, QUIET, readingAt, type Spot, tag, textAt } from './svg.ts';
+import {
+  drawingOf,
+  INK,
+  LETTER,
+  letteringAt,
+  num,
+  PAPER,
+  pathOf,
+  QUIET,
+  readingAt,
+  type Spot,
+  type Svg,
+  tag,
+  textAt,
+} from './svg.ts';
 import { type Place, zoneOutlines } from './zones.ts';
 
 /** How a cut is drawn. */
@@ -31,7 +45,7 @@ const NUGGET_GREY = '#989288';
  * @param station readings of this section, or null where there is no bead
  * @returns a complete SVG document; no DOM needed
  */
-export function sectionSvg(sec: Section, station: Station | null, options: SectionSvgOptions = {}): string {
+export function sectionSvg(sec: Section, station: Station | null, options: SectionSvgOptions = {}): Svg {
   const scale = options.scale ?? 30;
   const id = options.id ?? 'cut';
   const view = viewOf(sec.joint, station?.legA_mm ?? 5, station?.legB_mm ?? 5);
@@ -64,12 +78,7 @@ export function sectionSvg(sec: Section, station: Station | null, options: Secti
     options.bare === true || station === null || outline === null ? '' : dimensionsOf(sec, station, outline, at, scale),
     note?.draw(height) ?? '',
   ];
-  return (
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${num(width)} ${num(height)}" width="${num(width)}" height="${num(height)}" role="img" aria-label="${label(sec, station)}">` +
-    definitions(surface, plates, view, at, id) +
-    body.join('') +
-    '</svg>'
-  );
+  return drawingOf(width, height, label(sec, station), definitions(surface, plates, view, at, id) + body.join(''));
 }
 
 /** The metal's surface, carried on along the plates as cut past the last columns. */

@@ -1,7 +1,7 @@
 import type { JointOptions } from '../../engine/index.ts';
 import type { RootPlace } from '../measures/bead/survey.ts';
 import { plateName } from '../words/names.ts';
-import { INK, num, PAPER, QUIET, RULE, tag, textAt } from './svg.ts';
+import { drawingOf, INK, num, PAPER, QUIET, RULE, type Svg, tag, textAt } from './svg.ts';
 
 /** How the opened root is drawn. */
 export interface StripSvgOptions {
@@ -21,7 +21,7 @@ const SIDE = 96;
  * slanted strokes. Not tied in: the face as cut, drawn blank with its edge. No weld: nothing but the centre line.
  * @returns a complete SVG document
  */
-export function stripSvg(strip: readonly RootPlace[], joint: JointOptions, options: StripSvgOptions = {}): string {
+export function stripSvg(strip: readonly RootPlace[], joint: JointOptions, options: StripSvgOptions = {}): Svg {
   const width = options.width ?? 720;
   const id = options.id ?? 'strip';
   const height = TOP + 2 * ROW + 46;
@@ -35,15 +35,16 @@ export function stripSvg(strip: readonly RootPlace[], joint: JointOptions, optio
         }) + row(strip, side, TOP + r * ROW, x, id),
     )
     .join('');
-  return (
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${num(width)} ${num(height)}" width="${num(width)}" height="${num(height)}" role="img" aria-label="${summary(strip, options)}">` +
+  return drawingOf(
+    width,
+    height,
+    summary(strip, options),
     definitions(id) +
-    tag('rect', { width, height, fill: PAPER }) +
-    rows +
-    rule(joint.length_mm, x) +
-    marks(options, x) +
-    textAt({ x: width - 16, y: 14 }, summary(strip, options), { class: 'n', 'text-anchor': 'end' }) +
-    '</svg>'
+      tag('rect', { width, height, fill: PAPER }) +
+      rows +
+      rule(joint.length_mm, x) +
+      marks(options, x) +
+      textAt({ x: width - 16, y: 14 }, summary(strip, options), { class: 'n', 'text-anchor': 'end' }),
   );
 }
 

@@ -1,9 +1,15 @@
+import { clean } from '../schema/clean.ts';
+
 /** Pieces of SVG as text. Every number is written to 0.01, so the same section gives the same bytes everywhere. */
 
 export const PAPER = '#f6f3ec';
 export const INK = '#1f2326';
 export const QUIET = '#6b6f72';
 export const RULE = '#b9b4a8';
+
+declare const svgBrand: unique symbol;
+/** A finished drawing: every text and attribute in it is cleaned and escaped. Made by `drawingOf` alone, and the only drawing papers take. */
+export type Svg = string & { readonly [svgBrand]: true };
 
 export interface Spot {
   x: number;
@@ -15,8 +21,14 @@ export function num(x: number): string {
   return text === '-0' ? '0' : text;
 }
 
+/** Text as it may stand in a drawing or a page: cleaned, and what is markup there an entity. */
 export function escapeText(text: string): string {
-  return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
+  return clean(text)
+    .replace(/&/g, '&amp;')
+    .replace(/</g, '&lt;')
+    .replace(/>/g, '&gt;')
+    .replace(/"/g, '&quot;')
+    .replace(/'/g, '&#39;');
 }
 
 export function pathOf(points: readonly Spot[], closed: boolean): string {
@@ -36,6 +48,25 @@ export function tag(name: string, values: Record<string, string | number>, conte
   return content === undefined
     ? `<${name}${attributes(values)}/>`
     : `<${name}${attributes(values)}>${content}</${name}>`;
+}
+
+/**
+ * The drawing around what `tag` and `textAt` made.
+ * @param label what a screen reader says of it; null: it has a title of its own
+ */
+export function drawingOf(width: number, height: number, label: string | null, content: string): Svg {
+  return tag(
+    'svg',
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      viewBox: `0 0 ${num(width)} ${num(height)}`,
+      width,
+      height,
+      role: 'img',
+      ...(label === null ? {} : { 'aria-label': label }),
+    },
+    content,
+  ) as Svg;
 }
 
 export function textAt(at: Spot, text: string, values: Record<string, string | number> = {}): string {

@@ -57,7 +57,13 @@ export interface Handed {
   submission: SubmissionRow;
   trainee: { id: string; name: string };
   assignment: AssignmentRow;
-  score: { result: Result | null; hand: string | null; fault: string | null; scored: Date } | null;
+  score: {
+    result: Result | null;
+    hand: string | null;
+    motion: string | null;
+    fault: string | null;
+    scored: Date;
+  } | null;
 }
 
 /**
@@ -178,7 +184,13 @@ export class ClassDesk {
         submission: submissions,
         trainee: { id: trainees.id, name: trainees.name },
         assignment: assignments,
-        score: { result: scores.result, hand: scores.hand, fault: scores.fault, scored: scores.scored },
+        score: {
+          result: scores.result,
+          hand: scores.hand,
+          motion: scores.motion,
+          fault: scores.fault,
+          scored: scores.scored,
+        },
       })
       .from(submissions)
       .innerJoin(trainees, eq(trainees.id, submissions.traineeId))

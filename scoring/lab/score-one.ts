@@ -11,16 +11,18 @@ export interface ScoreTask {
 }
 
 /** What came of it: a result, or the sentence why there can be none. Either is the same whoever scores it and however often. */
-export type ScoreOutcome = { result: Result; hand: string; fault: null } | { result: null; hand: null; fault: string };
+export type ScoreOutcome =
+  | { result: Result; hand: string; motion: string; fault: null }
+  | { result: null; hand: null; motion: null; fault: string };
 
 /** Welds an attempt and judges it. Nothing that the file says of its own result is believed. */
 export function scoreOne({ attempt, bytes, judge }: ScoreTask): ScoreOutcome {
   try {
-    const { result, hand } = scoreBytes(bytes, attempt, readJudge(judge));
-    return { result, hand, fault: null };
+    const { result, hand, motion } = scoreBytes(bytes, attempt, readJudge(judge));
+    return { result, hand, motion, fault: null };
   } catch (error) {
     if (error instanceof InputError || error instanceof EngineError) {
-      return { result: null, hand: null, fault: error.message };
+      return { result: null, hand: null, motion: null, fault: error.message };
     }
     throw error;
   }

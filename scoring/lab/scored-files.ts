@@ -1,4 +1,4 @@
-import type { Scored } from '../node/index.ts';
+import { exerciseDigest, type Scored } from '../node/index.ts';
 import type { ClassDesk, Handed } from './class-desk.ts';
 import { readJudge } from './judge.ts';
 
@@ -18,10 +18,13 @@ export async function scoredFiles(
     judges.set(h.assignment.judge, exercise);
     const file = fileNameOf(h, exercise.name);
     if (h.score?.result && h.score.hand !== null) {
-      const { result, hand } = h.score;
+      const { result, hand, motion } = h.score;
       // Whose it is the lab knows from who handed it in, not from what a bench wrote into the file.
       const trainee = null;
-      scored.push({ file, sha256: h.submission.attempt, hand, joint: exercise.joint.kind, trainee, result });
+      scored.push({
+        ...{ file, sha256: h.submission.attempt, hand, motion: motion ?? '', exercise: exerciseDigest(exercise) },
+        ...{ joint: exercise.joint.kind, trainee, result },
+      });
     } else bad.push({ file, reason: `${file}: ${h.score?.fault ?? 'waiting to be scored'}` });
   }
   return { scored, bad };

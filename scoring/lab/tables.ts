@@ -144,6 +144,8 @@ export const scores = pgTable(
     result: result('result'),
     /** Digest of the pose columns; null where scoring could not be done. */
     hand: text('hand'),
+    /** The motion in short, for finding hands that are nearly another's; null too where it was scored before there was one. */
+    motion: text('motion'),
     fault: text('fault'),
     scored: time('scored').notNull(),
     took_ms: integer('took_ms').notNull(),

@@ -135,7 +135,7 @@ export class Worker {
     } catch (cause) {
       // A thread that breaks off at the same attempt again and again: said in place of a score, so that nobody waits for ever.
       if (!isLastTry(job) || this.#over) throw cause;
-      return { result: null, hand: null, fault: `Scoring broke off (${whyOf(cause)}).` } as const;
+      return { result: null, hand: null, motion: null, fault: `Scoring broke off (${whyOf(cause)}).` } as const;
     }
   }
 

@@ -1,6 +1,7 @@
 import type { Section } from '../../engine/index.ts';
 import { viewOf } from '../draw/plates.ts';
 import { sectionSvg } from '../draw/section-svg.ts';
+import type { Svg } from '../draw/svg.ts';
 import type { Station } from '../schema/station.ts';
 
 /** How a drawing of a cut lies on its joint. */
@@ -15,7 +16,7 @@ export interface CutFrame {
 
 /** A cut as it lies under the glass before anything is measured: no dimension, no root mark, no joint as cut. */
 export interface EtchedCut extends CutFrame {
-  svg: string;
+  svg: Svg;
 }
 
 /**

@@ -5,7 +5,7 @@ export { faultName } from '../class/faults.ts';
 export { type AttemptName, readAttemptName } from '../class/file-name.ts';
 export { FIRST_RULE, type First } from '../class/first-three.ts';
 export { rowsCsv, rowsJsonl } from '../class/rows.ts';
-export { type BadFile, type Judge, type Scored, scoreBytes } from '../class/scored.ts';
+export { type BadFile, exerciseDigest, type Judge, type Scored, scoreBytes } from '../class/scored.ts';
 export { type ClassSheet, classSheet } from '../class/sheet.ts';
 export { sheetCsv } from '../class/sheet-csv.ts';
 export { sheetText } from '../class/sheet-text.ts';

@@ -1,4 +1,8 @@
 import { appendFileSync, readFileSync, statSync } from 'node:fs';
+import { hmac } from '@noble/hashes/hmac.js';
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { z } from 'zod';
 import { ENGINE_VERSION } from '../../engine/index.ts';
 import { digest, type Judge, type Scored, scoredSchema } from '../class/scored.ts';
 import { exercises } from '../exercises/ready.ts';
@@ -12,28 +16,66 @@ export const JOURNAL_NAME = '.toehold-scored.jsonl';
 /** Largest journal read back, bytes; a larger one is passed over and everything is scored again. */
 const MOST_JOURNAL = 200_000_000;
 
-/**
- * What was judged by, as a digest: engine, scoring, ready exercises and profiles, and those given on the command line. A score made by another
- * judge is not taken over.
- */
+/** A finished score with what made it. The file's name is left out: the same bytes under another name are the same score. */
+const rowSchema = z.strictObject({
+  judge: z.string(),
+  engine: z.string(),
+  scoring: z.string(),
+  scored: scoredSchema.omit({ file: true }),
+});
+type Row = z.infer<typeof rowSchema>;
+
+/** What was judged by, as a digest: ready exercises and profiles, and those given on the command line. */
 function judgeDigest(judge: Judge): string {
-  return digest(JSON.stringify([ENGINE_VERSION, SCORING_VERSION, exercises, profiles, judge.exercise, judge.profile]));
+  return digest(JSON.stringify([exercises, profiles, judge.exercise, judge.profile]));
 }
 
 /**
- * Scores already made, one JSON line each, added as each file is done, so that an interrupted run goes on where it stopped. Keyed by
- * file name, content and judge.
+ * Seal over a row as written: keyed by the secret of the folder's owner where there is one, so that nobody else can make it; a plain digest
+ * otherwise, which tells an accident and no forger.
+ */
+function sealOf(row: string, secret: Uint8Array | null): string {
+  return secret === null
+    ? `sha256:${digest(row)}`
+    : `hmac-sha256:${bytesToHex(hmac(sha256, secret, utf8ToBytes(row)))}`;
+}
+
+/** Why a row is not taken over although it is about the very bytes. */
+const NOT_TAKEN = {
+  seal: 'its row in the journal does not bear its seal',
+  keyless: 'its row in the journal is sealed without this secret',
+  keyed: 'its row in the journal is sealed with a secret that was not given',
+  shape: 'its row in the journal is not one that scoring writes',
+  two: 'the journal has two different scores of it',
+} as const;
+
+export interface JournalOptions {
+  /** Null: nothing is kept. */
+  path: string | null;
+  judge: Judge;
+  /** Begin an empty journal. */
+  fresh: boolean;
+  /** Key of the rows' seals; null: rows bear a plain digest. */
+  secret: Uint8Array | null;
+}
+
+/**
+ * Scores already made, one JSON line each, added as each file is done, so that an interrupted run goes on where it stopped. A row stands for
+ * a file's content, judge, engine and scoring together; one that bears no seal of its own is not believed.
  */
 export class Journal {
   readonly #path: string | null;
   readonly #judge: string;
-  readonly #known = new Map<string, Scored>();
+  readonly #secret: Uint8Array | null;
+  readonly #known = new Map<string, Row['scored']>();
+  readonly #notTaken = new Map<string, string>();
+  #spoilt = 0;
   #fault: string | null = null;
 
-  /** @param path null: nothing is kept */
-  constructor(path: string | null, judge: Judge, fresh: boolean) {
+  constructor({ path, judge, fresh, secret }: JournalOptions) {
     this.#path = path;
     this.#judge = judgeDigest(judge);
+    this.#secret = secret;
     if (path === null) return;
     try {
       if (fresh) writeText(path, '');
@@ -48,14 +90,28 @@ export class Journal {
     return this.#fault;
   }
 
-  find(file: string, sha256: string): Scored | undefined {
-    return this.#known.get(`${file}\n${sha256}`);
+  /** Lines that are no row at all, the one an interruption cut off left out. */
+  get spoilt(): number {
+    return this.#spoilt;
   }
 
-  add(scored: Scored): void {
+  /** The finished score of a file's content. */
+  find(file: string, sha256: string): Scored | undefined {
+    const scored = this.#known.get(sha256);
+    return scored === undefined ? undefined : { file, ...scored };
+  }
+
+  /** Why the journal's row about this content is not believed; null where there is none, or only ones of another judge. */
+  whyAgain(sha256: string): string | null {
+    return this.#known.has(sha256) ? null : (this.#notTaken.get(sha256) ?? null);
+  }
+
+  add({ file: _file, ...scored }: Scored): void {
     if (this.#path === null || this.#fault !== null) return;
+    const row: Row = { judge: this.#judge, engine: ENGINE_VERSION, scoring: SCORING_VERSION, scored };
     try {
-      appendFileSync(this.#path, `${JSON.stringify({ judge: this.#judge, scored })}\n`);
+      const text = JSON.stringify(row);
+      appendFileSync(this.#path, `{"seal":"${sealOf(text, this.#secret)}","row":${text}}\n`);
     } catch (cause) {
       this.#fault = whyNot(cause);
     }
@@ -70,23 +126,50 @@ export class Journal {
     }
     if (stat.size > MOST_JOURNAL) return;
     const text = readFileSync(path, 'utf8');
-    for (const line of text.split('\n')) this.#take(line);
+    const lines = text.split('\n');
+    const cutOff = lines.pop()!;
+    for (const line of lines) if (line !== '' && !this.#take(line)) this.#spoilt++;
     // A line cut off by an interruption must not swallow the next one.
-    if (text !== '' && !text.endsWith('\n')) appendFileSync(path, '\n');
+    if (cutOff !== '') appendFileSync(path, '\n');
   }
 
-  /** Takes a line in if it is whole and by the same judge; a spoilt line only means that its file is scored again. */
-  #take(line: string): void {
-    if (!line.includes(this.#judge)) return;
-    let entry: unknown;
+  /** @returns whether the line is a row of whatever standing */
+  #take(line: string): boolean {
+    let entry: { seal?: unknown; row?: { scored?: { sha256?: unknown } } | null } | null;
     try {
       entry = JSON.parse(line);
     } catch {
+      return false;
+    }
+    const row = entry?.row;
+    const of = row?.scored?.sha256;
+    if (typeof of !== 'string') return false;
+    const seal = String(entry?.seal);
+    if (seal !== sealOf(JSON.stringify(row), this.#secret)) {
+      const keyed = seal.startsWith('hmac-');
+      const why = keyed === (this.#secret !== null) ? 'seal' : keyed ? 'keyed' : 'keyless';
+      this.#notTaken.set(of, NOT_TAKEN[why]);
+      return true;
+    }
+    const parsed = rowSchema.safeParse(row);
+    if (!parsed.success) this.#notTaken.set(of, NOT_TAKEN.shape);
+    else this.#keep(parsed.data);
+    return true;
+  }
+
+  #keep({ judge, engine, scoring, scored }: Row): void {
+    const of = scored.sha256;
+    if (judge !== this.#judge) return;
+    if (engine !== ENGINE_VERSION || scoring !== SCORING_VERSION) {
+      this.#notTaken.set(of, `its row in the journal is of engine ${engine} and scoring ${scoring}`);
       return;
     }
-    const { judge, scored } = entry as { judge?: unknown; scored?: unknown };
-    const parsed = scoredSchema.safeParse(scored);
-    if (judge === this.#judge && parsed.success)
-      this.#known.set(`${parsed.data.file}\n${parsed.data.sha256}`, parsed.data);
+    const before = this.#known.get(of);
+    if (before === undefined && this.#notTaken.get(of) !== NOT_TAKEN.two) this.#known.set(of, scored);
+    // Scoring has one answer: of two that differ one is made up, and which cannot be told.
+    else if (before !== undefined && JSON.stringify(before) !== JSON.stringify(scored)) {
+      this.#known.delete(of);
+      this.#notTaken.set(of, NOT_TAKEN.two);
+    }
   }
 }

@@ -1,11 +1,13 @@
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
+import { MOST_WORK_S } from '../attempt/work.ts';
 import { type Answer, type BadFile, byFile, digest, type Judge, type Scored } from '../class/scored.ts';
+import { clean } from '../schema/clean.ts';
 import { InputError } from '../schema/problem.ts';
 import { listFolder, readInFolder } from './folder.ts';
 import { JOURNAL_NAME, Journal } from './journal.ts';
 import { beside, workThrough } from './pool.ts';
-import type { Job } from './worker.ts';
+import type { Job, Orders } from './worker.ts';
 
 /** How a folder is scored. */
 export interface FolderOptions {
@@ -14,6 +16,10 @@ export interface FolderOptions {
   workers?: number;
   /** File the finished scores are kept in; left out: a hidden file in the folder itself; null: none is kept. */
   journal?: string | null;
+  /** Key of the seals in the journal, which only the folder's owner has; left out or null: a plain digest, which any writer can make. */
+  secret?: Uint8Array | null;
+  /** A file that would take longer to weld is named and left out, s of a core of today; left out: 300. Infinity: none is. */
+  mostWork_s?: number;
   /** Score every file again, whatever the journal holds. */
   fresh?: boolean;
   /** Called after each file. */
@@ -40,6 +46,10 @@ export interface FolderScores {
   folders: string[];
   /** How many scores came from the journal. */
   known: number;
+  /** Files scored again although the journal has a row of them: what is wrong with the row. */
+  again: { file: string; why: string }[];
+  /** Lines of the journal that are no rows. */
+  spoiltRows: number;
   /** Why finished scores could not be kept; null where they were. */
   journalFault: string | null;
 }
@@ -56,9 +66,10 @@ export async function scoreFolder(folder: string, options: FolderOptions = {}): 
   const { files, folders } = listFolder(folder);
   const judge = options.judge ?? NO_JUDGE;
   const path = options.journal === undefined ? join(folder, JOURNAL_NAME) : options.journal;
-  const journal = new Journal(path, judge, options.fresh === true);
+  const journal = new Journal({ path, judge, fresh: options.fresh === true, secret: options.secret ?? null });
   const scored: Scored[] = [];
   const bad: BadFile[] = [];
+  const again: FolderScores['again'] = [];
   let known = 0;
   const tell = (file: string): void =>
     options.progress?.({ done: scored.length + bad.length, total: files.length, known, file });
@@ -69,8 +80,13 @@ export async function scoreFolder(folder: string, options: FolderOptions = {}): 
     for (let file = waiting.shift(); file !== undefined; file = waiting.shift()) {
       try {
         const bytes = readInFolder(folder, file);
-        const before = journal.find(file, digest(bytes));
-        if (before === undefined) return { file, bytes };
+        const sha256 = digest(bytes);
+        const before = journal.find(file, sha256);
+        if (before === undefined) {
+          const why = journal.whyAgain(sha256);
+          if (why !== null) again.push({ file, why });
+          return { file, bytes };
+        }
         scored.push(before);
         known++;
       } catch (error) {
@@ -84,7 +100,7 @@ export async function scoreFolder(folder: string, options: FolderOptions = {}): 
   const workers = Math.min(options.workers ?? availableParallelism(), files.length, MOST_WORKERS);
   await workThrough<Job, Answer>({
     worker: beside(import.meta.url, 'worker'),
-    data: judge,
+    data: { judge, mostWork_s: options.mostWork_s ?? MOST_WORK_S } satisfies Orders,
     threads: workers,
     next,
     answered: ({ file }, answer) => {
@@ -95,11 +111,12 @@ export async function scoreFolder(folder: string, options: FolderOptions = {}): 
       tell(file);
     },
     brokeOff: ({ file }, why) => {
-      bad.push({ file, reason: `${file}: scoring broke off (${why})` });
+      bad.push({ file, reason: clean(`${file}: scoring broke off (${why})`) });
       tell(file);
     },
   });
   scored.sort(byFile);
   bad.sort(byFile);
-  return { folder, scored, bad, folders, known, journalFault: journal.fault };
+  again.sort(byFile);
+  return { folder, scored, bad, folders, known, again, spoiltRows: journal.spoilt, journalFault: journal.fault };
 }

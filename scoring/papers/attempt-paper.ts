@@ -4,9 +4,11 @@ import { nameOf } from '../class/scored.ts';
 import { sectionSvg } from '../draw/section-svg.ts';
 import { standingSvg } from '../draw/standing-svg.ts';
 import { stripSvg } from '../draw/strip-svg.ts';
+import type { Svg } from '../draw/svg.ts';
 import { exerciseNamed } from '../exercises/ready.ts';
 import { judgedOf } from '../exercises/workshop.ts';
 import { openedRoot, Survey } from '../measures/bead/survey.ts';
+import { checkBooks } from '../measures/open-books.ts';
 import { describeFound, InputError } from '../schema/problem.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
 import type { Line, Result } from '../schema/result.ts';
@@ -29,7 +31,7 @@ export interface PaperLine {
   reading: string;
   limit: string;
   verdict: string;
-  standing: string;
+  standing: Svg;
   where: string;
   rule: string;
 }
@@ -46,9 +48,9 @@ export interface AttemptPaper {
   notes: string[];
   first: { text: string; where: string | null } | null;
   after: string[];
-  cut: { y_mm: number; svg: string; why: string };
-  smallCuts: { y_mm: number; svg: string }[];
-  strip: string;
+  cut: { y_mm: number; svg: Svg; why: string };
+  smallCuts: { y_mm: number; svg: Svg }[];
+  strip: Svg;
   lines: PaperLine[];
   hand: string[];
   notMeasured: string;
@@ -65,6 +67,7 @@ export interface AttemptPaper {
  */
 export function attemptPaper(recording: AttemptRecording, file: string, options: PaperOptions = {}): AttemptPaper {
   const attempt = attemptOf(recording);
+  checkBooks(attempt.accounts, file);
   const survey = new Survey(attempt.section);
   const result = judgeAttempt(recording, attempt, { ...options, survey });
   return attemptPaperOf({ recording, section: attempt.section, survey, result }, file, options);
@@ -100,7 +103,7 @@ export function attemptPaperOf(
   const judged = r.exercise?.judged ?? judgedOf(joint.length_mm);
   const cuts_mm = r.exercise?.cuts_mm ?? [];
   const cut = whichCut(r, judged, options.at_mm);
-  const drawn = (y_mm: number, id: string, bare: boolean): string => {
+  const drawn = (y_mm: number, id: string, bare: boolean): Svg => {
     const sec = section(y_mm);
     return sectionSvg(sec, survey.at(y_mm)?.station ?? null, { id, bare, scale: CUT_SCALE });
   };

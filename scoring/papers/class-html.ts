@@ -1,33 +1,26 @@
 import { TABLE_HEAD, tableCells } from '../class/sheet-text.ts';
 import type { ClassPaper, FirstOnPaper } from './class-paper.ts';
 import { blackAndWhite } from './grey.ts';
-import { blockHtml, esc, listHtml, paperDocument } from './paper-html.ts';
+import { drawn, type Html, html, NOTHING, txt } from './html.ts';
+import { blockHtml, listHtml, paperDocument } from './paper-html.ts';
 
 /** The class report as an HTML document that prints on A4. */
 export function classHtml(p: ClassPaper): string {
-  const rows = p.sheet.rows
-    .map(
-      (row) =>
-        `<tr>${tableCells(row)
-          .map((cell) => `<td>${esc(cell)}</td>`)
-          .join('')}<td class="blank"></td></tr>`,
-    )
-    .join('');
-  const head = [...TABLE_HEAD, 'real coupon'].map((h) => `<th>${esc(h)}</th>`).join('');
-  return paperDocument(
-    p.title,
-    [
-      `<header class="head"><h1>${esc(p.title)}</h1><p>${esc(p.headline)}</p></header>`,
-      `<p class="first">${esc(p.common)}</p>`,
-      p.first.length === 0
-        ? '<p>Nobody has a fault to be seen first.</p>'
-        : `<section><h2>${esc(seeFirst(p))}</h2><div class="three">${p.first.map(firstHtml).join('')}</div><p><small>${esc(p.firstRule)}</small></p></section>`,
-      `<table class="class"><thead><tr>${head}</tr></thead><tbody>${rows}</tbody></table>`,
-      ...p.lists.map(([title, items]) => listHtml(title, items)),
-      `<section class="foot"><p class="wide">Not modelled: ${esc(p.notModelled)}.</p><p class="wide">${esc(p.cautions)}</p></section>`,
-      blockHtml(p.block),
-    ].join('\n'),
+  const rows = p.sheet.rows.map(
+    (row) => html`<tr>${tableCells(row).map((cell) => html`<td>${txt(cell)}</td>`)}<td class="blank"></td></tr>`,
   );
+  const head = [...TABLE_HEAD, 'real coupon'].map((h) => html`<th>${txt(h)}</th>`);
+  return paperDocument(p.title, [
+    html`<header class="head"><h1>${txt(p.title)}</h1><p>${txt(p.headline)}</p></header>`,
+    html`<p class="first">${txt(p.common)}</p>`,
+    p.first.length === 0
+      ? html`<p>Nobody has a fault to be seen first.</p>`
+      : html`<section><h2>${txt(seeFirst(p))}</h2><div class="three">${p.first.map(firstHtml)}</div><p><small>${txt(p.firstRule)}</small></p></section>`,
+    html`<table class="class"><thead><tr>${head}</tr></thead><tbody>${rows}</tbody></table>`,
+    ...p.lists.map(([title, items]) => listHtml(title, items)),
+    html`<section class="foot"><p class="wide">Not modelled: ${txt(p.notModelled)}.</p><p class="wide">${txt(p.cautions)}</p></section>`,
+    blockHtml(p.block),
+  ]);
 }
 
 /** Heading of those to see first. */
@@ -35,7 +28,7 @@ export function seeFirst(p: ClassPaper): string {
   return p.first.length === 3 ? 'The three to see first' : 'To see first';
 }
 
-function firstHtml(f: FirstOnPaper): string {
-  const cut = f.cut === null ? '' : `<div class="framed">${blackAndWhite(f.cut, 'inherit')}</div>`;
-  return `<figure>${cut}<figcaption>${esc(f.caption)}</figcaption><h3>${esc(f.who)}</h3><p><b>${esc(f.fault)}</b>, ${esc(f.times)}</p><p>${esc(f.says)}</p><p class="file">${esc(f.file)}</p></figure>`;
+function firstHtml(f: FirstOnPaper): Html {
+  const cut = f.cut === null ? NOTHING : html`<div class="framed">${drawn(blackAndWhite(f.cut, 'inherit'))}</div>`;
+  return html`<figure>${cut}<figcaption>${txt(f.caption)}</figcaption><h3>${txt(f.who)}</h3><p><b>${txt(f.fault)}</b>, ${txt(f.times)}</p><p>${txt(f.says)}</p><p class="file">${txt(f.file)}</p></figure>`;
 }

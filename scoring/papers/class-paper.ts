@@ -5,6 +5,8 @@ import { digest } from '../class/scored.ts';
 import type { ClassSheet } from '../class/sheet.ts';
 import { commonSaid, headline } from '../class/sheet-text.ts';
 import { sectionSvg } from '../draw/section-svg.ts';
+import type { Svg } from '../draw/svg.ts';
+import { checkBooks } from '../measures/open-books.ts';
 import { readSection } from '../measures/section/station.ts';
 import { textOf } from '../schema/bytes.ts';
 import { InputError } from '../schema/problem.ts';
@@ -22,7 +24,7 @@ export interface FirstOnPaper {
   times: string;
   says: string;
   file: string;
-  cut: string | null;
+  cut: Svg | null;
   caption: string;
 }
 
@@ -43,7 +45,7 @@ export interface ClassPaper {
 
 /** A cut drawn, or null and the reason why there is none. */
 export interface FirstCut {
-  cut: string | null;
+  cut: Svg | null;
   caption: string;
 }
 
@@ -117,7 +119,9 @@ export function firstCut(f: First, i: number, open: OpenFile): FirstCut {
   try {
     const bytes = open(file);
     if (digest(bytes) !== scored.sha256) return { cut: null, caption: `${file} has changed since it was scored.` };
-    const section = attemptOf(readRecording(textOf(bytes, file), file)).section(f.y_mm);
+    const attempt = attemptOf(readRecording(textOf(bytes, file), file));
+    checkBooks(attempt.accounts, file);
+    const section = attempt.section(f.y_mm);
     const station = readSection(section)?.station ?? null;
     const line = f.line === null ? '' : ` Farthest outside: ${f.line}.`;
     return {

@@ -1,13 +1,10 @@
-import { escapeText } from '../draw/svg.ts';
-
-/** Escapes text for HTML, attributes included. */
-export const esc = (text: string): string => escapeText(text).replace(/'/g, '&#39;');
+import { type Html, html, NOTHING, txt } from './html.ts';
 
 /**
  * Style of the papers: an engineering drawing's sheet. One thin frame, hairlines, a title block at the foot; black on white, so that any
  * printer and copier does.
  */
-const STYLE = `
+const STYLE = html`
 @page { size: A4; margin: 9mm }
 * { box-sizing: border-box }
 html { background: #e9e9e9 }
@@ -52,14 +49,13 @@ tr.outside td.v { font-weight: 700 }
 `;
 
 /** A complete HTML document on its own: no script, nothing loaded from elsewhere. */
-export function paperDocument(title: string, sheet: string): string {
-  return `<!doctype html>
+export function paperDocument(title: string, sheet: readonly Html[]): Html {
+  return html`<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
-<title>${esc(title)}</title><style>${STYLE}</style></head>
+<title>${txt(title)}</title><style>${STYLE}</style></head>
 <body><main class="sheet">
-${sheet}
-</main></body></html>
+${sheet.map((part) => html`${part}\n`)}</main></body></html>
 `;
 }
 
@@ -67,14 +63,14 @@ export const verdictClass = (verdict: string): string =>
   verdict === 'no verdict' ? 'none' : verdict === 'too close to call' ? 'close' : verdict;
 
 /** Cells of the title block: what it is, and what stands there; empty ones are for a pen. */
-export function blockHtml(cells: readonly (readonly [string, string])[]): string {
-  return `<section class="block" aria-label="Title block">${cells
-    .map(([what, value]) => `<div><span>${esc(what)}</span>${esc(value)}</div>`)
-    .join('')}</section>`;
+export function blockHtml(cells: readonly (readonly [string, string])[]): Html {
+  return html`<section class="block" aria-label="Title block">${cells.map(
+    ([what, value]) => html`<div><span>${txt(what)}</span>${txt(value)}</div>`,
+  )}</section>`;
 }
 
-export function listHtml(title: string, items: readonly string[]): string {
+export function listHtml(title: string, items: readonly string[]): Html {
   return items.length === 0
-    ? ''
-    : `<section><h2>${esc(title)}</h2><ul>${items.map((x) => `<li>${esc(x)}</li>`).join('')}</ul></section>`;
+    ? NOTHING
+    : html`<section><h2>${txt(title)}</h2><ul>${items.map((x) => html`<li>${txt(x)}</li>`)}</ul></section>`;
 }

@@ -1,15 +1,16 @@
 import type { Content, TableCell } from 'pdfmake/interfaces';
+import type { Svg } from '../draw/svg.ts';
 import { blackAndWhite, flatTones } from './grey.ts';
 import { PDF_FONT } from './pdf.ts';
 
 /** Pieces the papers are set from. */
 
-export function drawing(svg: string, width: number): Content {
+export function drawing(svg: Svg, width: number): Content {
   return { svg: flatTones(blackAndWhite(svg, PDF_FONT)), width };
 }
 
 /** A drawing in a hairline frame with its caption. */
-export function framed(svg: string, width: number, caption: string): Content {
+export function framed(svg: Svg, width: number, caption: string): Content {
   return {
     stack: [
       {

@@ -1,6 +1,7 @@
 import pdfmake from 'pdfmake';
 import type { Content, TDocumentDefinitions } from 'pdfmake/interfaces';
 import { MM_PER_INCH } from '../lines/limit.ts';
+import { clean } from '../schema/clean.ts';
 
 /** Font of the papers, which comes with pdfmake. */
 export const PDF_FONT = 'Roboto';
@@ -59,8 +60,8 @@ export async function pdfOf(paper: PdfPaper, fonts: PaperFonts): Promise<Uint8Ar
     pageMargins: [EDGE + INSIDE, EDGE + 5 * MM, EDGE + INSIDE, EDGE + foot + 6],
     // A date would make every run's bytes differ; the day of the attempt stands in the title block.
     info: {
-      title: paper.title,
-      subject: paper.subject,
+      title: clean(paper.title),
+      subject: clean(paper.subject),
       creator: 'Toehold',
       producer: 'Toehold',
       creationDate: new Date(0),
@@ -85,7 +86,7 @@ export async function pdfOf(paper: PdfPaper, fonts: PaperFonts): Promise<Uint8Ar
       table: {
         widths: ['*', '*', '*', '*'],
         heights: ROW - 4,
-        body: blockRows(paper.block, pages > 1 ? `page ${page} of ${pages}` : ''),
+        body: cleaned(blockRows(paper.block, pages > 1 ? `page ${page} of ${pages}` : '')),
       },
       layout: {
         hLineWidth: (i) => (i === 0 ? 1 : i === rows ? 0 : 0.4),
@@ -96,9 +97,23 @@ export async function pdfOf(paper: PdfPaper, fonts: PaperFonts): Promise<Uint8Ar
         paddingBottom: () => 2,
       },
     }),
-    content: paper.content,
+    content: cleaned(paper.content),
   };
   return new Uint8Array(await pdfmake.createPdf(definition).getBuffer());
+}
+
+/** Everything to be set with its texts cleaned. Drawings are clean from `draw`; what is neither has no text in it. */
+function cleaned<T>(content: T): T {
+  return withCleanTexts(content) as T;
+}
+
+function withCleanTexts(content: unknown): unknown {
+  if (typeof content === 'string') return clean(content);
+  if (Array.isArray(content)) return content.map(withCleanTexts);
+  if (typeof content !== 'object' || content === null) return content;
+  return Object.fromEntries(
+    Object.entries(content).map(([key, value]) => [key, key === 'svg' ? value : withCleanTexts(value)]),
+  );
 }
 
 function blockRows(block: PdfPaper['block'], page: string): Content[][] {

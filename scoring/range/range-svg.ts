@@ -1,4 +1,4 @@
-import { INK, PAPER, QUIET, RULE, tag, textAt } from '../draw/svg.ts';
+import { drawingOf, escapeText, INK, PAPER, QUIET, RULE, type Svg, tag, textAt } from '../draw/svg.ts';
 import { said } from '../words/names.ts';
 import { axisWords, middleSentences, type RangeMap } from './map.ts';
 import { type Axis, axes, type RangePoint } from './plan.ts';
@@ -37,7 +37,7 @@ function lookOf(r: RangeResult): Look {
  * Draws a working range: the first two swept settings as the sheet, every other one and the patterns as sheets side by side. Each cell is
  * drawn like what it stands for, so that it reads in black and white; the number in it is the least steady hand that still holds.
  */
-export function rangeSvg(map: RangeMap): string {
+export function rangeSvg(map: RangeMap): Svg {
   const swept = axes.filter((axis) => map.plan.values[axis].length > 1);
   const x: Axis = swept[0] ?? 'feed_mpmin';
   const y: Axis = swept[1] ?? (x === 'volts_V' ? 'feed_mpmin' : 'volts_V');
@@ -71,10 +71,11 @@ export function rangeSvg(map: RangeMap): string {
     at += 18;
   }
   const style = `text{font-family:Barlow,"Helvetica Neue",Arial,sans-serif;fill:${INK}}.t{font-size:21px;font-weight:600}.n{font-size:14px}.s{font-size:12.5px}.q{font-size:12.5px;fill:${QUIET}}`;
-  return tag(
-    'svg',
-    { xmlns: 'http://www.w3.org/2000/svg', viewBox: `0 0 ${width} ${height}`, width, height, role: 'img' },
-    `${tag('title', {}, map.label)}${tag('style', {}, style)}${defs()}${body}`,
+  return drawingOf(
+    width,
+    height,
+    null,
+    `${tag('title', {}, escapeText(map.label))}${tag('style', {}, style)}${defs()}${body}`,
   );
 }
 

@@ -25,6 +25,15 @@ export function textOf(bytes: Uint8Array, name: string): string {
       ]);
     }
   }
+  if (
+    (bytes[0] === 0xff && bytes[1] === 0xfe) ||
+    (bytes[0] === 0xfe && bytes[1] === 0xff) ||
+    bytes.subarray(0, 64).includes(0)
+  ) {
+    throw new InputError(name, [
+      { path: '', found: 'UTF-16 text, or no text at all', allowed: 'JSON text in UTF-8; save it again as UTF-8' },
+    ]);
+  }
   try {
     return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
   } catch {

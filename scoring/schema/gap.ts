@@ -13,7 +13,8 @@ export type GapReason =
   | { why: 'fusion line not marked' }
   | { why: 'none marked' }
   | { why: 'cold plate not seen' }
-  | { why: 'not read off marks' };
+  | { why: 'not read off marks' }
+  | { why: 'accounts open' };
 
 /** What can stand as not measured, on an attempt or on a coupon's photograph. */
 export type GapName =
@@ -28,7 +29,8 @@ export type GapName =
   | 'plate fusion'
   | 'undercut'
   | 'overlap'
-  | 'melted edge';
+  | 'melted edge'
+  | 'all of it';
 
 /** A reading that is not there, and why. Said by `gapSaid`. */
 export type Gap = { what: GapName } & GapReason;

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { clean } from './clean.ts';
 
 /** One thing wrong with a piece of input. */
 export interface Problem {
@@ -15,7 +16,7 @@ const QUOTED = 60;
 
 /**
  * Input from outside (a file, an option, a typed-in value) that cannot be used. The message names file, field, what was found and what
- * is allowed; `problems` carries the same as data.
+ * is allowed, a clean line a problem; `problems` carries the same as data.
  */
 export class InputError extends Error {
   override readonly name = 'InputError';
@@ -31,7 +32,7 @@ export class InputError extends Error {
 
 function sentence(file: string, p: Problem): string {
   const where = p.path === '' ? file : `${file}: ${p.path}`;
-  return `${where}: found ${p.found}, allowed: ${p.allowed}`;
+  return clean(`${where}: found ${p.found}, allowed: ${p.allowed}`);
 }
 
 /** Names a value as found: short JSON for plain values, the kind and size for the rest. */

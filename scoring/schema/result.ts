@@ -113,6 +113,7 @@ export const reasonCodes = [
   'exercise-edited',
   'aids-in-test',
   'books-open',
+  'exercise-too-little',
 ] as const;
 
 const reasonSchema = z.strictObject({ code: z.enum(reasonCodes), text: z.string() });
@@ -125,6 +126,12 @@ export const noteCodes = [
   'engine-differs',
   'no-chain',
   'origin-device-mismatch',
+  'robot-left-in-origin',
+  'unmeasured-varies',
+  'no-check-number',
+  'study-cell',
+  'follows-demonstration',
+  'machine-beat',
   'not-a-ready-exercise',
   'size-over-6',
   'profile-changed',
@@ -188,11 +195,13 @@ export const resultSchema = z.strictObject({
     laid_mm2: z.number().nullable(),
     holds_mm2: z.number().nullable(),
     arcTime_s: z.number(),
-    deposited_g: z.number(),
-    spatter_g: z.number(),
-    dripped_g: z.number(),
+    /** Null where the accounts are open. */
+    deposited_g: z.number().nullable(),
+    spatter_g: z.number().nullable(),
+    dripped_g: z.number().nullable(),
   }),
-  books: z.strictObject({ massError: z.number(), energyError: z.number() }),
+  /** Shares of metal and energy that the accounts miss; null: no number at all, which is worse. */
+  books: z.strictObject({ massError: z.number().nullable(), energyError: z.number().nullable() }),
   lines: z.array(lineSchema),
   advice: z.array(adviceSchema),
   notMeasured: z.array(z.strictObject({ what: z.string(), why: z.string() })),

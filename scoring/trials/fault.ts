@@ -99,6 +99,7 @@ function asFault(line: Line | undefined): Fault | null {
 function dropped(result: Result): Fault | null {
   if (!result.reasons.some((r) => r.code === 'dropped-out')) return null;
   const { dripped_g, spatter_g, deposited_g } = result.process;
+  if (dripped_g === null || spatter_g === null || deposited_g === null) return null;
   return {
     measure: DROPPED,
     side: null,
@@ -118,7 +119,9 @@ export function sameLine(fault: Fault, result: Result): Fault | null {
   if (fault.measure === DROPPED) {
     const still = dropped(result);
     if (still !== null) return still;
-    return { ...fault, reading: result.process.dripped_g, verdict: 'within' };
+    // Nothing is read of a weld whose accounts are open, and so it mends nothing.
+    const { dripped_g } = result.process;
+    return dripped_g === null ? null : { ...fault, reading: dripped_g, verdict: 'within' };
   }
   return asFault(result.lines.find((l) => isSame(l, fault)));
 }

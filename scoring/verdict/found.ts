@@ -32,6 +32,8 @@ export interface ReasonData extends Record<ReasonCode, object> {
   'exercise-edited': { name: string };
   'aids-in-test': { aids: readonly AidName[] };
   'books-open': Nothing;
+  /** What of the exercise is under its least, and that least. */
+  'exercise-too-little': { what: 'judged length' | 'size' | 'cuts'; is: number; least: number };
 }
 
 /** What each note knows. */
@@ -42,6 +44,16 @@ export interface NoteData extends Record<NoteCode, object> {
   'engine-differs': { welded: string; here: string };
   'no-chain': Nothing;
   'origin-device-mismatch': { origin: string; device: string };
+  /** A hand's file that carries what only a robot's does. */
+  'robot-left-in-origin': { fields: readonly ('weave' | 'faults')[] };
+  /** A column the device cannot measure and how far it varies, mm or degrees. */
+  'unmeasured-varies': { column: 'tip' | 'work' | 'travel'; device: string; spread: number };
+  'no-check-number': Nothing;
+  'study-cell': { cell_mm: number; bench_mm: number };
+  /** How close the aim keeps to the exercise's own demonstration, and how long. */
+  'follows-demonstration': { apart_mm: number; together_s: number; mirrored: boolean };
+  /** Spread of the cycles over their mean, and how many. */
+  'machine-beat': { spread: number; intervals: number };
   'not-a-ready-exercise': { name: string };
   'size-over-6': Nothing;
   'profile-changed': { by: string; asked: string };

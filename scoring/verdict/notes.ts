@@ -1,6 +1,8 @@
 import { ENGINE_VERSION } from '../../engine/index.ts';
 import { FREE_NAME } from '../exercises/free.ts';
 import { exerciseNamed } from '../exercises/ready.ts';
+import { booksOpen } from '../measures/open-books.ts';
+import { findingsIn } from './findings.ts';
 import type { FoundNote } from './found.ts';
 import { aidsUsed, type ReasonQuestion } from './reasons.ts';
 
@@ -23,6 +25,7 @@ export function notesFor(q: ReasonQuestion, profileName: string | null): FoundNo
     notes.push({ code: 'engine-differs', data: { welded: recording.engine, here: ENGINE_VERSION } });
   }
   if (recording.chain === null && recording.stateHash !== null) notes.push({ code: 'no-chain', data: {} });
+  notes.push(...findingsIn(recording, exercise));
   const aids = aidsUsed(recording, exercise);
   if (aids.length > 0) notes.push({ code: 'aids', data: { aids } });
   if (recording.aids.handRig !== null) notes.push({ code: 'hand-rig', data: recording.aids.handRig });
@@ -37,7 +40,8 @@ export function notesFor(q: ReasonQuestion, profileName: string | null): FoundNo
     if (exercise.asked.size_mm > LARGEST_PASS_MM) notes.push({ code: 'size-over-6', data: {} });
   }
   const { dripped_g, fed_g } = attempt.accounts;
-  if (dripped_g > NOTED_DROP * fed_g) notes.push({ code: 'metal-dropped', data: { dripped_g } });
+  if (!booksOpen(attempt.accounts) && dripped_g > NOTED_DROP * fed_g)
+    notes.push({ code: 'metal-dropped', data: { dripped_g } });
   if ((recording.ended === 'stopped' || recording.ended === 'time-limit') && q.bead.bare_mm.length > 0)
     notes.push({ code: 'stopped-early', data: {} });
   return notes;

@@ -1,16 +1,15 @@
 import type { Attempt } from '../attempt/attempt.ts';
 import type { Way } from '../measures/hand/passes.ts';
+import { booksOpen } from '../measures/open-books.ts';
 import type { Exercise } from '../schema/exercise.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
 import type { Result } from '../schema/result.ts';
 import type { AidName, FoundReason } from './found.ts';
 import { editsIn } from './integrity.ts';
+import { tooLittle } from './least.ts';
 
 /** More metal dropped out than this share of the wire fed, and the bead is no bead to judge. */
 export const HEAVY_DROP = 0.1;
-/** Heat or metal that the model cannot account for beyond these shares: what it shows is not to be judged. */
-const OPEN_ENERGY = 1e-3;
-const OPEN_MASS = 1e-6;
 /** More of the judged length welded over again than this is a second pass, mm. */
 const SECOND_PASS_MM = 5;
 
@@ -33,13 +32,12 @@ export interface ReasonQuestion {
 export function reasonsFor(q: ReasonQuestion): FoundReason[] {
   const { recording, attempt, exercise } = q;
   const { accounts } = attempt;
-  if (accounts.arcTime_s === 0) return [{ code: 'no-arc', data: {} }];
-  if (exercise === null) return [{ code: 'no-exercise', data: {} }];
+  if (accounts.arcTime_s === 0 && !booksOpen(accounts)) return [{ code: 'no-arc', data: {} }];
+  if (exercise === null) return [{ code: booksOpen(accounts) ? 'books-open' : 'no-exercise', data: {} }];
+  const edits = [...tooLittle(exercise), ...editsIn(recording, attempt, exercise, q.exerciseGiven)];
+  // Whatever else seems to be wrong with such a bead may be the model's fault.
+  if (booksOpen(accounts)) return [{ code: 'books-open', data: {} }, ...edits];
   const reasons: FoundReason[] = [];
-  // Written so that a number that is none does not pass.
-  if (!(accounts.energyError <= OPEN_ENERGY && accounts.massError <= OPEN_MASS)) {
-    reasons.push({ code: 'books-open', data: {} });
-  }
   if (recording.ended === 'too-slow') reasons.push({ code: 'machine-too-slow', data: {} });
   const bare_mm = q.bead.bare_mm.length;
   if (bare_mm > 0) reasons.push({ code: 'judged-length-not-covered', data: { ...exercise.judged, bare_mm } });
@@ -51,7 +49,7 @@ export function reasonsFor(q: ReasonQuestion): FoundReason[] {
   if (dripped_g > HEAVY_DROP * fed_g) reasons.push({ code: 'dropped-out', data: { dripped_g, fed_g } });
   const aids = isTest(exercise) ? aidsUsed(recording, exercise) : [];
   if (aids.length > 0) reasons.push({ code: 'aids-in-test', data: { aids } });
-  return [...reasons, ...editsIn(recording, attempt, exercise, q.exerciseGiven)];
+  return [...reasons, ...edits];
 }
 
 /** An exercise that allows no pacer, beat or marks is a test. */

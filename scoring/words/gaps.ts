@@ -13,6 +13,7 @@ const NAMES: Record<GapName, string> = {
   undercut: 'undercut',
   overlap: 'overlap',
   'melted edge': 'edge melted back',
+  'all of it': 'bead, hand and metal',
 };
 
 /** What is not measured and why, in words; as results and reports carry it. */
@@ -44,6 +45,8 @@ function reasonSaid(reason: GapReason): string {
       return 'none was marked';
     case 'cold plate not seen':
       return 'whether metal rests on cold plate at a toe is not read off marks';
+    case 'accounts open':
+      return 'the model cannot account for its heat or metal in this attempt';
     case 'not read off marks':
       return 'not read off marks';
   }

@@ -5,9 +5,17 @@ import { measureName, said, toeName } from './names.ts';
 
 type Kind = JointOptions['kind'];
 
-/** A result for people: sentences, then a small table. */
-export function reportText(r: Result, kind: Kind): string {
-  const parts = [
+/** A result for people, line by line: sentences, then a small table. */
+export function reportLines(r: Result, kind: Kind): string[] {
+  if (r.reasons.some((x) => x.code === 'books-open')) {
+    return [
+      verdictSentence(r),
+      ...r.reasons.map((x) => `  ${x.text}`),
+      ...r.notes.map((x) => `  Note: ${x.text}`),
+      ...r.cautions,
+    ];
+  }
+  return [
     verdictSentence(r),
     ...r.reasons.map((x) => `  ${x.text}`),
     ...r.notes.map((x) => `  Note: ${x.text}`),
@@ -24,7 +32,6 @@ export function reportText(r: Result, kind: Kind): string {
     `Not modelled: ${r.notModelled.join('; ')}.`,
     ...r.cautions,
   ];
-  return parts.join('\n');
 }
 
 function verdictSentence(r: Result): string {
@@ -128,7 +135,7 @@ function processSentences(r: Result): string[] {
     p.heatInput_kJpmm === null ? '' : ` Heat input ${said(p.heatInput_kJpmm, 2)} kJ/mm (${p.heatInputRule}).`;
   return [
     `Machine: ${said(p.current_A, 0)} A, ${said(p.voltage_V)} V, arc time ${said(p.arcTime_s)} s.${metal}${heat}`,
-    `Metal: ${said(p.deposited_g, 2)} g laid, ${said(p.spatter_g, 2)} g spatter, ${said(p.dripped_g, 2)} g dropped out. Check number ${r.stateHash}, engine ${r.engine}.`,
+    `Metal: ${said(p.deposited_g ?? 0, 2)} g laid, ${said(p.spatter_g ?? 0, 2)} g spatter, ${said(p.dripped_g ?? 0, 2)} g dropped out. Check number ${r.stateHash}, engine ${r.engine}.`,
   ];
 }
 

@@ -4,9 +4,9 @@ import type { Reading } from '../measures/section/station.ts';
 import { rootSaid } from './advice.ts';
 import { plateName, said } from './names.ts';
 
-/** The readings of one cut, as said at the bench. */
-export function sectionText(y_mm: number, reading: Reading | null, kind: JointOptions['kind']): string {
-  if (reading === null) return `Cut at ${said(y_mm)} mm: no weld here.`;
+/** The readings of one cut, as said at the bench, line by line. */
+export function sectionLines(y_mm: number, reading: Reading | null, kind: JointOptions['kind']): string[] {
+  if (reading === null) return [`Cut at ${said(y_mm)} mm: no weld here.`];
   const s = reading.station;
   const a = plateName(kind, 'A');
   const b = plateName(kind, 'B');
@@ -36,5 +36,5 @@ export function sectionText(y_mm: number, reading: Reading | null, kind: JointOp
   return [
     `Cut at ${said(y_mm)} mm, readings in mm:`,
     ...rows.map((r) => `  ${r[0]!.padEnd(width)}  ${r[1]!} ${r[2]!}`),
-  ].join('\n');
+  ];
 }

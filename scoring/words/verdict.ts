@@ -33,6 +33,10 @@ const reasons: { [C in ReasonCode]: (p: ReasonData[C]) => string } = {
   'aids-in-test': (p) => `A test is welded without guides; on here: ${aidsSaid(p.aids)}.`,
   'books-open': () =>
     'The model cannot account for its heat or metal in this attempt, so what it shows is not judged. Please report the file.',
+  'exercise-too-little': (p) =>
+    p.what === 'cuts'
+      ? 'The exercise fixes no cut inside its judged length, so nothing is looked at where it was said beforehand.'
+      : `The exercise's ${p.what} is ${said(p.is)} mm; under ${said(p.least)} mm nothing is shown by it.`,
 };
 
 /** Every sentence on what is of note. */
@@ -45,6 +49,18 @@ const notes: { [C in NoteCode]: (p: NoteData[C]) => string } = {
   'no-chain': () =>
     'An older file, without a chain of check numbers: whether it was changed after welding cannot be told.',
   'origin-device-mismatch': (p) => `Origin says ${p.origin}, device says ${p.device}: kept, not counted.`,
+  'robot-left-in-origin': (p) =>
+    `Says it is a hand's and carries the robot's ${p.fields.join(' and ')}: kept, not counted.`,
+  'unmeasured-varies': (p) =>
+    `A ${p.device} does not measure ${COLUMNS[p.column].name}, yet it varies by ${said(p.spread)}${COLUMNS[p.column].unit} in the file: kept, not counted.`,
+  'no-check-number': () =>
+    'The file carries no check number: whether it is what was welded cannot be told; practice until it is welded again.',
+  'study-cell': (p) =>
+    `Welded in cells of ${said(p.cell_mm, 2)} mm where the bench has ${said(p.bench_mm, 2)}: a study, not an attempt at the bench.`,
+  'follows-demonstration': (p) =>
+    `The aim keeps to the exercise's own demonstration${p.mirrored ? ', mirrored,' : ''} within ${said(p.apart_mm, 2)} mm for ${said(p.together_s, 0)} s; hands wander farther. Kept, not counted.`,
+  'machine-beat': (p) =>
+    `${p.intervals} cycles even to ${said(100 * p.spread, 2)} % of their length; hands spread by some per cent. Kept, not counted.`,
   'not-a-ready-exercise': (p) =>
     `${p.name} is not one of the exercises that come with Toehold; its own limits were used.`,
   'size-over-6': () => 'Over 6 mm in one pass short-circuiting needs a qualified procedure and risks lack of fusion.',
@@ -65,6 +81,12 @@ export function noteSaid({ code, data }: FoundNote): Note {
   const say = notes[code] as (p: typeof data) => string;
   return { code, text: say(data) };
 }
+
+const COLUMNS = {
+  tip: { name: 'tip-to-work', unit: ' mm' },
+  work: { name: 'the work angle', unit: '°' },
+  travel: { name: 'the travel angle', unit: '°' },
+} as const;
 
 const AIDS: Record<AidName, string> = { pacer: 'pacer', beat: 'beat', toeMarks: 'toe marks', handRig: 'hand rig' };
 

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 
 /**
  * No array and no object is made in a tick. What is left are numbers: V8 boxes each that is handed to a function it does not draw in, 16 bytes
- * a piece, 2.5 kB a tick in all with a pool of ordinary size. Twice a tick an object of the wire and a few closures, as there once were,
+ * a piece, 2.1 kB a tick in all with a pool of ordinary size. Twice a tick an object of the wire and a few closures, as there once were,
  * come to over 5 kB.
  */
 const MOST_BYTES = 4096;

@@ -89,7 +89,7 @@ describe(`scoring from the queue on the ${KIND} store`, () => {
     const again = await scores.write({
       attempt: digestOf(good),
       judge: judge.digest,
-      outcome: { result: null, hand: null, fault: 'another opinion' },
+      outcome: { result: null, hand: null, motion: null, fault: 'another opinion' },
       took_ms: 1,
       worker: 'two',
     });

@@ -1,5 +1,7 @@
 /** Bugs of the engine as a user met them; README.md tells what mended each and how it was shown that the test sees it. */
 import { describe, expect, it } from 'vitest';
+import { layColdPiece } from '../../engine/cold-piece.ts';
+import { stepCoarse } from '../../engine/heat/coarse-step.ts';
 import {
   createHeatPiece,
   createSimulation,
@@ -11,6 +13,7 @@ import {
   weaveHand,
 } from '../../engine/index.ts';
 import { sin } from '../../engine/numerics/math.ts';
+import { enthalpyAt } from '../../engine/physics/steel.ts';
 import { optionsOf, weld } from '../support/weld.ts';
 
 const POSE: Pose = { u_mm: 0, y_mm: 10, tipToWork_mm: 12, workAngle_deg: 45, travelAngle_deg: 8, trigger: true };
@@ -152,5 +155,49 @@ describe('check number, solvers and numerics', () => {
     );
     expect(worst).toBeGreaterThan(1e-14);
     expect(worst).toBeLessThan(2 ** -53 * (4 + 1.5 * 1000));
+  });
+});
+
+describe('a torch that leans as far as it can', () => {
+  it.each([45, -45])(
+    'at %d degrees threw its arc past the fine cells, where up to a hundredth of the energy was lost: the fine length now follows the throw',
+    (travelAngle_deg) => {
+      const joint = { ...defaultOptions().joint, length_mm: 60 };
+      const sim = createSimulation({ ...defaultOptions(), joint, cell_mm: 1 });
+      for (let n = 0; n < 400; n++) sim.step({ ...POSE, y_mm: 20 + n / 20, travelAngle_deg, workAngle_deg: 20 });
+      expect(sim.accounts().fed_g).toBeGreaterThan(1);
+      expect(sim.accounts().energyError).toBeLessThan(1e-5);
+    },
+  );
+});
+
+describe('short coarse blocks', () => {
+  it('swung below the room in cells of 0.3 mm: one step of 50 ms was too long for them, now it is taken in parts', () => {
+    const s = layColdPiece({ ...defaultOptions(), joint: { ...defaultOptions().joint, length_mm: 20 }, cell_mm: 0.4 });
+    // No attempt may have such cells; a study had. The same joint with its slices drawn together.
+    const dy = 0.28;
+    for (let at = 0; at < s.coarse.mass.length; at++) s.coarse.mass[at]! *= dy / s.plan.dy;
+    const short = { ...s, plan: { ...s.plan, dy } };
+    const { H, isActive, blocks, tiles } = s.coarse;
+    isActive.fill(1);
+    const room = s.startH;
+    const hot = enthalpyAt(s.heat.table, 650);
+    const middle = blocks >> 1;
+    H.fill(hot, middle * tiles.count, (middle + 1) * tiles.count);
+    for (let step = 0; step < 40; step++) stepCoarse(short);
+    expect(Math.min(...H)).toBeGreaterThan(room - 0.1);
+    expect(Math.max(...H)).toBeLessThan(hot + 0.1);
+  });
+});
+
+describe('cells as thick as the plate', () => {
+  it('of 1.3 mm with 2 mm plates gave NaN everywhere: now they are refused, with the largest that will do', () => {
+    const o = defaultOptions();
+    const thin = { ...o, joint: { ...o.joint, plateB_mm: 2, length_mm: 20 } };
+    expect(() => createSimulation({ ...thin, cell_mm: 1.3 })).toThrow(
+      'cell_mm: found 1.3, allowed is 0.4 to 1.24 mm with a plate of 2 mm',
+    );
+    const sim = stand({ ...thin, cell_mm: 1.24 }, 1, { trigger: true });
+    expect(sim.accounts().energyError).toBeLessThan(1e-5);
   });
 });

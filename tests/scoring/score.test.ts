@@ -96,7 +96,8 @@ describe('pause left out at one toe', () => {
         [s.overlapA_mm, m.overlapB_mm],
         [s.convexity_mm, m.convexity_mm],
       ] as const) {
-        expect(Math.abs(a - b)).toBeLessThan(0.02);
+        // Sums over coarse tiles round differently on the two sides; nothing else may.
+        expect(Math.abs(a - b)).toBeLessThan(0.001);
       }
     }
     expect(one.motion.pauseA_s).toBe(two.motion.pauseB_s);

@@ -3,6 +3,7 @@ import {
   createSimulation,
   defaultWeave,
   type HandFaults,
+  handOfAmount,
   noFaults,
   type Pose,
   type Recording,
@@ -44,6 +45,15 @@ export const MOUSE: Recording['device'] = {
   measures: { tipToWork: false, workAngle: false, travelAngle: false },
   scale: null,
 };
+
+/** A hand that wanders, as hands do, with what a mouse does not measure held: nothing in its file speaks against itself. */
+export function byMouse(seed: number, amount = 0.3): Pick<Weld, 'device' | 'faults' | 'hand'> {
+  return {
+    device: MOUSE,
+    faults: handOfAmount(seed, amount),
+    hand: (poses) => poses.map((p) => ({ ...p, tipToWork_mm: 12, workAngle_deg: 45, travelAngle_deg: 8 })),
+  };
+}
 
 export function exerciseOf(w: Weld): Exercise {
   const length_mm = w.joint?.length_mm ?? 60;

@@ -59,11 +59,21 @@ const restartInCrater: TendencyCase = {
   process: { feed_mpmin: 5 },
   between: [24, 28],
 };
+/** The same with the arc held in the crater for a moment before the hand goes on. */
+export const restartAfterWait: TendencyCase = {
+  poses: () => after(hand({ length_mm: 22 }), 20, [...wait(0.6), ...hand({ start_mm: 25, length_mm: 28 })]),
+  process: { feed_mpmin: 5 },
+  between: [22, 32],
+};
 const restartAhead: TendencyCase = {
   poses: () => after(hand({ length_mm: 22 }), 20, hand({ start_mm: 28.5, length_mm: 26, shelf_s: 0 })),
   process: { feed_mpmin: 5 },
   between: [24, 28],
 };
+function* wait(time_s: number) {
+  for (let n = 0; n < time_s * 100; n++)
+    yield { u_mm: 0, y_mm: 25.5, tipToWork_mm: 12, workAngle_deg: 45, travelAngle_deg: 8, trigger: true };
+}
 /** Crater left open, or filled by two short re-strikes. */
 function* restrikes(times: number) {
   const at = { u_mm: 0, y_mm: 42.5, tipToWork_mm: 12, workAngle_deg: 45, travelAngle_deg: 8 };
@@ -83,24 +93,7 @@ const craterFilled: TendencyCase = {
   between: [42, 44],
 };
 
-/** Too hot for 5 mm plate: leaving the toes at once drops metal out, and the toes are left hollow. */
-const tooHot: TendencyCase = {
-  joint: { plateA_mm: 5, plateB_mm: 5, length_mm: 50 },
-  process: { volts_V: 22, feed_mpmin: 5.5 },
-  weave: { travel_mmps: 2, cyclesPerSecond: 0.9, pauseA_s: 0, pauseB_s: 0 },
-  between: [22, 40],
-};
-const tooHotPausing: TendencyCase = { ...tooHot, weave: { ...tooHot.weave, pauseA_s: 0.12, pauseB_s: 0.12 } };
-
 const ALL: readonly Tendency[] = [
-  {
-    name: 'too hot and off the toes at once: undercut, little of it with a pause',
-    source: 'practice; [ESAB] pauses at the walls',
-    quantity: 'undercut',
-    more: tooHot,
-    less: tooHotPausing,
-    margin: 0.15,
-  },
   {
     name: 'a weave has longer legs than a straight run',
     source: 'practice',

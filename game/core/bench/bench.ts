@@ -1,5 +1,5 @@
 import { createSimulation, type Pose, poses, type Recording, type Simulation } from '../../../engine/index.ts';
-import { type AttemptRecording, openedRoot, readSection } from '../../../scoring/index.ts';
+import { type AttemptRecording, booksOpen, openedRoot, readSection } from '../../../scoring/index.ts';
 import type { TorchSample } from '../hand/sample.ts';
 import type { Clock } from '../ports.ts';
 import { messageOf } from '../session/problem.ts';
@@ -231,7 +231,8 @@ export class Bench {
       if (job !== this.job) return;
       try {
         const { length_mm } = attempt.simulation.options.joint;
-        const strip = openedRoot(attempt.survey, length_mm);
+        // Of a piece whose accounts are open nothing is read, here as in the result.
+        const strip = booksOpen(attempt.simulation.accounts()) ? [] : openedRoot(attempt.survey, length_mm);
         // Written by this bench or read by scoring's own reader: the exercise in it has scoring's shape.
         this.post({ type: 'scored', job, result: attempt.judge(recording as AttemptRecording), strip });
       } catch (error) {
@@ -256,7 +257,8 @@ export class Bench {
     // The finished piece has been measured where it was judged; a piece on its way is read as it stands.
     const finished = attempt?.recording && piece === attempt.simulation;
     const station = finished ? attempt.survey.at(y_mm)?.station : readSection(section)?.station;
-    this.post(answerCut(request, section, station ?? null, this.job));
+    const read = booksOpen(piece.accounts()) ? null : (station ?? null);
+    this.post(answerCut(request, section, read, this.job));
   }
 
   /** Posts the surface if a buffer is at hand; with `must` it is posted as soon as one is, unless something newer is shown first. */

@@ -1,3 +1,4 @@
+import { textOf } from '../../../scoring/index.ts';
 import type { ChosenFile, WrittenDate } from '../ports.ts';
 import { FileTooLarge } from './problem.ts';
 
@@ -12,8 +13,11 @@ export const MOST_FILE_BYTES = 16_000_000;
 /** A logbook holds hundreds of recordings. */
 export const LARGEST_LOGBOOK_BYTES = 400_000_000;
 
-/** @throws FileTooLarge */
+/**
+ * Text of a chosen file by the command line's own rule: UTF-8 or refused, never letters guessed.
+ * @throws FileTooLarge, InputError
+ */
 export async function readText(file: ChosenFile, most_bytes = MOST_FILE_BYTES): Promise<string> {
   if (file.size > most_bytes) throw new FileTooLarge(file.name, file.size, most_bytes);
-  return file.text();
+  return textOf(new Uint8Array(await file.arrayBuffer()), file.name);
 }

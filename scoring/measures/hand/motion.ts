@@ -155,7 +155,8 @@ function inTenths(x: number | null): number | null {
   return x === null ? null : tenth(x);
 }
 
-function emptyMotion(): Motion {
+/** A hand of which nothing is read. */
+export function emptyMotion(): Motion {
   return {
     arcOnFrontShare: null,
     lead_mm: null,

@@ -1,11 +1,13 @@
-import { InvalidArgumentError } from 'commander';
+import { type Command, InvalidArgumentError } from 'commander';
 import { OPTION_RANGES } from '../../../engine/index.ts';
+import { checkWork, MOST_WORK_S } from '../../attempt/work.ts';
 import { exerciseNamed, exercises } from '../../exercises/ready.ts';
 import { profileNamed, profiles } from '../../profiles/ready.ts';
 import type { Exercise } from '../../schema/exercise.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';
 import type { Profile } from '../../schema/profile.ts';
-import { readExercise, readProfile } from '../../schema/read.ts';
+import { readExercise, readProfile, readRecording } from '../../schema/read.ts';
+import type { AttemptRecording } from '../../schema/recording.ts';
 import { readText } from '../files.ts';
 
 /** The exercise an option names: a ready one, or a file. @throws InputError */
@@ -58,6 +60,27 @@ export function whole(low: number, high: number): (text: string) => number {
     }
     return value;
   };
+}
+
+/** Adds the limit on the work of a file to a command that welds one. */
+export function workOption(command: Command): Command {
+  return command.option(
+    '--max-work <min>',
+    `refuse a file that would take a core of today longer to weld, minutes; 0: weld whatever it takes (default: ${MOST_WORK_S / 60})`,
+    number(0, 100_000, 'minutes'),
+  );
+}
+
+/** The limit in seconds, from the option in minutes. */
+export function mostWork_s(minutes: number | undefined): number {
+  return minutes === undefined ? MOST_WORK_S : minutes === 0 ? Number.POSITIVE_INFINITY : 60 * minutes;
+}
+
+/** A recording from a file, when it is no more work than asked for. @throws InputError */
+export function recordingFrom(file: string, maxWork: number | undefined): AttemptRecording {
+  const recording = readRecording(readText(file), file);
+  checkWork(recording, file, mostWork_s(maxWork));
+  return recording;
 }
 
 export interface Hand {

@@ -13,6 +13,7 @@ import { said } from '../../words/names.ts';
 import { writeText } from '../files.ts';
 import { beside, runPool } from '../pool.ts';
 import { choicesOf, number, rangeOf, setting } from './options.ts';
+import type { Screen } from './screen.ts';
 
 interface RangeFlags {
   joint: Exercise['joint']['kind'];
@@ -54,7 +55,7 @@ Working range (study): a study aid, never a procedure.
 
 Profiles: ${profiles.map((p) => p.name).join(', ')}`;
 
-export function rangeCommand(print: (text: string) => void, note: (text: string) => void): Command {
+export function rangeCommand(screen: Screen): Command {
   const command = new Command('range').description(
     'sweep settings and map where the root ties in and the profile holds (study)',
   );
@@ -86,10 +87,10 @@ export function rangeCommand(print: (text: string) => void, note: (text: string)
   add('--workers <n>', 'worker threads', number(1, 64, ''), Math.max(1, availableParallelism() - 1));
   command.option('--svg <file>', 'draw the map');
   command.option('--out <file>', 'write the table, .csv or .json');
-  return command.addHelpText('after', HELP).action((flags: RangeFlags) => range(flags, print, note));
+  return command.addHelpText('after', HELP).action((flags: RangeFlags) => range(flags, screen));
 }
 
-async function range(flags: RangeFlags, print: (text: string) => void, note: (text: string) => void): Promise<void> {
+async function range(flags: RangeFlags, screen: Screen): Promise<void> {
   const plan = planOf(flags);
   const points = pointsOf(plan);
   if (flags.out !== undefined && !/\.(csv|json)$/.test(flags.out)) {
@@ -102,10 +103,9 @@ async function range(flags: RangeFlags, print: (text: string) => void, note: (te
     plan,
     points.map((p) => p.index),
     Math.round(flags.workers),
-    (done) => {
-      if (process.stderr.isTTY) note(`\r${done} of ${points.length} combinations${done === points.length ? '\n' : ''}`);
-    },
+    (done) => screen.over(`${done} of ${points.length} combinations`),
   );
+  screen.endOver();
   const map = mapOf(plan, results);
   if (flags.svg !== undefined) writeText(flags.svg, rangeSvg(map));
   if (flags.out !== undefined) {
@@ -120,8 +120,8 @@ async function range(flags: RangeFlags, print: (text: string) => void, note: (te
         : `${JSON.stringify({ label, caution, plan, middle: summary, rows: rangeRows(map) }, null, 2)}\n`,
     );
   }
-  print(['Working range (study).', ...middleSentences(map), map.caution].join('\n'));
-  for (const file of [flags.svg, flags.out]) if (file !== undefined) print(`Written to ${file}`);
+  screen.say('Working range (study).', ...middleSentences(map), map.caution);
+  for (const file of [flags.svg, flags.out]) if (file !== undefined) screen.say(`Written to ${file}`);
 }
 
 function planOf(f: RangeFlags): RangePlan {

@@ -3,11 +3,10 @@ import { Command } from 'commander';
 import { attemptHtml } from '../../papers/attempt-html.ts';
 import { type AttemptPaper, attemptPaper, type PaperOptions } from '../../papers/attempt-paper.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';
-import { readRecording } from '../../schema/read.ts';
-import { readText, writeText } from '../files.ts';
+import { writeText } from '../files.ts';
 import { attemptPdf, pngOf } from '../papers.ts';
-import { exerciseFor, number, profileFor } from './options.ts';
-import type { Terminal } from './terminal.ts';
+import { exerciseFor, number, profileFor, recordingFrom, workOption } from './options.ts';
+import type { Screen } from './screen.ts';
 
 const HELP = `
 One black-and-white A4: the cut, the root broken open, each line with reading, give or take, limit and rule, the first fix, room for the
@@ -25,10 +24,11 @@ interface PaperFlags {
   at?: number;
   exercise?: string;
   profile?: string;
+  maxWork?: number;
 }
 
-export function reportCommand(terminal: Terminal): Command {
-  return new Command('report')
+export function reportCommand(screen: Screen): Command {
+  const command = new Command('report')
     .description('report of one attempt on one sheet of paper')
     .argument('<attempt>', 'recording to report on')
     .option('--out <file>', 'the report, as .html or .pdf')
@@ -36,7 +36,8 @@ export function reportCommand(terminal: Terminal): Command {
     .option('--strip <file>', 'the opened root alone, as .svg or .png')
     .option('--at <mm>', 'height of the cut (default: where the first fix points)', number(0, 300, 'mm'))
     .option('--exercise <name>', 'judge by this exercise (name, or file) instead of the one in the recording')
-    .option('--profile <name>', "judge by this acceptance profile (name, or file) instead of the exercise's")
+    .option('--profile <name>', "judge by this acceptance profile (name, or file) instead of the exercise's");
+  return workOption(command)
     .addHelpText('after', HELP)
     .action(async (file: string, flags: PaperFlags) => {
       const jobs = jobsFor(flags);
@@ -44,10 +45,10 @@ export function reportCommand(terminal: Terminal): Command {
       if (flags.at !== undefined) options.at_mm = flags.at;
       if (flags.exercise !== undefined) options.exercise = exerciseFor(flags.exercise, 'report');
       if (flags.profile !== undefined) options.profile = profileFor(flags.profile, 'report');
-      const paper = attemptPaper(readRecording(readText(file), file), basename(file), options);
+      const paper = attemptPaper(recordingFrom(file, flags.maxWork), basename(file), options);
       for (const { path, make } of jobs) {
         writeText(path, await make(paper));
-        terminal.out(`Written to ${path}\n`);
+        screen.say(`Written to ${path}`);
       }
     });
 }

@@ -6,9 +6,10 @@ import { rangeCommand } from './range.ts';
 import { reportCommand } from './report.ts';
 import { schemaCommand } from './schema.ts';
 import { scoreCommand } from './score.ts';
+import { Screen, type Terminal } from './screen.ts';
 import { sectionCommand } from './section.ts';
 import { sheetCommand } from './sheet.ts';
-import { plain, type Terminal } from './terminal.ts';
+
 import { weaveCommand } from './weave.ts';
 
 export type { Terminal };
@@ -32,7 +33,7 @@ A study aid: the local code, the written procedure and the inspector decide; a s
  */
 export async function run(args: readonly string[], terminal: Terminal): Promise<number> {
   let code = 0;
-  const print = (text: string): void => terminal.out(`${text}\n`);
+  const screen = new Screen(terminal);
   const program = new Command('toehold')
     .description('A weave practice bench for vertical-up MAG fillets: weld, score and cut on the command line.')
     .version(`toehold, engine ${ENGINE_VERSION}`)
@@ -41,18 +42,21 @@ export async function run(args: readonly string[], terminal: Terminal): Promise<
     code = value;
   };
   program
-    .addCommand(weaveCommand(print))
-    .addCommand(scoreCommand(terminal, finish))
-    .addCommand(sectionCommand(print))
-    .addCommand(reportCommand(terminal))
-    .addCommand(sheetCommand(terminal, finish))
-    .addCommand(schemaCommand(print))
-    .addCommand(adviseCommand(print))
-    .addCommand(rangeCommand(print, terminal.err));
+    .addCommand(weaveCommand(screen))
+    .addCommand(scoreCommand(screen, finish))
+    .addCommand(sectionCommand(screen))
+    .addCommand(reportCommand(screen))
+    .addCommand(sheetCommand(screen, finish))
+    .addCommand(schemaCommand(screen))
+    .addCommand(adviseCommand(screen))
+    .addCommand(rangeCommand(screen));
   for (const command of [program, ...program.commands]) {
     command.exitOverride();
     command.showHelpAfterError('(add --help for what there is)');
-    command.configureOutput({ writeOut: terminal.out, writeErr: terminal.err });
+    command.configureOutput({
+      writeOut: (text) => screen.say(...linesOf(text)),
+      writeErr: (text) => screen.warn(...linesOf(text)),
+    });
   }
   try {
     await program.parseAsync([...args], { from: 'user' });
@@ -60,9 +64,14 @@ export async function run(args: readonly string[], terminal: Terminal): Promise<
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : BAD_INPUT;
     if (error instanceof InputError || error instanceof EngineError) {
-      terminal.err(`${plain(error.message)}\n`);
+      screen.warn(...linesOf(error.message));
       return BAD_INPUT;
     }
     throw error;
   }
+}
+
+/** Lines of a text of ours; what came from outside was cleaned when it went into it. */
+function linesOf(text: string): string[] {
+  return text.replace(/\n$/, '').split('\n');
 }

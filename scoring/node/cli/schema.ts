@@ -1,6 +1,7 @@
 import { Command } from 'commander';
 import { jsonSchema, jsonSchemaNames } from '../../schema/json-schema.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';
+import type { Screen } from './screen.ts';
 
 const HELP = `
 Examples:
@@ -9,7 +10,7 @@ Examples:
 
 Lengths, times and the like have their unit at the end of the field's name: mm, s, V, mpmin (m/min), mmps (mm/s), deg, C (°C).`;
 
-export function schemaCommand(print: (text: string) => void): Command {
+export function schemaCommand(screen: Screen): Command {
   return new Command('schema')
     .description('print the JSON Schema of a file format')
     .argument('<format>', jsonSchemaNames.join(', '))
@@ -21,6 +22,6 @@ export function schemaCommand(print: (text: string) => void): Command {
           { path: 'format', found: describeFound(format), allowed: jsonSchemaNames.join(', ') },
         ]);
       }
-      print(JSON.stringify(jsonSchema(name), null, 2));
+      screen.json(jsonSchema(name));
     });
 }

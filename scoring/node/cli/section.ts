@@ -1,18 +1,20 @@
 import { Command } from 'commander';
 import { attemptOf } from '../../attempt/attempt.ts';
 import { sectionSvg } from '../../draw/section-svg.ts';
+import { checkBooks } from '../../measures/open-books.ts';
 import { readSection } from '../../measures/section/station.ts';
 import { InputError } from '../../schema/problem.ts';
-import { readRecording } from '../../schema/read.ts';
 import { said } from '../../words/names.ts';
-import { sectionText } from '../../words/section.ts';
-import { readText, writeText } from '../files.ts';
-import { number } from './options.ts';
+import { sectionLines } from '../../words/section.ts';
+import { writeText } from '../files.ts';
+import { number, recordingFrom, workOption } from './options.ts';
+import type { Screen } from './screen.ts';
 
 interface SectionFlags {
   at: number;
   svg?: string;
   json?: true;
+  maxWork?: number;
 }
 
 const HELP = `
@@ -21,16 +23,17 @@ Examples:
     $ toehold section attempt.json --at 25 --svg cut.svg
     $ toehold section attempt.json --at 25 --json`;
 
-export function sectionCommand(print: (text: string) => void): Command {
-  return new Command('section')
+export function sectionCommand(screen: Screen): Command {
+  const command = new Command('section')
     .description('cut the weld at one height and measure the cut')
     .argument('<attempt>', 'recording to cut')
     .requiredOption('--at <mm>', 'height of the cut above the bottom of the joint', number(0, 300, 'mm'))
     .option('--svg <file>', 'draw the cut as an etched macro into this file')
-    .option('--json', 'print the readings as JSON')
+    .option('--json', 'print the readings as JSON');
+  return workOption(command)
     .addHelpText('after', HELP)
     .action((file: string, flags: SectionFlags) => {
-      const recording = readRecording(readText(file), file);
+      const recording = recordingFrom(file, flags.maxWork);
       const { joint } = recording.simulation;
       if (flags.at > joint.length_mm) {
         throw new InputError('section', [
@@ -41,11 +44,13 @@ export function sectionCommand(print: (text: string) => void): Command {
           },
         ]);
       }
-      const cut = attemptOf(recording).section(flags.at);
+      const attempt = attemptOf(recording);
+      checkBooks(attempt.accounts, file);
+      const cut = attempt.section(flags.at);
       const reading = readSection(cut);
       if (flags.svg !== undefined) writeText(flags.svg, sectionSvg(cut, reading?.station ?? null));
-      if (flags.json) print(JSON.stringify(reading ?? { station: null, stamps: null }, null, 2));
-      else print(sectionText(flags.at, reading, joint.kind));
-      if (flags.svg !== undefined && !flags.json) print(`Drawn in ${flags.svg}`);
+      if (flags.json) screen.json(reading ?? { station: null, stamps: null });
+      else screen.say(...sectionLines(flags.at, reading, joint.kind));
+      if (flags.svg !== undefined && !flags.json) screen.say(`Drawn in ${flags.svg}`);
     });
 }

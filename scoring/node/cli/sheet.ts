@@ -1,49 +1,63 @@
 import { Command } from 'commander';
+import { exerciseDigest } from '../../class/scored.ts';
 import { type ClassSheet, classSheet } from '../../class/sheet.ts';
 import { sheetCsv } from '../../class/sheet-csv.ts';
-import { sheetText } from '../../class/sheet-text.ts';
+import { sheetLines } from '../../class/sheet-text.ts';
 import { classHtml } from '../../papers/class-html.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';
 import { writeText } from '../files.ts';
 import { classPaper, classPdf } from '../papers.ts';
+import { exerciseFor } from './options.ts';
 import { folderOptions } from './score.ts';
 import { type FolderFlags, scoresOf } from './score-folder.ts';
-import { plain, type Terminal } from './terminal.ts';
+import type { Screen } from './screen.ts';
 
 const HELP = `
 One row for each trainee, exercise and device: first attempt, latest, median and spread of the last five, common fault. Then the common
-fault of the class and the three to see first, with the cut to put on the table. Robots, copies and edited files are named, kept and not
-counted. Nobody is ranked, and devices are never compared.
+fault of the class and the three to see first, with the cut to put on the table. Only attempts at the exercises asked for count: the ready
+ones, or those named with --count. Robots, copies, edited files and files that speak against themselves are named, kept and not counted. Nobody is ranked, and devices are never compared.
 
 Examples:
     $ toehold sheet monday/
+    $ toehold sheet monday/ --count tee-inverted-v our-bracket.json
     $ toehold sheet monday/ --out monday.html
     $ toehold sheet monday/ --out monday.pdf
     $ toehold sheet monday/ --out monday.csv
 
 Exit code 0: done. 2: a file could not be read; it is named on the sheet, which is written all the same.`;
 
-type SheetFlags = FolderFlags & { out?: string };
+type SheetFlags = FolderFlags & { out?: string; count?: string[] };
 
 /** @param finish called with the exit code */
-export function sheetCommand(terminal: Terminal, finish: (code: number) => void): Command {
+export function sheetCommand(screen: Screen, finish: (code: number) => void): Command {
   const command = new Command('sheet')
     .description('class sheet of a folder of attempts: who does what, common faults, the three to see first')
     .argument('<folder>', 'folder of recordings');
   return folderOptions(command)
     .option('--out <file>', 'write it to this .html, .pdf or .csv file')
+    .option(
+      '--count <exercise...>',
+      'count attempts at these exercises only (names, or files); left out: the ready ones. Others are listed as practice',
+    )
     .addHelpText('after', HELP)
     .action(async (folder: string, flags: SheetFlags) => {
       const make = makerFor(flags.out);
-      const scores = await scoresOf(folder, flags, terminal);
-      const sheet = classSheet(scores);
-      if (make === null || flags.out === undefined) terminal.out(`${plain(sheetText(sheet))}\n`);
+      const scores = await scoresOf(folder, flags, screen);
+      const sheet = classSheet(scores, countedBy(flags));
+      if (make === null || flags.out === undefined) screen.say(...sheetLines(sheet));
       else {
         writeText(flags.out, await make(sheet, folder));
-        terminal.out(`Written to ${flags.out}\n`);
+        screen.say(`Written to ${flags.out}`);
       }
       finish(scores.bad.length > 0 ? 2 : 0);
     });
+}
+
+/** Digests of the exercises that count: those named, else the one everything is judged by, else the ready ones. */
+function countedBy({ count, exercise }: SheetFlags): ReadonlySet<string> | undefined {
+  const names = count ?? (exercise === undefined ? [] : [exercise]);
+  if (names.length === 0) return undefined;
+  return new Set(names.map((name) => exerciseDigest(exerciseFor(name, 'sheet'))!));
 }
 
 type Maker = (sheet: ClassSheet, folder: string) => string | Promise<Uint8Array>;

@@ -24,6 +24,7 @@ import { said } from '../../words/names.ts';
 import { dayOf, isFolder, nextFile } from '../attempt-files.ts';
 import { writeText } from '../files.ts';
 import { choicesOf, type Hand, hand, number, setting } from './options.ts';
+import type { Screen } from './screen.ts';
 
 interface WeaveFlags {
   exercise?: string;
@@ -84,7 +85,7 @@ Ready exercises: ${exercises.map((e) => e.name).join(', ')}
 Profiles: ${profiles.map((p) => p.name).join(', ')}`;
 
 /** The command's options, a line each, in the order of its help: long because they are many. */
-export function weaveCommand(print: (text: string) => void): Command {
+export function weaveCommand(screen: Screen): Command {
   const command = new Command('weave').description('weld a joint with the robot hand and write the recording');
   const add = (flags: string, text: string, parse?: (text: string) => number): void => {
     command.addOption(parse ? new Option(flags, text).argParser(parse) : new Option(flags, text));
@@ -153,11 +154,11 @@ export function weaveCommand(print: (text: string) => void): Command {
     'file to write; a folder: named there as a class has its files (date_bench_name_exercise_attempt.json)',
   );
   command.addHelpText('after', HELP);
-  command.action((flags: WeaveFlags) => weave(flags, print));
+  command.action((flags: WeaveFlags) => weave(flags, screen));
   return command;
 }
 
-function weave(flags: WeaveFlags, print: (text: string) => void): void {
+function weave(flags: WeaveFlags, screen: Screen): void {
   const exercise = exerciseFrom(flags);
   const joint = { ...exercise.joint, ...jointFlags(flags) };
   const process = { ...exercise.process, ...processFlags(flags) };
@@ -197,14 +198,12 @@ function weave(flags: WeaveFlags, print: (text: string) => void): void {
   writeText(out, `${JSON.stringify(recording)}\n`);
   const leg = sizeAsked(exercise.asked).leg_mm;
   const state = wireState(process, pattern.tipToWork_mm);
-  print(
-    [
-      `${jointSentence(joint, leg)} - ${process.wire_mm} wire, ${said(process.feed_mpmin)} m/min, ${said(process.volts_V)} V, ${process.gas}: ${said(state.current_A, 0)} A, ${state.regime}.`,
-      `Laying ${said(metalLaid_mm2(process, pattern.travel_mmps), 0)} mm², the joint holds ${said(jointHolds_mm2(joint, leg), 0)} at size ${said(leg)}.`,
-      ...floorSentence(process, pattern.tipToWork_mm, pattern.workAngle_deg),
-      `Robot hand: ${patternSentence(pattern)}, ${said(pattern.travel_mmps, 2)} mm/s up; ${said(recording.poses.u.length / 100)} s, check number ${recording.stateHash}.`,
-      `Written to ${out}`,
-    ].join('\n'),
+  screen.say(
+    `${jointSentence(joint, leg)} - ${process.wire_mm} wire, ${said(process.feed_mpmin)} m/min, ${said(process.volts_V)} V, ${process.gas}: ${said(state.current_A, 0)} A, ${state.regime}.`,
+    `Laying ${said(metalLaid_mm2(process, pattern.travel_mmps), 0)} mm², the joint holds ${said(jointHolds_mm2(joint, leg), 0)} at size ${said(leg)}.`,
+    ...floorSentence(process, pattern.tipToWork_mm, pattern.workAngle_deg),
+    `Robot hand: ${patternSentence(pattern)}, ${said(pattern.travel_mmps, 2)} mm/s up; ${said(recording.poses.u.length / 100)} s, check number ${recording.stateHash}.`,
+    `Written to ${out}`,
   );
 }
 

@@ -27,7 +27,6 @@ export function chosen(name: string, text: string, lastModified = 0): ChosenFile
     name,
     size: bytes.length,
     lastModified,
-    text: async () => text,
     arrayBuffer: async () => bytes.slice().buffer,
   };
 }

@@ -9,7 +9,7 @@ import { defaultJoint, defaultProcess, type Section } from '../../../engine/inde
 import { PAD } from '../../../engine/kernel/layout.ts';
 import { cutSection } from '../../../engine/output/section.ts';
 import { createPuddleWork, settle } from '../../../engine/pool/settle.ts';
-import { addMetal } from '../../../engine/state/metal.ts';
+import { addMetal, createMove } from '../../../engine/state/metal.ts';
 
 const MUSH = 0.45;
 const LIQUID_JPG = 1900;
@@ -47,7 +47,8 @@ export function settleInGroove(area_mm2: number, angle_deg: number, leg_mm: numb
   const level = (area_mm2 / plan.du + plates) / (2 * half + 1);
   for (let k = -half; k <= half; k++) {
     const c = plan.kMax + k;
-    for (let j = 0; j < plan.ny; j++) addMetal(s, c, j, (level - plan.plate[c]!) * plan.du * plan.dy, LIQUID_JPG);
+    const volume = (level - plan.plate[c]!) * plan.du * plan.dy;
+    for (let j = 0; j < plan.ny; j++) addMetal(s, c, j, { ...createMove(), volume, h: LIQUID_JPG });
   }
   const work = createPuddleWork(s);
   for (let n = 0; n < POSES; n++) {

@@ -35,7 +35,7 @@ function settled(angle: number, cell: number): Row[] {
   ];
 }
 
-/** Far outside the calibrated angles: stops short. */
+/** The face falls so steeply that columns of this width stop short. */
 function stopsShort(angle: number, cell: number): Row {
   const area = grooveArea(6, angle);
   return {
@@ -49,7 +49,7 @@ function stopsShort(angle: number, cell: number): Row {
 export const groove: Section = {
   name: 'groove',
   title: 'Free contact lines in a groove',
-  note: "An attempt's own puddle in a right-angled groove, weightless, heat standing still: it starts narrow and its toes walk until the face stands at the advancing angle. The area is that of a 6 mm leg at that angle, so 6 mm is what must come out, from the engine's contact lines and from the toe finder of the section. 110° is far outside the calibrated 38 to 48°: there the face falls so steeply from its toe that columns of this width stop the leg up to 0.4 mm short, less on finer ones.",
+  note: "An attempt's own puddle in a right-angled groove, weightless, heat standing still: it starts narrow and its toes walk until the face stands at the advancing angle. The area is that of a 6 mm leg at that angle, so 6 mm is what must come out, from the engine's contact lines and from the toe finder of the section. At 110°, where cold plate holds, the face falls so steeply from its toe that columns of this width stop the leg up to 0.4 mm short, less on finer ones.",
   rows: [0.75, 0.5].flatMap((cell) => [
     ...[50, 60, 70, 90].flatMap((angle) => settled(angle, cell)),
     stopsShort(110, cell),

@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { type AdviceCode, adviceCodes, type Result } from '../../../scoring/index.ts';
+import { exerciseDigest } from '../../../scoring/class/scored.ts';
+import { type AdviceCode, adviceCodes, exerciseNamed, type Result } from '../../../scoring/index.ts';
 import {
   type ClassSheet,
   classSheet,
@@ -32,7 +33,9 @@ function attempt(file: string, change: Partial<Result> = {}, code: AdviceCode = 
 }
 
 const name = (who: string, n: number, day = 10): string => `2026-03-${day}_b1_${who}_lap_0${n}`;
-const sheetOf = (...scored: Scored[]): ClassSheet => classSheet({ scored, bad: [] });
+/** The class was asked for the exercise of `base`, a free one: only what is asked for counts. */
+const asked = (): ReadonlySet<string> => new Set([base.exercise!]);
+const sheetOf = (...scored: Scored[]): ClassSheet => classSheet({ scored, bad: [] }, asked());
 
 describe('a trainee’s row', () => {
   it('has the first attempt, and the median and spread of the last five in the order of day and number', () => {
@@ -124,8 +127,8 @@ describe('the class', () => {
     expect(sheet.notCounted.map((e) => [e.name.trainee, e.notCounted[0]])).toEqual([
       ['a', 'welded by the robot hand'],
       ['a', 'origin says hand, device says robot'],
-      ['b', `the same hand, pose for pose, as ${name('c', 1)}.json`],
-      ['c', `the same hand, pose for pose, as ${name('b', 1)}.json`],
+      ['b', `the same motion as ${name('c', 1)}.json`],
+      ['c', `the same motion as ${name('b', 1)}.json`],
       ['d', 'poses were changed'],
     ]);
     expect(sheet).toMatchObject({ counted: 1, files: 6, trainees: 1 });
@@ -135,16 +138,28 @@ describe('the class', () => {
     expect(copies.rows[0]!.attempts).toHaveLength(1);
   });
 
+  it('counts only attempts at the exercises asked for, the ready ones where nothing is said, and lists the rest as practice', () => {
+    const ready = { ...attempt(name('b', 1)), exercise: exerciseDigest(exerciseNamed('tee-inverted-v')!) };
+    const own = attempt(name('a', 1));
+    expect(classSheet({ scored: [own, ready], bad: [] }).rows.map((r) => r.trainee)).toEqual(['B']);
+    const named = sheetOf(own, ready);
+    expect(named.rows.map((r) => r.trainee)).toEqual(['A']);
+    expect(sheetText(named)).toContain(`${name('b', 1)}.json: practice: not one of the exercises asked for`);
+  });
+
   it('hides nothing: files without a trainee, unread ones, and an exercise that is not the one named', () => {
     const lapNamed = attempt(name('a', 1), { exercise: { ...base.result.exercise!, name: 'tee-inverted-v' } });
     const turned = attempt('2026-03-10_b1_b_inverted-v-tee_01', {
       exercise: { ...base.result.exercise!, name: 'tee-inverted-v' },
     });
-    const sheet = classSheet({
-      scored: [{ ...lapNamed, file: lapNamed.file.replace('_lap_', '_tee-crescent_') }, turned, attempt('loose')],
-      bad: [{ file: 'half.json', reason: 'half.json: found a file cut off' }],
-      folders: ['old'],
-    });
+    const sheet = classSheet(
+      {
+        scored: [{ ...lapNamed, file: lapNamed.file.replace('_lap_', '_tee-crescent_') }, turned, attempt('loose')],
+        bad: [{ file: 'half.json', reason: 'half.json: found a file cut off' }],
+        folders: ['old'],
+      },
+      asked(),
+    );
     const text = sheetText(sheet);
     expect(sheet.mismatched.map((e) => e.mismatches)).toEqual([['named tee-crescent, judged as tee-inverted-v']]);
     for (const piece of ['half.json: found a file cut off', 'loose.json', 'old/', '1 that could not be read']) {

@@ -86,6 +86,7 @@ export function makeSection(made: Made): Section {
     plate_mm,
     wet_s,
     frozen_s,
+    toeIndex: new Float64Array(u_mm.length),
     na,
     nb,
     a0_mm: low + h / 2,

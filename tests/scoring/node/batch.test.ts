@@ -12,6 +12,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { AttemptRecording } from '../../../scoring/index.ts';
 import { run } from '../../../scoring/node/cli/run.ts';
 import {
   type FolderScores,
@@ -189,6 +190,35 @@ describe('what a folder can hold besides', () => {
     for (const [file, reason] of Object.entries(expected)) expect(why[file], file).toMatch(reason);
     // A name that a spreadsheet would calculate becomes text.
     expect(cells(rowsCsv(scored))[1]![0]).toBe("'=1+1|x.json");
+  });
+
+  it('a valid file that would take hours is named and left out, and the rest is scored', async () => {
+    const place = join(root, 'huge');
+    mkdirSync(place);
+    const huge = JSON.parse(hands[0]!) as AttemptRecording;
+    huge.simulation.joint = { ...huge.simulation.joint, length_mm: 300, plateA_mm: 20, plateB_mm: 20 };
+    huge.simulation.cell_mm = 0.4;
+    huge.exercise = null;
+    const column = (value: (i: number) => number): number[] => Array.from({ length: 20_000 }, (_, i) => value(i));
+    const none = column(() => 0);
+    huge.poses = {
+      u: none,
+      y: column((i) => (i % 2) * 29_000),
+      tip: none,
+      work: none,
+      travel: none,
+      trigger: column(() => 1),
+    };
+    writeFileSync(join(place, 'huge.json'), JSON.stringify(huge));
+    writeFileSync(join(place, 'short.json'), hands[0]!);
+    const began = await toehold('score', place, '--workers', '1', '--no-journal');
+    expect(began.code).toBe(2);
+    expect(began.err).toMatch(
+      /^huge\.json: found some [\d.]+ (min|h) of work on one core \(20000 poses, 300 mm of joint in cells of 0\.4 mm\), allowed: at most 5 min; --max-work/,
+    );
+    expect(began.out).toMatch(/^short\.json: no verdict/);
+    const short = await toehold('score', join(place, 'short.json'), '--max-work', '0.0001');
+    expect(short.err).toMatch(/short\.json: found some [\d.]+ s of work .* allowed: at most 0\.006 s/);
   });
 
   it('settings that are not the exercise’s are a named mismatch', async () => {

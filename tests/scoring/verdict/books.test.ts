@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { attemptOf, judgeAttempt } from '../../../scoring/index.ts';
+import { attemptOf, judgeAttempt, resultSchema } from '../../../scoring/index.ts';
+import { reportLines } from '../../../scoring/words/result.ts';
 import { weld } from '../welds.ts';
 
 describe('accounts that do not close', () => {
@@ -20,6 +21,14 @@ describe('accounts that do not close', () => {
     ['no number at all', { energyError: Number.NaN }],
   ])('give no verdict: %s', (_name, accounts) => {
     expect(codes(accounts)).toContain('books-open');
-    expect(judged(accounts).verdict).toBe('no verdict');
+    const result = judged(accounts);
+    expect(result.verdict).toBe('no verdict');
+    // Nothing is read off such a weld, advised about it or printed of it, and what is written still fits its own format.
+    expect([result.lines, result.advice, result.bead.stations, result.bead.mean]).toEqual([[], [], [], null]);
+    expect(Object.values(result.motion).filter((value) => typeof value === 'number' && value !== 0)).toEqual([]);
+    const printed = reportLines(result, 'tee').join('\n');
+    expect(printed).toContain('cannot account for its heat or metal');
+    expect(printed).not.toMatch(/First:|legs|Hand:|Machine:|Metal:|no bead/i);
+    expect(resultSchema.safeParse(JSON.parse(JSON.stringify(result))).error).toBeUndefined();
   });
 });

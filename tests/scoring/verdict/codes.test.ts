@@ -3,7 +3,7 @@
  * row does not compile; a row that does not give its code fails.
  */
 import { describe, expect, it } from 'vitest';
-import { defaultWeave, ENGINE_VERSION, noFaults } from '../../../engine/index.ts';
+import { defaultWeave, ENGINE_VERSION, noFaults, weaveHand } from '../../../engine/index.ts';
 import { adviceFor } from '../../../scoring/advice/choose.ts';
 import type { Facts } from '../../../scoring/advice/facts.ts';
 import { exerciseNamed, type Line, type Motion, type Station } from '../../../scoring/index.ts';
@@ -21,11 +21,11 @@ import { notesFor } from '../../../scoring/verdict/notes.ts';
 import { type ReasonQuestion, reasonsFor } from '../../../scoring/verdict/reasons.ts';
 import { adviceSaid } from '../../../scoring/words/advice.ts';
 import { noteSaid, reasonSaid } from '../../../scoring/words/verdict.ts';
-import { exerciseOf, judge, MOUSE, seen, weld } from '../welds.ts';
+import { byMouse, exerciseOf, judge, MOUSE, seen, weld } from '../welds.ts';
 
 const given = { joint: { length_mm: 40, plateA_mm: 5, plateB_mm: 5 }, process: { feed_mpmin: 4.6, volts_V: 18 } };
 const exercise = exerciseOf(given);
-const recording = weld({ ...given, device: MOUSE });
+const recording = weld({ ...given, ...byMouse(3) });
 const attempt = seen(recording);
 const result = judge(recording);
 const { bead, motion, process: figures } = result;
@@ -60,6 +60,14 @@ function asked(changes: Changes): ReasonQuestion {
 const aids = { pacer: false, beat: true, toeMarks: true, plainView: false, handRig: { gun_g: 400, hose: 0.3 } };
 const test = exerciseNamed('test-piece')!;
 const { fed_g } = attempt.accounts;
+const shown = [...weaveHand(exercise.demonstration)];
+/** Poses of no hand: the demonstration's own. */
+const machine = {
+  ...recording.poses,
+  u: shown.map((p) => Math.round(100 * p.u_mm) || 0),
+  y: shown.map((p) => Math.round(100 * p.y_mm) || 0),
+  trigger: shown.map((p) => (p.trigger ? 1 : 0)),
+};
 const later = recording.poses.u.map((u, i) => (i === 250 ? u + 40 : u));
 
 const reasonRows: Record<ReasonCode, Changes> = {
@@ -78,6 +86,7 @@ const reasonRows: Record<ReasonCode, Changes> = {
   'exercise-edited': { exercise: { ...test, teaches: 'something else' } },
   'aids-in-test': { exercise: test, recording: { aids } },
   'books-open': { accounts: { energyError: Number.NaN } },
+  'exercise-too-little': { exercise: { ...exercise, judged: { from_mm: 20, to_mm: 20.5 } } },
 };
 
 const noteRows: Record<NoteCode, Changes> = {
@@ -87,6 +96,14 @@ const noteRows: Record<NoteCode, Changes> = {
   'engine-differs': { recording: { engine: '0.0.1' } },
   'no-chain': { recording: { chain: null } },
   'origin-device-mismatch': { recording: { device: { ...recording.device, kind: 'robot' } } },
+  'robot-left-in-origin': { recording: { origin: { kind: 'hand', faults: noFaults() } } },
+  'unmeasured-varies': {
+    recording: { poses: { ...recording.poses, tip: recording.poses.tip.map((t, i) => t + (i % 9)) } },
+  },
+  'no-check-number': { recording: { stateHash: null } },
+  'study-cell': { recording: { simulation: { ...recording.simulation, cell_mm: 1 } } },
+  'follows-demonstration': { recording: { poses: machine } },
+  'machine-beat': { recording: { poses: machine } },
   'not-a-ready-exercise': { exercise: { ...exercise, name: 'own-bracket' } },
   'size-over-6': { exercise: { ...exercise, asked: { ...exercise.asked, size_mm: 8 } } },
   'profile-changed': { exercise: { ...exercise, profile: 'iso-5817-c' } },

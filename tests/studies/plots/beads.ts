@@ -114,7 +114,7 @@ const SHOWN = [
   'slow travel crowns',
   'volts alone: flatter',
   'no pause at the toes: crowned',
-  'too hot and off the toes at once: undercut, little of it with a pause',
+  'riding back in the puddle crowns',
   'a faster straight run is narrower',
   'pause left out at one toe: that leg shorter',
   'a wider weave: flatter',

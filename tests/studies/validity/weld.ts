@@ -130,5 +130,8 @@ export function weldPoses(
 
 /** Largest error of a weld's own accounts of mass and energy, share. */
 export function booksOf({ books }: Result): number {
-  return Math.max(Math.abs(books.massError), Math.abs(books.energyError));
+  return Math.max(
+    Math.abs(books.massError ?? Number.POSITIVE_INFINITY),
+    Math.abs(books.energyError ?? Number.POSITIVE_INFINITY),
+  );
 }

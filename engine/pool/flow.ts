@@ -1,0 +1,163 @@
+/**
+ * How metal gets from where the surface sinks to where it rises, and the heat it takes along: a potential flow between the surface as it
+ * stands and as it is going to stand. Neighbouring columns are joined by channels as deep as their liquid,
+ *
+ *     flow from n to q = k (φn - φq),      k = face length / distance x depth,      Σq k (φn - φq) = A (w - w_next)
+ *
+ * Metal runs from higher to lower potential only. So taking the columns in falling order of φ meets every source before what it feeds, and
+ * one pass carries enthalpy upwind and implicitly: however much runs through a column, it stays between what was there and what came.
+ * The heights move by what the channels carried, so mass is exact even where the potentials have not quite converged; what is left of
+ * the way is in the next settling's source. In each column the liquid is mixed down to a depth that does not depend on the cell.
+ */
+import type { Nodes } from '../kernel/surface-layout.ts';
+import type { Arrays } from '../state/fields.ts';
+import { addMetal, type Move, removeMetal } from '../state/metal.ts';
+import type { State } from '../state/state.ts';
+
+/** Over-relaxation and red-black sweeps a settling; the potentials start where the last settling left them. */
+const OMEGA = 1.7;
+const SWEEPS = 16;
+/** A fresh film is fed through a channel at least this deep. */
+const LEAST_CHANNEL_MM = 0.1;
+
+type FlowWork = Arrays<'pool'>;
+
+/**
+ * Moves the puddle's surface `part` of the way to its equilibrium. `move.moved` becomes the volume that went over the cap, mm³, and
+ * `move.heat` its enthalpy x volume.
+ */
+export function carryMetal(s: State, flow: FlowWork, nodes: Nodes, part: number, move: Move): void {
+  layChannels(s, flow, nodes, part);
+  for (let pass = 0; pass < SWEEPS; pass++) {
+    sweep(flow, nodes, 0, nodes.red);
+    sweep(flow, nodes, nodes.red, nodes.count);
+  }
+  const { potential, order, column } = flow;
+  for (let n = 0; n < nodes.count; n++) {
+    s.flowPotential[column[n]!] = potential[n]!;
+    order[n] = n;
+  }
+  sortFalling(order, potential, nodes.count);
+  let spilled = 0;
+  let heat = 0;
+  for (let at = 0; at < nodes.count; at++) {
+    passOn(s, flow, nodes, order[at]!, move);
+    spilled += move.moved;
+    if (move.moved > 0) heat += move.heat;
+  }
+  move.moved = spilled;
+  move.heat = heat;
+}
+
+function layChannels(s: State, flow: FlowWork, nodes: Nodes, part: number): void {
+  const { link, capacity } = nodes;
+  const { channel, column } = flow;
+  const { du, dy } = s.plan;
+  const area = s.plan.area_mm2;
+  for (let n = 0; n < nodes.count; n++) {
+    const i = column[n]!;
+    const deep = s.w[i]! - s.bottom[i]!;
+    for (let face = 0; face < 4; face++) {
+      const f = 4 * n + face;
+      const q = link[f]!;
+      channel[f] = 0;
+      // Contact lines and the ends of the joint let nothing through.
+      if (q >= capacity || q === n) continue;
+      const other = column[q]!;
+      const depth = 0.5 * (deep + (s.w[other]! - s.bottom[other]!));
+      channel[f] = (face < 2 ? dy / du : du / dy) * Math.max(depth, LEAST_CHANNEL_MM);
+    }
+    const f = 4 * n;
+    flow.stiff[n] = channel[f]! + channel[f + 1]! + (channel[f + 2]! + channel[f + 3]!);
+    flow.source[n] = part * (s.w[i]! - s.wEq[i]!) * area;
+    flow.potential[n] = s.flowPotential[i]!;
+    flow.inflow[n] = 0;
+    flow.inheat[n] = 0;
+  }
+}
+
+function sweep(flow: FlowWork, nodes: Nodes, from: number, to: number): void {
+  const { channel, potential, stiff, source } = flow;
+  const { link, order } = nodes;
+  for (let k = from; k < to; k++) {
+    const n = order[k]!;
+    if (stiff[n] === 0) continue;
+    const f = 4 * n;
+    let sum = 0;
+    for (let g = f; g < f + 4; g++) if (channel[g]! > 0) sum += channel[g]! * potential[link[g]!]!;
+    potential[n]! += OMEGA * ((sum + source[n]!) / stiff[n]! - potential[n]!);
+  }
+}
+
+/** Mixes what ran into column `n` with its own liquid and passes on what runs out; what went over the cap is in `move`, with its heat. */
+function passOn(s: State, flow: FlowWork, nodes: Nodes, n: number, move: Move): void {
+  const { channel, potential, inflow, inheat, column } = flow;
+  const i = column[n]!;
+  const c = s.columnOf[i]!;
+  const j = i - c * s.plan.ny;
+  const area = s.plan.area_mm2;
+  // What is to run out into each lower neighbour, in all.
+  let wanted = 0;
+  for (let f = 4 * n; f < 4 * n + 4; f++) {
+    if (channel[f] === 0) continue;
+    const fall = potential[n]! - potential[nodes.link[f]!]!;
+    if (fall > 0) wanted += channel[f]! * fall;
+  }
+  const free = Math.max(0, s.w[i]! - s.bottom[i]!) * area;
+  move.volume = Math.min(free, Math.max(s.cal.mixingDepth * area, wanted - inflow[n]!));
+  move.heat = 0;
+  move.moved = 0;
+  if (move.volume > 0) removeMetal(s, c, j, move);
+  const total = move.moved + inflow[n]!;
+  if (total <= 0) {
+    move.moved = 0;
+    return;
+  }
+  const h = Math.fround((move.heat + inheat[n]!) / total);
+  // Nothing solid runs: a column gives no more than it holds liquid and gets.
+  const out = Math.min(wanted, total);
+  if (out > 0) {
+    const scale = out / wanted;
+    for (let f = 4 * n; f < 4 * n + 4; f++) {
+      if (channel[f] === 0) continue;
+      const q = nodes.link[f]!;
+      const fall = potential[n]! - potential[q]!;
+      if (fall <= 0) continue;
+      const volume = scale * channel[f]! * fall;
+      inflow[q]! += volume;
+      inheat[q]! += volume * h;
+    }
+  }
+  move.volume = total - out;
+  move.h = h;
+  move.moved = 0;
+  if (total > out) addMetal(s, c, j, move);
+  move.heat = move.moved * h;
+}
+
+/** Heap sort of node numbers by falling potential; equal ones by rising number. */
+function sortFalling(order: Int32Array, potential: Float64Array, count: number): void {
+  for (let start = (count >> 1) - 1; start >= 0; start--) sift(order, potential, start, count);
+  for (let end = count - 1; end > 0; end--) {
+    const last = order[0]!;
+    order[0] = order[end]!;
+    order[end] = last;
+    sift(order, potential, 0, end);
+  }
+}
+
+function sift(order: Int32Array, potential: Float64Array, start: number, end: number): void {
+  const held = order[start]!;
+  let at = start;
+  for (let child = 2 * at + 1; child < end; child = 2 * at + 1) {
+    if (child + 1 < end && comesAfter(potential, order[child + 1]!, order[child]!)) child++;
+    if (!comesAfter(potential, order[child]!, held)) break;
+    order[at] = order[child]!;
+    at = child;
+  }
+  order[at] = held;
+}
+
+function comesAfter(potential: Float64Array, a: number, b: number): boolean {
+  return potential[a]! < potential[b]! || (potential[a] === potential[b] && a > b);
+}
