@@ -1,6 +1,6 @@
 import { createRoute, type OpenAPIHono, z } from '@hono/zod-openapi';
 import { stringify } from 'csv-stringify/sync';
-import { classSheet, faultName, rowsCsv, rowsJsonl } from '../../node/index.ts';
+import { classSheet, faultName, rowsCsv, rowsJsonl, type Scored } from '../../node/index.ts';
 import { type LabEnv, only } from '../access.ts';
 import { note } from '../audit.ts';
 import type { ClassDesk } from '../class-desk.ts';
@@ -18,6 +18,9 @@ const file = (description: string, type: string) => ({
   200: { description, content: { [type]: { schema: z.string() } } },
   ...refusals,
 });
+
+/** Everything in a lab was handed in for something handed out, a school's own exercises too. */
+const askedBy = (scored: readonly Scored[]): Set<string> => new Set(scored.flatMap((s) => s.exercise ?? []));
 
 /** What leaves the lab: tables, results for other systems, and people. */
 export function outRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
@@ -66,7 +69,8 @@ export function outRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       ),
     }),
     async (c) => {
-      const sheet = classSheet(await all(c.var.desk));
+      const scores = await all(c.var.desk);
+      const sheet = classSheet(scores, askedBy(scores.scored));
       return c.json(
         {
           rows: sheet.rows.map(
