@@ -47,6 +47,7 @@ export type { RootStrip, Section } from './output/section.ts';
 export type { SurfaceView } from './output/surface-view.ts';
 export type { TraceSample } from './output/trace.ts';
 export { type Calibration, calibration, PARAMETERS, type Parameter } from './physics/calibration.ts';
+export { NUMERICAL, type NumericalName } from './physics/numerical.ts';
 export { AC1_C, conductivity, DENSITY_GPMM3, LIQUIDUS_C, SOLIDUS_C, specificHeat } from './physics/steel.ts';
 export { type ChainFinding, checkChain, Seconds } from './replay/chain.ts';
 export { type Divergence, firstDivergence } from './replay/divergence.ts';

@@ -82,7 +82,7 @@ function createStages(s: State, choices: StateChoices): Stages {
 /** How far along the joint a leaning torch may throw its arc from where it aims, mm. */
 function throwOf(s: State, axis: Stages['axis'], pose: Pose): number {
   placeTorch(axis, pose, s.options.process, s.plan);
-  return reachAlong(axis, arcRadius(s.options.process, s.cal));
+  return reachAlong(axis, arcRadius(s.options.process, s.cal), s.cal);
 }
 
 /** One pose interval. */

@@ -82,6 +82,7 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
     exercise,
     exerciseGiven: options.exercise !== undefined,
     bead,
+    lines,
     way: measures.way,
     weldedTwice_mm,
   };

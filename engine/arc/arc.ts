@@ -9,15 +9,6 @@ import { type Footprint, findFootprint } from './footprint.ts';
 import type { Axis } from './torch.ts';
 import { createWire, fillWire, type WireState, workVolts } from './wire.ts';
 
-/** Arc heat goes into at least this depth of metal, or one full cell if that is more. */
-const HEATED_DEPTH_MM = 1;
-/** The current follows the electrode extension with about this lag (electrical and melting inertia, common practice). */
-const CURRENT_LAG_S = 0.01;
-/** Liquid columns must hold this share of the deposit's weight, else the metal forms a lump under the foot. */
-const WET_SHARE = 0.03;
-/** Tip-to-work closer than this: the wire stubs (the arc has no room). */
-const SHORTEST_TIP_MM = 4;
-
 export interface ArcTick {
   on: boolean;
   /** Of the last tick that burned. */
@@ -45,12 +36,12 @@ export function burn(out: ArcTick, s: State, foot: Footprint, axis: Axis, u: num
     s.arcOn = false;
     return;
   }
-  const tip = Math.max(SHORTEST_TIP_MM, foot.tipToWork);
+  const tip = Math.max(s.cal.shortestTip, foot.tipToWork);
   const { wire } = out;
   fillWire(wire, s.options.process, tip, s.cal);
   out.on = true;
   out.tipToWork = foot.tipToWork;
-  s.current = s.arcOn ? s.current + (s.dt / (s.dt + CURRENT_LAG_S)) * (wire.current_A - s.current) : wire.current_A;
+  s.current = s.arcOn ? s.current + (s.dt / (s.dt + s.cal.currentLag)) * (wire.current_A - s.current) : wire.current_A;
   s.arcOn = true;
   s.arcRadius = wire.arcRadius_mm;
   s.footU = foot.footU;
@@ -96,7 +87,7 @@ function heatColumn(s: State, column: number, joules: number): void {
   const j = column - c * plan.ny;
   const long = s.plan.long_mm;
   const area = s.plan.area_mm2;
-  const depth = Math.max(long, HEATED_DEPTH_MM);
+  const depth = Math.max(long, s.cal.heatedDepth);
   const w = s.w[column]!;
   const boiling = s.boiling_JPG;
   const perDepth = joules / (depth * area * DENSITY_GPMM3);
@@ -131,7 +122,7 @@ function layMetal(out: ArcTick, s: State, foot: Footprint, grams: number, enthal
     if (s.liquid[foot.column[n]!]) wet += foot.deposit[n]!;
   }
   let spilled = 0;
-  if (wet > WET_SHARE * all) {
+  if (wet > s.cal.wetShare * all) {
     for (let n = 0; n < foot.count; n++) {
       const i = foot.column[n]!;
       if (!s.liquid[i]) continue;

@@ -8,17 +8,14 @@
  */
 import { perAcross, riseAcross, slopeAlong } from '../grid/columns.ts';
 import { exp } from '../numerics/math.ts';
+import type { Calibration } from '../physics/calibration.ts';
 import { dimsOf, makeArrays } from '../state/allocate.ts';
 import { type Arrays, FOOTPRINT_CAPACITY } from '../state/fields.ts';
 import type { State } from '../state/state.ts';
 import type { Axis } from './torch.ts';
 
-/** Columns beyond sqrt(10) σ carry e^-5 at most. */
-const REACH = 3.2;
 /** The axis meets the surface somewhere between the joint's depth and its cap: the window is wider by its slant over this height. */
 const SLANT_MM = 6;
-/** Beyond this the wire sags and no steady arc holds (common practice, no source). */
-const LONGEST_TIP_MM = 32;
 /** The aim may lie this far past the joint's ends and still find metal. */
 const PAST_END_MM = 1;
 
@@ -45,8 +42,8 @@ export function createFootprint(s: State): Footprint {
 }
 
 /** How far from the aim along the joint the arc may find columns, mm. */
-export function reachAlong(axis: Axis, radius: number): number {
-  return REACH * radius + Math.abs(axis.dy / axis.dw) * SLANT_MM;
+export function reachAlong(axis: Axis, radius: number, cal: Calibration): number {
+  return cal.footprintReach * radius + Math.abs(axis.dy / axis.dw) * SLANT_MM;
 }
 
 export function findFootprint(out: Footprint, s: State, axis: Axis, aimU: number, aimY: number, radius: number): void {
@@ -54,7 +51,8 @@ export function findFootprint(out: Footprint, s: State, axis: Axis, aimU: number
   const { ny, dy, du, nu } = plan;
   out.count = 0;
   out.onJoint = false;
-  const limit = REACH * radius;
+  const reach = s.cal.footprintReach;
+  const limit = reach * radius;
   const low = plan.y0 - dy / 2;
   const high = low + ny * dy;
   if (!(aimY > low - PAST_END_MM && aimY < high + PAST_END_MM)) return;
@@ -69,7 +67,7 @@ export function findFootprint(out: Footprint, s: State, axis: Axis, aimU: number
   const j1 = Math.min(ny - 1, Math.floor((aimY + limit + slantY - plan.y0) / dy));
   const inv = 1 / (2 * radius * radius);
   const invDeposit = 1 / (2 * s.cal.depositRadius * s.cal.depositRadius);
-  const depositLimit = REACH * REACH * s.cal.depositRadius * s.cal.depositRadius;
+  const depositLimit = reach * reach * s.cal.depositRadius * s.cal.depositRadius;
   const shade = 1 / s.cal.arcShade;
   let sum = 0;
   let su = 0;
@@ -110,5 +108,5 @@ export function findFootprint(out: Footprint, s: State, axis: Axis, aimU: number
   out.footY = sy * scale;
   out.footW = sw * scale;
   out.tipToWork = ss * scale;
-  out.onJoint = out.tipToWork < LONGEST_TIP_MM;
+  out.onJoint = out.tipToWork < s.cal.longestTip;
 }

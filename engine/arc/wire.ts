@@ -23,17 +23,8 @@ export const GASES: Record<GasName, GasSet> = {
   C1: { title: 'CO2', volts_V: 1.5, spatter: 'spatterCO2' },
 };
 
-/** Volts above this lengthen the arc's column, most of whose heat is radiated; `arcEfficiency` holds at it. */
-const COLUMN_FROM_V = 17;
-/** No arc gives the work more than this share. */
-const MOST_EFFICIENT = 0.92;
-
-/** Arc length taken off tip-to-work to get the electrode extension. */
-const ARC_LENGTH_MM = 3;
+/** No extension is shorter, however close the tip: the melting balance has its resistance to divide by. Only a tip in the puddle comes near. */
 const SHORTEST_EXTENSION_MM = 2;
-/** The steady range round its middle. */
-const BELOW_V = 2;
-const ABOVE_V = 2.5;
 
 /** What a feed comes to at a tip-to-work distance: amps, melting rate, power into the work, transfer. */
 export interface WireState {
@@ -58,9 +49,13 @@ export function wireArea_mm2(p: ProcessOptions): number {
 }
 
 /** Lowest and highest volts at which this feed runs steadily; about two volts wide round the load line less 2 V. */
-export function steadyVolts(p: ProcessOptions, current_A: number): { low: number; high: number; middle: number } {
+export function steadyVolts(
+  p: ProcessOptions,
+  current_A: number,
+  cal: Calibration = calibration(),
+): { low: number; high: number; middle: number } {
   const middle = middleVolts(p, current_A);
-  return { low: middle - BELOW_V, high: middle + ABOVE_V, middle };
+  return { low: middle - cal.steadyBelow, high: middle + cal.steadyAbove, middle };
 }
 
 /** IEC 60974-1 load line 14 + 0.05 I; argon-mix short arc sits 1 to 3 V below it (published settings tables). */
@@ -70,9 +65,9 @@ function middleVolts(p: ProcessOptions, current_A: number): number {
 
 /** Volts whose power reaches the work: the falls at both ends of the arc give most of theirs, its column much less. */
 export function workVolts(p: ProcessOptions, cal: Calibration): number {
-  const column = p.volts_V - GASES[p.gas].volts_V - COLUMN_FROM_V;
+  const column = p.volts_V - GASES[p.gas].volts_V - cal.columnFrom;
   const reached = cal.arcEfficiency * (p.volts_V - column) + cal.columnEfficiency * column;
-  return Math.min(MOST_EFFICIENT * p.volts_V, reached);
+  return Math.min(cal.mostEfficient * p.volts_V, reached);
 }
 
 /**
@@ -112,7 +107,7 @@ export function fillWire(out: WireState, p: ProcessOptions, tipToWork_mm: number
   const area = wireArea_mm2(p);
   const feed = (p.feed_mpmin * 1000) / 60;
   const melt = area * feed;
-  const extension = Math.max(tipToWork_mm - ARC_LENGTH_MM, SHORTEST_EXTENSION_MM);
+  const extension = Math.max(tipToWork_mm - cal.arcLength, SHORTEST_EXTENSION_MM);
   const q = (cal.meltResistance / area) * extension;
   const current =
     q > 0 ? (2 * melt) / (cal.meltArc + Math.sqrt(cal.meltArc * cal.meltArc + 4 * q * melt)) : melt / cal.meltArc;
@@ -120,7 +115,11 @@ export function fillWire(out: WireState, p: ProcessOptions, tipToWork_mm: number
   const power = workVolts(p, cal) * current;
   const middle = middleVolts(p, current);
   const regime: TransferRegime =
-    p.volts_V < middle - BELOW_V ? 'stubbing' : p.volts_V > middle + ABOVE_V ? 'globular' : 'short-circuiting';
+    p.volts_V < middle - cal.steadyBelow
+      ? 'stubbing'
+      : p.volts_V > middle + cal.steadyAbove
+        ? 'globular'
+        : 'short-circuiting';
   const off = p.volts_V - middle;
   const spatterShare = Math.min(0.3, cal[GASES[p.gas].spatter] * (1 + cal.spatterOffVolts * off * off));
   // Short-circuit rate 20 to over 200 /s, falling as volts lengthen the arc; for sound only.

@@ -1,5 +1,8 @@
+import { NUMERICAL, type NumericalName } from './numerical.ts';
+
 /**
- * Every free parameter of the model: unit, usual range, source, what moves when it moves. Nothing else in the engine is tuned.
+ * Every free parameter of the model: unit, usual range, source, what moves when it moves. Nothing else in the engine is tuned; numbers of the
+ * scheme that move nothing that matters stand in `NUMERICAL`.
  * "prototype" means: found with a rebuilt prototype of this model, see DEVELOPERS.md, Calibration.
  */
 export interface Parameter {
@@ -90,6 +93,57 @@ export const PARAMETERS = {
     [0, 0.15],
     'sign: GMAW handbook trend table (volts widen the bead, hardly deepen it); size set so that volts alone move depth by at most 15 % over 3 V',
     'width against volts',
+  ),
+  arcLength: parameter(
+    3,
+    'mm',
+    [2, 4],
+    'length of a short arc between dips, taken off tip-to-work to get the electrode extension; common practice, no source',
+    'amps at a tip-to-work, little',
+  ),
+  currentLag: parameter(
+    0.01,
+    's',
+    [0.003, 0.03],
+    'electrical and melting inertia after a change of extension; common practice, no source',
+    'amps of a hand that bobs',
+  ),
+  columnFrom: parameter(
+    17,
+    'V',
+    [16, 18],
+    'no source; volts above this lengthen the arc column, and arcEfficiency holds at it',
+    'where columnEfficiency begins to count',
+  ),
+  mostEfficient: parameter(0.92, '-', [0.88, 0.95], 'no arc gives the work more; from memory', 'very low volts only'),
+  steadyBelow: parameter(
+    2,
+    'V',
+    [1.5, 2.5],
+    'steady range under its middle; published settings tables, from memory',
+    'which settings are said to stub',
+  ),
+  steadyAbove: parameter(
+    2.5,
+    'V',
+    [2, 3],
+    'steady range over its middle; published settings tables, from memory',
+    'which settings are said to go over in globules',
+  ),
+  shortestTip: parameter(4, 'mm', [3, 6], 'closer the wire stubs; common practice, no source', 'a tip in the puddle'),
+  longestTip: parameter(
+    32,
+    'mm',
+    [25, 40],
+    'beyond it the wire sags and no steady arc holds; common practice, no source',
+    'how far out the arc still burns',
+  ),
+  heatedDepth: parameter(
+    1,
+    'mm',
+    [0.75, 1.5],
+    'no source; the arc digs its heat this deep, or one cell if that is more',
+    'root and fused depth, somewhat',
   ),
   depositRadius: parameter(
     0.7,
@@ -197,6 +251,20 @@ export const PARAMETERS = {
     'boiling of pure iron 2862 °C; pools under an arc are measured 300 to 400 K below it (memory)',
     'hottest the liquid gets; what is above it leaves as vapour and is booked',
   ),
+  afterDrop: parameter(
+    0.7,
+    '-',
+    [0.5, 0.9],
+    'no source; share of what it can hold that a puddle keeps after a drop has fallen',
+    'size of drops',
+  ),
+  dropPart: parameter(
+    0.5,
+    '-',
+    [0.3, 0.7],
+    'no source; lowest part of the puddle a drop is taken from',
+    'shape left by a drop',
+  ),
   releaseSpan: parameter(
     1.45,
     '-',
@@ -207,12 +275,13 @@ export const PARAMETERS = {
 } satisfies Record<string, Parameter>;
 
 export type ParameterName = keyof typeof PARAMETERS;
-/** Values of all free parameters by name, each in the unit `PARAMETERS` states. */
-export type Calibration = Record<ParameterName, number>;
+/** Values of all free parameters and numerical constants by name, each in the unit its table states. */
+export type Calibration = Record<ParameterName | NumericalName, number>;
 
 /** The values alone; overrides are for studies (calibration, sensitivities), never for attempts. */
 export function calibration(overrides: Partial<Calibration> = {}): Calibration {
   const out = {} as Calibration;
-  for (const name of Object.keys(PARAMETERS) as ParameterName[]) out[name] = overrides[name] ?? PARAMETERS[name].value;
+  const all = { ...PARAMETERS, ...NUMERICAL };
+  for (const name of Object.keys(all) as (keyof typeof all)[]) out[name] = overrides[name] ?? all[name].value;
   return out;
 }

@@ -3,21 +3,15 @@ import { lookup, SOLIDUS_C } from '../physics/steel.ts';
 import type { State } from '../state/state.ts';
 import { wet } from './liquid.ts';
 
-/** A height field cannot overhang: the surface may not fall more steeply than tan 71°. */
-const STEEPEST = 3.0;
-const SOLID_STEEPEST = 2;
-/** Contact lines move at most this fast. */
-const TOE_SPEED_MMPS = 50;
+/** A contact line this many columns from its own column's centre stands at the far face of the next, which it has then wetted. */
 const WET_AT = 1.5;
-/** Thinner liquid than this pulls no contact line along. */
-const LEAST_DEPTH_MM = 0.02;
 
 /** Slope of the dry solid beyond face `face` of column i, outward positive; 0 where unknown. */
 function solidSlope(s: State, q: number, face: number): number {
   const beyond = s.near[4 * q + face]!;
   if (beyond < 0 || s.liquid[beyond]) return 0;
   const d = face < 2 ? s.plan.du : s.plan.dy;
-  return clamp((s.w[beyond]! - s.w[q]!) / d, -SOLID_STEEPEST, SOLID_STEEPEST);
+  return clamp((s.w[beyond]! - s.w[q]!) / d, -s.cal.solidSteepest, s.cal.solidSteepest);
 }
 
 /** Height of the toe on the solid between the liquid column and the dry column q. */
@@ -59,7 +53,7 @@ export function creepToes(s: State, time: number, fresh: Int32Array): void {
   for (let c = 0; c < nu; c++) {
     for (let j = from; j < to; j++) {
       const i = c * ny + j;
-      if (!liquid[i] || w[i]! - s.bottom[i]! < LEAST_DEPTH_MM) continue;
+      if (!liquid[i] || w[i]! - s.bottom[i]! < cal.leastPull) continue;
       for (let face = 0; face < 4; face++) {
         const q = near[4 * i + face]!;
         if (q < 0 || liquid[q]) continue;
@@ -73,11 +67,11 @@ export function creepToes(s: State, time: number, fresh: Int32Array): void {
         const sine = sin(advance);
         const cosine = cos(advance);
         const below = cosine + sine * ms;
-        const hold = below <= 0 ? STEEPEST : Math.min(STEEPEST, (sine - cosine * ms) / below);
+        const hold = below <= 0 ? cal.surfaceSteepest : Math.min(cal.surfaceSteepest, (sine - cosine * ms) / below);
         if (fall <= hold) continue;
         const level = w[i]! - w[q]! + d * ms;
         const stand = hold + ms > 1e-3 ? level / (d * (hold + ms)) : WET_AT + 1;
-        const creep = Math.min(0.5 * Math.min(1, stand - e), (TOE_SPEED_MMPS * time) / d);
+        const creep = Math.min(0.5 * Math.min(1, stand - e), (cal.toeSpeed * time) / d);
         if (creep <= 0) continue;
         s.edge[4 * i + face] = e + creep;
         if (e + creep >= WET_AT) fresh[count++] = q;

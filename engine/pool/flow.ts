@@ -14,11 +14,8 @@ import type { Arrays } from '../state/fields.ts';
 import { addMetal, type Move, removeMetal } from '../state/metal.ts';
 import type { State } from '../state/state.ts';
 
-/** Over-relaxation and red-black sweeps a settling; the potentials start where the last settling left them. */
+/** Over-relaxation of the red-black sweeps: how fast they converge, not to what. */
 const OMEGA = 1.7;
-const SWEEPS = 16;
-/** A fresh film is fed through a channel at least this deep. */
-const LEAST_CHANNEL_MM = 0.1;
 
 type FlowWork = Arrays<'pool'>;
 
@@ -28,7 +25,7 @@ type FlowWork = Arrays<'pool'>;
  */
 export function carryMetal(s: State, flow: FlowWork, nodes: Nodes, part: number, move: Move): void {
   layChannels(s, flow, nodes, part);
-  for (let pass = 0; pass < SWEEPS; pass++) {
+  for (let pass = 0; pass < s.cal.flowSweeps; pass++) {
     sweep(flow, nodes, 0, nodes.red);
     sweep(flow, nodes, nodes.red, nodes.count);
   }
@@ -65,7 +62,7 @@ function layChannels(s: State, flow: FlowWork, nodes: Nodes, part: number): void
       if (q >= capacity || q === n) continue;
       const other = column[q]!;
       const depth = 0.5 * (deep + (s.w[other]! - s.bottom[other]!));
-      channel[f] = (face < 2 ? dy / du : du / dy) * Math.max(depth, LEAST_CHANNEL_MM);
+      channel[f] = (face < 2 ? dy / du : du / dy) * Math.max(depth, s.cal.leastChannel);
     }
     const f = 4 * n;
     flow.stiff[n] = channel[f]! + channel[f + 1]! + (channel[f + 2]! + channel[f + 3]!);

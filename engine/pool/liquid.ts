@@ -5,14 +5,6 @@ import { firstCell } from '../kernel/layout.ts';
 import { liquidFraction } from '../physics/steel.ts';
 import type { State } from '../state/state.ts';
 
-/** A column turns liquid above ON and solid below OFF (liquid fraction of its top metal): no chatter at the edge. */
-const ON = 0.6;
-const OFF = 0.4;
-/** The top metal looked at, as a share of a cell's length. */
-const TOP_SHARE = 0.6;
-/** A film thinner than this share of a cell, wetted over solid, lives this long to gather metal. */
-const FILM_SHARE = 0.04;
-const FILM_LIFE_S = 0.06;
 /** Fresh liquid holds its contact line at the column's face beside never-wet plate, at the next column's centre beside frozen bead. */
 const EDGE_FRESH = 0.5;
 const EDGE_FROZEN = 1;
@@ -23,7 +15,8 @@ function topShare(s: State, c: number, j: number): number {
   const { H, layout } = heat;
   const long = s.plan.long_mm;
   const w = s.w[c * plan.ny + j]!;
-  let left = TOP_SHARE * long;
+  const looked = s.cal.topShare * long;
+  let left = looked;
   let sum = 0;
   let m = topCell(s, c, w);
   let metal = metalInTop(s, c, m, w);
@@ -33,7 +26,7 @@ function topShare(s: State, c: number, j: number): number {
     left -= inside;
     metal = long;
   }
-  return sum / (TOP_SHARE * long);
+  return sum / looked;
 }
 
 /** Sets the liquid's bottom: contiguous liquid counted down from the surface, part-molten cells by their share. */
@@ -80,15 +73,16 @@ export function updateLiquid(s: State, from: number, to: number): void {
 
 function updateColumn(s: State, i: number, c: number, j: number): void {
   const was = s.liquid[i]!;
-  const film = !Number.isNaN(s.wetLevel[i]!) && s.w[i]! - s.wetLevel[i]! < FILM_SHARE * s.plan.long_mm;
+  const film = !Number.isNaN(s.wetLevel[i]!) && s.w[i]! - s.wetLevel[i]! < s.cal.filmShare * s.plan.long_mm;
   const share = topShare(s, c, j);
-  let now = was ? share > OFF : share > ON;
+  const { liquidOn, liquidOff } = s.cal;
+  let now = was ? share > liquidOff : share > liquidOn;
   if (was && film && s.tick <= s.wetUntil[i]!) now = true;
   if (now && !was) melt(s, i);
   else if (!now && was) freeze(s, i);
   if (!now) return;
-  if (share > ON) s.wetLevel[i] = Number.NaN;
-  if (film && share <= OFF) s.bottom[i] = s.w[i]!;
+  if (share > liquidOn) s.wetLevel[i] = Number.NaN;
+  if (film && share <= liquidOff) s.bottom[i] = s.w[i]!;
   else setBottom(s, c, j);
 }
 
@@ -108,7 +102,7 @@ export function wet(s: State, i: number): void {
   const j = i - s.columnOf[i]! * s.plan.ny;
   melt(s, i);
   s.wetLevel[i] = s.w[i]!;
-  s.wetUntil[i] = s.tick + Math.ceil(FILM_LIFE_S / s.dt);
+  s.wetUntil[i] = s.tick + Math.ceil(s.cal.filmLife / s.dt);
   s.bottom[i] = s.w[i]!;
   if (j < s.liquidSlices.from || s.liquidSlices.to === 0) s.liquidSlices.from = j;
   if (j + 1 > s.liquidSlices.to) s.liquidSlices.to = j + 1;

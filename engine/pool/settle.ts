@@ -14,12 +14,7 @@ import { carryMetal } from './flow.ts';
 import { labelPuddles, updateLiquid } from './liquid.ts';
 import { createSurface, linkNode, linkToe, linkWall, orderNodes } from './surface.ts';
 
-const SWEEPS = 8;
 const GRAVITY_MMPS2 = 9810;
-/** After a drop falls the puddle keeps this share of what it can hold. */
-const AFTER_DROP = 0.7;
-/** Weight of a drop is taken from this lowest part of the puddle. */
-const DROP_PART = 0.5;
 
 export interface PuddleWork extends Arrays<'pool'> {
   surface: SurfaceKernel;
@@ -39,14 +34,15 @@ export function createPuddleWork(s: State, choice: KernelChoice = 'auto'): Puddl
   };
 }
 
-/** Metal melts within the arc's reach or beside liquid: only there new liquid is looked for. */
-const RECENT_COLUMNS_MM = 4.5;
-
-/** Settles the liquid for `time` seconds with the arc, or the aim where there is none, at height `y`. */
+/**
+ * Settles the liquid for `time` seconds with the arc, or the aim where there is none, at height `y`. Metal melts within the arc's reach or
+ * beside liquid: only there new liquid is looked for.
+ */
 export function settleNear(s: State, work: PuddleWork, y: number, time: number): void {
   const { y0, dy, ny } = s.plan;
-  const from = Math.floor((y - RECENT_COLUMNS_MM - y0) / dy);
-  const to = Math.ceil((y + RECENT_COLUMNS_MM - y0) / dy);
+  const reach = s.cal.recentReach;
+  const from = Math.floor((y - reach - y0) / dy);
+  const to = Math.ceil((y + reach - y0) / dy);
   settle(s, work, clamp(from, 0, ny), clamp(to, 0, ny), time);
 }
 
@@ -77,7 +73,7 @@ function settlePuddle(s: State, work: PuddleWork, label: number, time: number): 
   }
   load /= nodes.count;
   const constants: SurfaceConstants = { du: s.plan.du, dy: s.plan.dy, tension: s.cal.surfaceTension * 1000 };
-  const lambda = work.surface.relax(constants, volume, load + pressure / nodes.count, SWEEPS);
+  const lambda = work.surface.relax(constants, volume, load + pressure / nodes.count, s.cal.surfaceSweeps);
   for (let n = 0; n < nodes.count; n++) {
     const i = work.column[n]!;
     s.wEq[i] = nodes.pair[2 * n]!;
@@ -170,8 +166,8 @@ function release(s: State, work: PuddleWork): void {
   const girth = (cHigh - cLow + 1) * du * Math.sqrt(2);
   const holds = (s.cal.surfaceTension * 1000 * girth * s.cal.releaseSpan) / (s.cal.liquidDensity * GRAVITY_MMPS2);
   if (volume <= holds) return;
-  const excess = volume - AFTER_DROP * holds;
-  const limit = yLow + DROP_PART * (yHigh - yLow);
+  const excess = volume - s.cal.afterDrop * holds;
+  const limit = yLow + s.cal.dropPart * (yHigh - yLow);
   let depth = 0;
   for (let n = 0; n < nodes.count; n++) {
     const i = column[n]!;

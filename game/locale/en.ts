@@ -111,6 +111,12 @@ export const en = {
     range: (from: string, to: string) => `${from} to ${to}`,
     over: (mm2: number) => `${oneDecimal(mm2)} over, which goes into crown or extra leg whatever your hand does`,
     under: (mm2: number) => `${oneDecimal(mm2)} short, which leaves it undersize whatever your hand does`,
+    transfer: {
+      stubbing: (low: number, high: number) =>
+        ` Too few volts for this wire: it stubs. At these amps it dips from about ${oneDecimal(low)} to ${oneDecimal(high)} V.`,
+      globular: (low: number, high: number) =>
+        ` Too many volts for this wire and gas: it goes over in globules. At these amps it dips from about ${oneDecimal(low)} to ${oneDecimal(high)} V.`,
+    },
     even: 'about what it holds',
     thick: 'Over 6 mm, a single short-circuiting pass needs a qualified procedure and risks lack of fusion.',
   },

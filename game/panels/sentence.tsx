@@ -260,7 +260,7 @@ function ProcessValues({
 
 /** Metal laid against metal held, said before the arc is struck. */
 function Balance() {
-  const { laid_mm2, holds_mm2, current_A } = balance.value;
+  const { laid_mm2, holds_mm2, current_A, regime, dips_V } = balance.value;
   const over = laid_mm2 - holds_mm2;
   const even = Math.abs(over) <= EVEN_SHARE * holds_mm2;
   const thick = legOf(exercise.value) > 6;
@@ -277,6 +277,7 @@ function Balance() {
       {even ? s.even : over > 0 ? s.over(over) : s.under(-over)}
       {j.stop}
       {thick && s.thick}
+      {regime === 'stubbing' || regime === 'globular' ? s.transfer[regime](dips_V.low, dips_V.high) : ''}
     </p>
   );
 }

@@ -114,6 +114,7 @@ export const reasonCodes = [
   'aids-in-test',
   'books-open',
   'exercise-too-little',
+  'outside-transfer',
 ] as const;
 
 const reasonSchema = z.strictObject({ code: z.enum(reasonCodes), text: z.string() });
@@ -137,6 +138,8 @@ export const noteCodes = [
   'profile-changed',
   'stopped-early',
   'metal-dropped',
+  'outside-transfer',
+  'left-the-room',
 ] as const;
 
 const noteSchema = z.strictObject({ code: z.enum(noteCodes), text: z.string() });

@@ -1,5 +1,6 @@
 import type { HandRig } from '../schema/bench.ts';
 import type { NoteCode, ReasonCode } from '../schema/result.ts';
+import type { OutsideTransfer } from './transfer.ts';
 
 /** Aids as the file names them. */
 export type AidName = 'pacer' | 'beat' | 'toeMarks' | 'handRig';
@@ -33,6 +34,7 @@ export interface ReasonData extends Record<ReasonCode, object> {
   'aids-in-test': { aids: readonly AidName[] };
   'books-open': Nothing;
   /** What of the exercise is under its least, and that least. */
+  'outside-transfer': OutsideTransfer;
   'exercise-too-little': { what: 'judged length' | 'size' | 'cuts'; is: number; least: number };
 }
 
@@ -59,6 +61,8 @@ export interface NoteData extends Record<NoteCode, object> {
   'profile-changed': { by: string; asked: string };
   'stopped-early': Nothing;
   'metal-dropped': { dripped_g: number };
+  'outside-transfer': OutsideTransfer;
+  'left-the-room': Nothing;
 }
 
 /** A reason before it is said. */

@@ -5,6 +5,7 @@ import { booksOpen } from '../measures/open-books.ts';
 import { findingsIn } from './findings.ts';
 import type { FoundNote } from './found.ts';
 import { aidsUsed, type ReasonQuestion } from './reasons.ts';
+import { outsideTransfer } from './transfer.ts';
 
 /** Metal that dropped out is of note from this share of the wire fed on. */
 const NOTED_DROP = 0.005;
@@ -42,6 +43,9 @@ export function notesFor(q: ReasonQuestion, profileName: string | null): FoundNo
   const { dripped_g, fed_g } = attempt.accounts;
   if (!booksOpen(attempt.accounts) && dripped_g > NOTED_DROP * fed_g)
     notes.push({ code: 'metal-dropped', data: { dripped_g } });
+  const transfer = outsideTransfer(recording, exercise);
+  if (transfer !== null) notes.push({ code: 'outside-transfer', data: transfer });
+  if (attempt.accounts.leftTheRoom) notes.push({ code: 'left-the-room', data: {} });
   if ((recording.ended === 'stopped' || recording.ended === 'time-limit') && q.bead.bare_mm.length > 0)
     notes.push({ code: 'stopped-early', data: {} });
   return notes;

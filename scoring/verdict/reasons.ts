@@ -3,10 +3,11 @@ import type { Way } from '../measures/hand/passes.ts';
 import { booksOpen } from '../measures/open-books.ts';
 import type { Exercise } from '../schema/exercise.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
-import type { Result } from '../schema/result.ts';
+import type { Line, Result } from '../schema/result.ts';
 import type { AidName, FoundReason } from './found.ts';
 import { editsIn } from './integrity.ts';
 import { tooLittle } from './least.ts';
+import { outsideTransfer } from './transfer.ts';
 
 /** More metal dropped out than this share of the wire fed, and the bead is no bead to judge. */
 export const HEAVY_DROP = 0.1;
@@ -22,6 +23,7 @@ export interface ReasonQuestion {
   /** The exercise came with the question and not with the file. */
   exerciseGiven: boolean;
   bead: Result['bead'];
+  lines: readonly Line[];
   /** Length of the judged joint over which the arc came back to finished bead. */
   weldedTwice_mm: number;
   /** Which way the torch went over the judged length. */
@@ -47,6 +49,10 @@ export function reasonsFor(q: ReasonQuestion): FoundReason[] {
   else if (twice_mm > SECOND_PASS_MM) reasons.push({ code: 'second-pass', data: { twice_mm } });
   const { dripped_g, fed_g } = accounts;
   if (dripped_g > HEAVY_DROP * fed_g) reasons.push({ code: 'dropped-out', data: { dripped_g, fed_g } });
+  // Outside its limits such a bead is all the same; within them it proves nothing.
+  const transfer = outsideTransfer(recording, exercise);
+  if (transfer !== null && q.lines.every((line) => line.verdict !== 'outside'))
+    reasons.push({ code: 'outside-transfer', data: transfer });
   const aids = isTest(exercise) ? aidsUsed(recording, exercise) : [];
   if (aids.length > 0) reasons.push({ code: 'aids-in-test', data: { aids } });
   return [...reasons, ...edits];

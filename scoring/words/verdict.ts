@@ -1,6 +1,16 @@
 import type { Note, NoteCode, Reason, ReasonCode } from '../schema/result.ts';
 import type { AidName, Difference, FoundNote, FoundReason, NoteData, ReasonData } from '../verdict/found.ts';
+import type { OutsideTransfer } from '../verdict/transfer.ts';
 import { said } from './names.ts';
+
+/** Names the transfer the machine ran in. */
+function transferSaid(p: OutsideTransfer): string {
+  const how =
+    p.regime === 'stubbing'
+      ? 'too few for this wire: it stubs, stutters and lies cold on the plate'
+      : 'too many for this wire and gas: it drops in globules and no longer dips';
+  return `Not short-circuiting transfer: ${said(p.volts_V)} V are ${how}. At these amps it dips from about ${said(p.low_V)} to ${said(p.high_V)} V.`;
+}
 
 /** Every sentence on why an attempt gets no verdict. */
 const reasons: { [C in ReasonCode]: (p: ReasonData[C]) => string } = {
@@ -33,6 +43,8 @@ const reasons: { [C in ReasonCode]: (p: ReasonData[C]) => string } = {
   'aids-in-test': (p) => `A test is welded without guides; on here: ${aidsSaid(p.aids)}.`,
   'books-open': () =>
     'The model cannot account for its heat or metal in this attempt, so what it shows is not judged. Please report the file.',
+  'outside-transfer': (p) =>
+    `${transferSaid(p)} What the model shows there is not held against limits it stays within.`,
   'exercise-too-little': (p) =>
     p.what === 'cuts'
       ? 'The exercise fixes no cut inside its judged length, so nothing is looked at where it was said beforehand.'
@@ -67,6 +79,9 @@ const notes: { [C in NoteCode]: (p: NoteData[C]) => string } = {
   'profile-changed': (p) => `Judged by ${p.by} instead of the exercise's ${p.asked}.`,
   'stopped-early': () => 'The attempt was stopped before the judged length was welded.',
   'metal-dropped': (p) => `${said(p.dripped_g, 2)} g of metal dropped out of the joint.`,
+  'outside-transfer': transferSaid,
+  'left-the-room': () =>
+    'Liquid metal reached the edge of what the model computes: some of it may lie where no reading sees it.',
 };
 
 /** A reason as it goes into a result: with its sentence. */

@@ -5,7 +5,7 @@ import { type GoldenWelds, quarrel, storedWelds, weldAll } from './welds.ts';
 describe('golden welds', () => {
   it('are the bits that this engine version stands for, second by second', () => {
     expect(quarrel(storedWelds(), weldAll())).toBeNull();
-  });
+  }, 600_000);
 
   const stored = storedWelds();
   const name = SCENES[0]!.name;

@@ -4,6 +4,8 @@ import {
   metalLaid_mm2,
   type ProcessOptions,
   type SimulationOptions,
+  steadyVolts,
+  type TransferRegime,
   wireState,
 } from '../../../engine/index.ts';
 import { type Exercise, freeExercise } from '../../../scoring/index.ts';
@@ -59,13 +61,19 @@ export interface MetalBalance {
   laid_mm2: number;
   holds_mm2: number;
   current_A: number;
+  /** How the wire goes over, and from and to how many volts it dips at these amps. */
+  regime: TransferRegime;
+  dips_V: { low: number; high: number };
 }
 
 /** Metal laid against metal the joint holds, known before the arc is struck. */
 export function metalBalance(exercise: Exercise): MetalBalance {
+  const { current_A, regime } = wireState(exercise.process, exercise.hold.tipToWork_mm);
   return {
     laid_mm2: metalLaid_mm2(exercise.process, exercise.demonstration.travel_mmps),
     holds_mm2: jointHolds_mm2(exercise.joint, legOf(exercise)),
-    current_A: wireState(exercise.process, exercise.hold.tipToWork_mm).current_A,
+    current_A,
+    regime,
+    dips_V: steadyVolts(exercise.process, current_A),
   };
 }

@@ -37,6 +37,7 @@ const sound: ReasonQuestion = {
   exercise,
   exerciseGiven: false,
   bead: { ...bead, bare_mm: [] },
+  lines: result.lines,
   weldedTwice_mm: 0,
   way: 'up',
 };
@@ -70,6 +71,12 @@ const machine = {
 };
 const later = recording.poses.u.map((u, i) => (i === 250 ? u + 40 : u));
 
+const tooManyVolts = {
+  recording: {
+    simulation: { ...recording.simulation, process: { ...recording.simulation.process, volts_V: 26 } },
+  },
+};
+
 const reasonRows: Record<ReasonCode, Changes> = {
   'no-exercise': { exercise: null },
   'no-arc': { accounts: { arcTime_s: 0 } },
@@ -86,6 +93,7 @@ const reasonRows: Record<ReasonCode, Changes> = {
   'exercise-edited': { exercise: { ...test, teaches: 'something else' } },
   'aids-in-test': { exercise: test, recording: { aids } },
   'books-open': { accounts: { energyError: Number.NaN } },
+  'outside-transfer': { ...tooManyVolts, lines: [] },
   'exercise-too-little': { exercise: { ...exercise, judged: { from_mm: 20, to_mm: 20.5 } } },
 };
 
@@ -109,6 +117,8 @@ const noteRows: Record<NoteCode, Changes> = {
   'profile-changed': { exercise: { ...exercise, profile: 'iso-5817-c' } },
   'stopped-early': { recording: { ended: 'stopped' }, bead: { ...bead, bare_mm: [30] } },
   'metal-dropped': { accounts: { dripped_g: 0.05 * fed_g } },
+  'outside-transfer': tooManyVolts,
+  'left-the-room': { accounts: { leftTheRoom: true } },
 };
 
 describe('a reason against a verdict', () => {
