@@ -31,6 +31,8 @@ export default defineConfig(({ mode }) => {
       target: 'es2022',
       license: { fileName: LIST },
       chunkSizeWarningLimit: 1500,
+      // The bench, and the pages of a school's lab for its instructors.
+      ...(single ? {} : { rolldownOptions: { input: [path('./game/index.html'), path('./game/lab/index.html')] } }),
       ...(single ? { assetsInlineLimit: Number.MAX_SAFE_INTEGER } : {}),
     },
     server: { port: 5173, strictPort: false },

@@ -32,3 +32,6 @@ if (host)
     />,
     host,
   );
+// A school's lab says in the page that it serves it; anywhere else there is nobody to join.
+if (document.querySelector('meta[name="toehold-lab"]'))
+  void import('./lab/join/main.tsx').then(({ joinLab }) => joinLab(session, page, browserPorts.clock));

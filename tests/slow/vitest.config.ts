@@ -5,7 +5,9 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     root: fileURLToPath(new URL('../..', import.meta.url)),
-    include: ['tests/slow/**/*.test.ts'],
+    // The lab's own tests once more, on a PostgreSQL server; `npm test` has run them on the embedded database.
+    include: ['tests/slow/**/*.test.ts', 'tests/lab/{backup,fuzz,marks,migrations,school,walls,worker}.test.ts'],
+    env: { LAB_STORE: 'server' },
     testTimeout: 1_200_000,
     hookTimeout: 120_000,
     passWithNoTests: false,

@@ -149,6 +149,11 @@ export class Session {
     this.useExercise(exercise);
   }
 
+  /** Puts an exercise on the bench that is none of the ready ones: one handed out to a class. */
+  takeExercise(exercise: Exercise): void {
+    this.useExercise(exercise);
+  }
+
   edit(edit: SetupEdit): void {
     try {
       this.useExercise(editExercise(this.state.exercise.value, edit));

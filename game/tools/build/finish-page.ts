@@ -38,6 +38,10 @@ export function finishPage({ root, single, inWorker }: Page): Plugin {
       const end = html.lastIndexOf('</body>');
       const whole = `${html.slice(0, end)}  <template id="notices">${escaped(notices)}</template>\n  ${html.slice(end)}`;
       writeFileSync(page, withPolicy(whole, single));
+      if (!single) {
+        const lab = join(out, 'lab', 'index.html');
+        writeFileSync(lab, withPolicy(readFileSync(lab, 'utf8'), single));
+      }
       writeFileSync(join(single ? dist : out, 'NOTICES.txt'), notices);
       if (!single) return;
       renameSync(page, join(dist, 'toehold.html'));

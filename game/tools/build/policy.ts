@@ -12,12 +12,13 @@ const NOTHING_ELSE: Sources = {
   'form-action': "'none'",
 };
 
-/** For dist/game: scripts, styles, fonts and the Worker come from the page's own folder. */
+/** For dist/game: scripts, styles, fonts and the Worker come from the page's own folder; a page served by a school's lab talks to that lab. */
 const SERVED: Sources = {
   ...NOTHING_ELSE,
   'script-src': "'self' 'wasm-unsafe-eval'",
   'style-src': "'self'",
   'font-src': "'self' data:",
+  'connect-src': "'self'",
   'worker-src': "'self'",
 };
 

@@ -1,0 +1,93 @@
+import { useState } from 'preact/hooks';
+import { labWords } from '../../locale/lab.ts';
+import { Dialog } from '../../panels/dialog.tsx';
+import { VerdictMark } from '../../panels/verdict-mark.tsx';
+import { dayAndTime } from '../../panels/when.ts';
+import type { Handed, OneHanded } from './answers.ts';
+import type { Desk } from './desk.ts';
+
+const w = labWords.desk;
+
+/** Attempts as they land, the latest first. */
+export function AttemptList({ desk }: { desk: Desk }) {
+  const [nameless, hide] = useState(false);
+  const places = new Map(desk.roster.value.map((t, i) => [t.id, i + 1]));
+  const nameOf = (a: Handed): string => (nameless ? w.hidden(places.get(a.trainee.id) ?? 0) : a.trainee.name);
+  return (
+    <>
+      <label class="deskrow">
+        <input type="checkbox" checked={nameless} onChange={(event) => hide(event.currentTarget.checked)} />{' '}
+        {w.projector}
+      </label>
+      <div class="scroll">
+        <table data-testid="attempts">
+          <thead>
+            <tr>
+              {(['received', 'trainee', 'exercise', 'number', 'verdict', 'score', 'first'] as const).map((c) => (
+                <th key={c}>{w.columns[c]}</th>
+              ))}
+              <th />
+            </tr>
+          </thead>
+          <tbody>
+            {desk.attempts.value.map((a) => (
+              <tr key={a.id}>
+                <td>{dayAndTime(Date.parse(a.received))}</td>
+                <td>{nameOf(a)}</td>
+                <td>{a.assignment.title}</td>
+                <td>
+                  {a.number} {a.late && <span class="unit">{w.late}</span>}
+                </td>
+                <td>{a.verdict ? <VerdictMark verdict={a.verdict} /> : <State of={a} />}</td>
+                <td>{a.score}</td>
+                <td>{a.firstFix}</td>
+                <td>
+                  {!nameless && (
+                    <button type="button" class="link" onClick={() => void desk.lookAt(a.id)}>
+                      {w.look}
+                    </button>
+                  )}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      {desk.looked.value && <One desk={desk} one={desk.looked.value} />}
+    </>
+  );
+}
+
+function State({ of }: { of: Handed }) {
+  return <span class="unit">{of.state === 'waiting' ? w.waiting : of.fault}</span>;
+}
+
+/** One attempt: its lines, its advice, and what speaks for or against it. */
+function One({ desk, one: { handed, result, evidence } }: { desk: Desk; one: OneHanded }) {
+  const close = () => void desk.lookAt(null);
+  return (
+    <Dialog title={`${handed.trainee.name}, ${handed.assignment.title}, ${handed.number}`} close={close}>
+      {result && <VerdictMark verdict={result.verdict} />}
+      {handed.fault !== null && <p>{handed.fault}</p>}
+      <h3>{w.evidence}</h3>
+      {evidence.length === 0 ? <p>{w.noEvidence}</p> : evidence.map((e) => <p key={e.code}>{e.text}</p>)}
+      {result?.reasons
+        .filter((r) => evidence.every((e) => e.code !== r.code))
+        .map((r) => (
+          <p key={r.code}>{r.text}</p>
+        ))}
+      <h3>{w.advice}</h3>
+      <ul>
+        {result?.advice.map((a) => (
+          <li key={a.code}>{a.text}</li>
+        ))}
+      </ul>
+      <p class="buttons">
+        <a href={desk.address(`attempts/${handed.id}/file`)}>{w.file}</a>
+        <button type="button" class="strong" onClick={close}>
+          {w.close}
+        </button>
+      </p>
+    </Dialog>
+  );
+}

@@ -1,0 +1,55 @@
+import { labWords } from '../../locale/lab.ts';
+import { ClassPage } from './class-page.tsx';
+import type { Desk } from './desk.ts';
+import { OneField } from './one-field.tsx';
+import { SignIn } from './sign-in.tsx';
+
+const w = labWords.desk;
+
+/** What an instructor sees: sign in, the classes, one class. */
+export function DeskPage({ desk }: { desk: Desk }) {
+  const me = desk.me.value;
+  const refusal = desk.refusal.value;
+  const open = desk.open.value;
+  return (
+    <main class="labdesk">
+      <header class="deskhead">
+        <h1>{w.title}</h1>
+        <span>{me?.role === 'instructor' && me.name}</span>
+        <a class="last" href="../">
+          {w.bench}
+        </a>
+        {(me?.role === 'instructor' || me?.role === 'trainee') && (
+          <button type="button" onClick={() => void desk.leave()}>
+            {w.leave}
+          </button>
+        )}
+      </header>
+      {refusal !== null && <p role="alert">{refusal === 'no answer' ? w.noAnswer : refusal.message}</p>}
+      {me?.role === 'trainee' && <p>{w.trainee}</p>}
+      {me?.role === 'nobody' && <SignIn desk={desk} first={me.setup} />}
+      {me?.role === 'instructor' && open === null && <Classes desk={desk} />}
+      {open !== null && <ClassPage key={open.id} desk={desk} open={open} />}
+    </main>
+  );
+}
+
+function Classes({ desk }: { desk: Desk }) {
+  return (
+    <section>
+      <h2>{w.classes}</h2>
+      {desk.classes.value.length === 0 && <p>{w.noClasses}</p>}
+      <ul>
+        {desk.classes.value.map((c) => (
+          <li key={c.id}>
+            <button type="button" class="link" onClick={() => void desk.openClass(c)}>
+              {c.name}
+            </button>{' '}
+            <span class="unit">{c.code}</span>
+          </li>
+        ))}
+      </ul>
+      <OneField label={w.newClass} action={w.add} take={(name) => desk.makeClass(name)} />
+    </section>
+  );
+}

@@ -1,0 +1,205 @@
+import { signal } from '@preact/signals-core';
+import { type Line, type Me, Refused } from '../line.ts';
+import type { Assignment, ClassInfo, ClassTable, Handed, MarkRow, OneHanded, Trainee } from './answers.ts';
+
+/** How much is handed in and scored, as told while it happens. */
+export interface Progress {
+  handed: number;
+  scored: number;
+}
+
+/** Listens to a class; returns what ends it. */
+export type Listen = (path: string, heard: (progress: Progress) => void, open: (is: boolean) => void) => () => void;
+
+/** An instructor's desk: what the pages show as signals, what can be done as methods. */
+export class Desk {
+  readonly me = signal<Me | null>(null);
+  readonly classes = signal<ClassInfo[]>([]);
+  readonly open = signal<ClassInfo | null>(null);
+  readonly roster = signal<Trainee[]>([]);
+  readonly assignments = signal<Assignment[]>([]);
+  readonly attempts = signal<Handed[]>([]);
+  readonly looked = signal<OneHanded | null>(null);
+  readonly table = signal<ClassTable | null>(null);
+  readonly marks = signal<{ assignment: string; rows: MarkRow[] } | null>(null);
+  readonly progress = signal<Progress>({ handed: 0, scored: 0 });
+  readonly live = signal(false);
+  /** Said once after something was done. */
+  readonly said = signal<string | null>(null);
+  readonly refusal = signal<Refused | 'no answer' | null>(null);
+  private hush: () => void = () => undefined;
+
+  constructor(
+    private readonly line: Line,
+    private readonly listen: Listen,
+  ) {}
+
+  look(): Promise<boolean> {
+    return this.trying(async () => this.settle(await this.line.me()));
+  }
+
+  enter(path: 'setup' | 'login', body: object): Promise<boolean> {
+    return this.trying(async () => this.settle(await this.line.enter(path, body)));
+  }
+
+  leave(): Promise<boolean> {
+    return this.trying(async () => {
+      await this.line.ask('POST', 'leave');
+      this.close();
+      await this.settle(await this.line.me());
+    });
+  }
+
+  makeClass(name: string): Promise<boolean> {
+    return this.trying(async () => {
+      const made = await this.line.ask<ClassInfo>('POST', 'classes', { name });
+      await this.readClasses();
+      await this.show(made);
+    });
+  }
+
+  openClass(info: ClassInfo): Promise<boolean> {
+    return this.trying(() => this.show(info));
+  }
+
+  close(): void {
+    this.hush();
+    this.open.value = null;
+    this.looked.value = null;
+    this.marks.value = null;
+    this.table.value = null;
+  }
+
+  /** @returns what the lab says of it, or null where it was refused */
+  async addToRoster(csv: string): Promise<{ added: number; known: number } | null> {
+    let came: { added: number; known: number } | null = null;
+    await this.trying(async () => {
+      came = await this.line.ask('POST', this.path('roster'), { csv });
+      await this.readRoster();
+    });
+    return came;
+  }
+
+  async givePin(trainee: Trainee): Promise<string | null> {
+    let given: string | null = null;
+    await this.trying(async () => {
+      given = (await this.line.ask<{ pin: string }>('POST', this.path(`trainees/${trainee.id}/pin`))).pin;
+      await this.readRoster();
+    });
+    return given;
+  }
+
+  change(change: Partial<Pick<ClassInfo, 'pins' | 'marks'>>): Promise<boolean> {
+    return this.trying(async () => {
+      await this.line.ask('PATCH', this.path(), change);
+      const { classes } = await this.readClasses();
+      this.open.value = classes.find((c) => c.id === this.open.value?.id) ?? null;
+      if (this.marks.value) await this.readMarks(this.marks.value.assignment);
+    });
+  }
+
+  handOut(asked: { exercise: string; opens: string; closes: string | null; mostAttempts: number | null }) {
+    return this.trying(async () => {
+      await this.line.ask('POST', this.path('assignments'), asked);
+      await this.readAssignments();
+    });
+  }
+
+  lookAt(id: string | null): Promise<boolean> {
+    return this.trying(async () => {
+      this.looked.value = id === null ? null : await this.line.ask('GET', this.path(`attempts/${id}`));
+    });
+  }
+
+  showMarks(assignment: string): Promise<boolean> {
+    return this.trying(() => this.readMarks(assignment));
+  }
+
+  setMark(trainee: string, mark: number | null, reason: string): Promise<boolean> {
+    return this.trying(async () => {
+      const assignment = this.marks.value?.assignment ?? '';
+      await this.line.ask('POST', this.path(`assignments/${assignment}/marks/${trainee}`), { mark, reason });
+      await this.readMarks(assignment);
+    });
+  }
+
+  showTable(): Promise<boolean> {
+    return this.trying(async () => {
+      this.table.value = await this.line.ask('GET', this.path('table'));
+    });
+  }
+
+  /** Address of something to be saved. */
+  address(what: string): string {
+    return `../api/${this.path(what)}`;
+  }
+
+  private async settle(me: Me): Promise<void> {
+    this.me.value = me;
+    if (me.role === 'instructor') await this.readClasses();
+  }
+
+  private async show(info: ClassInfo): Promise<void> {
+    this.close();
+    this.open.value = info;
+    await Promise.all([this.readRoster(), this.readAssignments(), this.readAttempts()]);
+    this.hush = this.listen(
+      `../api/${this.path('live')}`,
+      (progress) => {
+        this.progress.value = progress;
+        void this.trying(async () => {
+          await this.readAttempts();
+          if (this.table.value) await this.showTable();
+          if (this.marks.value) await this.readMarks(this.marks.value.assignment);
+        });
+      },
+      (is) => {
+        this.live.value = is;
+      },
+    );
+  }
+
+  private path(of = ''): string {
+    return `classes/${this.open.value?.id ?? ''}${of === '' ? '' : `/${of}`}`;
+  }
+
+  private async readClasses(): Promise<{ classes: ClassInfo[] }> {
+    const said = await this.line.ask<{ classes: ClassInfo[] }>('GET', 'classes');
+    this.classes.value = said.classes;
+    return said;
+  }
+
+  private async readRoster(): Promise<void> {
+    this.roster.value = (await this.line.ask<{ trainees: Trainee[] }>('GET', this.path('roster'))).trainees;
+  }
+
+  private async readAssignments(): Promise<void> {
+    const said = await this.line.ask<{ assignments: Assignment[] }>('GET', this.path('assignments'));
+    this.assignments.value = said.assignments;
+  }
+
+  private async readAttempts(): Promise<void> {
+    this.attempts.value = (await this.line.ask<{ attempts: Handed[] }>('GET', this.path('attempts'))).attempts;
+  }
+
+  private async readMarks(assignment: string): Promise<void> {
+    const { marks } = await this.line.ask<{ marks: MarkRow[] }>('GET', this.path(`assignments/${assignment}/marks`));
+    this.marks.value = { assignment, rows: marks };
+  }
+
+  private async trying(run: () => Promise<void>): Promise<boolean> {
+    try {
+      await run();
+      this.refusal.value = null;
+      return true;
+    } catch (error) {
+      this.refusal.value = error instanceof Refused ? error : 'no answer';
+      // The session has ended, here or in another tab.
+      if (error instanceof Refused && error.status === 401 && this.me.value?.role === 'instructor') {
+        this.close();
+        this.me.value = await this.line.me().catch(() => null);
+      }
+      return false;
+    }
+  }
+}

@@ -1,0 +1,80 @@
+import { exercises } from '../../../scoring/index.ts';
+import { labWords } from '../../locale/lab.ts';
+import { dayAndTime } from '../../panels/when.ts';
+import type { Desk } from './desk.ts';
+
+const w = labWords.desk;
+
+/** Exercises handed out, and handing out another. */
+export function HandOut({ desk }: { desk: Desk }) {
+  return (
+    <>
+      <form
+        class="labform"
+        onSubmit={(event) => {
+          event.preventDefault();
+          const fields = new FormData(event.currentTarget);
+          const said = (name: string): string => String(fields.get(name) ?? '');
+          const time = (name: string): string | null => (said(name) === '' ? null : new Date(said(name)).toISOString());
+          void desk.handOut({
+            exercise: said('exercise'),
+            opens: time('opens') ?? new Date().toISOString(),
+            closes: time('closes'),
+            mostAttempts: said('most') === '' ? null : Number(said('most')),
+          });
+        }}
+      >
+        <label>
+          {w.exercise}
+          <select name="exercise">
+            {exercises.map((e) => (
+              <option key={e.name} value={e.name}>
+                {e.title}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label>
+          {w.opens} ({w.now})
+          <input name="opens" type="datetime-local" />
+        </label>
+        <label>
+          {w.closes}
+          <input name="closes" type="datetime-local" />
+        </label>
+        <label>
+          {w.most}
+          <input name="most" type="number" min={1} max={1000} />
+        </label>
+        <p>
+          <button type="submit" class="strong">
+            {w.handOut}
+          </button>
+        </p>
+      </form>
+      {desk.assignments.value.length === 0 ? (
+        <p>{w.notOut}</p>
+      ) : (
+        <table data-testid="assignments">
+          <thead>
+            <tr>
+              {(['exercise', 'opens', 'closes', 'most'] as const).map((c) => (
+                <th key={c}>{w.columns[c]}</th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {desk.assignments.value.map((a) => (
+              <tr key={a.id}>
+                <td>{a.title}</td>
+                <td>{dayAndTime(Date.parse(a.opens))}</td>
+                <td>{a.closes === null ? w.ever : dayAndTime(Date.parse(a.closes))}</td>
+                <td>{a.mostAttempts ?? w.any}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+    </>
+  );
+}

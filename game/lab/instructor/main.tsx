@@ -1,0 +1,26 @@
+import '@fontsource/barlow/latin-400.css';
+import '@fontsource/barlow/latin-500.css';
+import '../../style/tokens.css';
+import '../../style/panels.css';
+import '../../style/dialogs.css';
+import '../../style/lab.css';
+// With this in, components follow the signals they read.
+import '@preact/signals';
+import { render } from 'preact';
+import { Line } from '../line.ts';
+import { Desk, type Progress } from './desk.ts';
+import { DeskPage } from './desk-page.tsx';
+
+/** The browser's own event stream: asks again by itself when the lab was away. */
+function listen(path: string, heard: (progress: Progress) => void, open: (is: boolean) => void): () => void {
+  const source = new EventSource(path);
+  source.addEventListener('open', () => open(true));
+  source.addEventListener('error', () => open(false));
+  source.addEventListener('progress', (event) => heard(JSON.parse(event.data) as Progress));
+  return () => source.close();
+}
+
+const desk = new Desk(new Line('../'), listen);
+const host = document.getElementById('lab');
+if (host) render(<DeskPage desk={desk} />, host);
+void desk.look();

@@ -1,0 +1,59 @@
+import { useEffect } from 'preact/hooks';
+import { labWords } from '../../locale/lab.ts';
+import type { Desk } from './desk.ts';
+
+const w = labWords.desk;
+
+/** The class sheet, by the code that makes it from a folder of files, and what can be taken out. */
+export function Table({ desk }: { desk: Desk }) {
+  useEffect(() => {
+    void desk.showTable();
+  }, []);
+  const table = desk.table.value;
+  return (
+    <>
+      <h3>{w.seeFirst}</h3>
+      {table?.seeFirst.length === 0 && <p>{w.nobodyFirst}</p>}
+      <ol>
+        {table?.seeFirst.map((f) => (
+          <li key={f.trainee}>
+            <b>{f.trainee}</b> {f.says} <span class="unit">{w.times(f.times, f.of)}</span>
+          </li>
+        ))}
+      </ol>
+      <div class="scroll">
+        <table data-testid="class-table">
+          <thead>
+            <tr>
+              {(['trainee', 'exercise', 'attempts', 'within', 'median', 'fault'] as const).map((c) => (
+                <th key={c}>{w.columns[c]}</th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {table?.rows.map((r) => (
+              <tr key={`${r.trainee} ${r.exercise}`}>
+                <td>{r.trainee}</td>
+                <td>{r.exercise}</td>
+                <td>{r.attempts}</td>
+                <td>{r.within}</td>
+                <td>{r.median}</td>
+                <td>{r.commonFaultSays}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      {[...(table?.notes ?? []), ...(table?.waiting ?? [])].map((note) => (
+        <p key={note} class="unit">
+          {note}
+        </p>
+      ))}
+      <h3>{w.out}</h3>
+      <p class="deskrow">
+        <a href={desk.address('results.csv')}>{w.csv}</a>
+        <a href={desk.address('results.jsonl')}>{w.jsonl}</a>
+      </p>
+    </>
+  );
+}

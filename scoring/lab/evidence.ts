@@ -1,0 +1,50 @@
+import type { Result } from '../index.ts';
+
+/** A fact about an attempt that an instructor should know before believing it. Said with what shows it; it never changes a verdict. */
+export interface Evidence {
+  code: string;
+  text: string;
+}
+
+/** Another submission of the class with the same hand. */
+export interface Twin {
+  id: string;
+  trainee: string;
+  number: number;
+}
+
+export interface EvidenceQuestion {
+  result: Result | null;
+  late: boolean;
+  /** Which attempt it is, and how many the assignment takes. */
+  number: number;
+  mostAttempts: number | null;
+  twins: readonly Twin[];
+}
+
+/** Reasons of a result that speak of the file and not of the weld. */
+const OF_THE_FILE = new Set([
+  'recording-edited',
+  'exercise-edited',
+  'settings-edited',
+  'aids-in-test',
+  'machine-too-slow',
+]);
+
+export function evidenceOf(q: EvidenceQuestion): Evidence[] {
+  const found: Evidence[] = [];
+  if (q.late) found.push({ code: 'late', text: 'It arrived after the exercise had closed.' });
+  if (q.mostAttempts !== null && q.number > q.mostAttempts) {
+    found.push({
+      code: 'beyond-attempts',
+      text: `It is attempt ${q.number}, and ${q.mostAttempts} ${q.mostAttempts === 1 ? 'counts' : 'count'}.`,
+    });
+  }
+  if (q.twins.length > 0) {
+    const others = q.twins.map((t) => `${t.trainee} (attempt ${t.number})`).join(', ');
+    found.push({ code: 'twin', text: `The same hand, pose for pose, as ${others}.` });
+  }
+  for (const { code, text } of q.result?.reasons ?? []) if (OF_THE_FILE.has(code)) found.push({ code, text });
+  for (const { code, text } of q.result?.notes ?? []) found.push({ code, text });
+  return found;
+}

@@ -1,0 +1,265 @@
+import { randomUUID } from 'node:crypto';
+import { createRoute, type OpenAPIHono, z } from '@hono/zod-openapi';
+import { asc, desc, eq } from 'drizzle-orm';
+import { type LabEnv, only } from '../access.ts';
+import { note } from '../audit.ts';
+import { answers, className, done, id, line, personName } from '../fields.ts';
+import { marksRuleSchema } from '../marks-rule.ts';
+import { readOneRoster } from '../one-roster.ts';
+import type { Parts } from '../parts.ts';
+import { hashSecret, newCode, newPin } from '../passwords.ts';
+import { notThere, Refusal } from '../refusal.ts';
+import { readRoster } from '../roster.ts';
+import { audit, classes, instructors, teaches } from '../tables.ts';
+
+const MOST_TRAINEES = 2000;
+
+const classOut = z
+  .object({ id: z.string(), name: z.string(), code: z.string(), pins: z.boolean(), marks: marksRuleSchema })
+  .openapi('Class');
+const traineeOut = z
+  .object({ id: z.string(), name: z.string(), sourcedId: z.string().nullable(), hasPin: z.boolean() })
+  .openapi('Trainee');
+const csvText = z.string().min(1).max(700_000);
+const inClass = z.object({ classId: id });
+
+/** Classes and who is in them. */
+export function classRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
+  const { db } = parts.store;
+  const out = ({ id, name, code, pins, marks }: typeof classes.$inferSelect) => ({ id, name, code, pins, marks });
+
+  app.openapi(
+    createRoute({
+      method: 'get',
+      path: '/api/classes',
+      ...only('instructor', parts),
+      responses: answers(z.object({ classes: z.array(classOut) }), 'Classes this instructor teaches'),
+    }),
+    async (c) => {
+      const { who } = c.var;
+      const rows =
+        who.role !== 'instructor'
+          ? []
+          : await db
+              .select({ class: classes })
+              .from(teaches)
+              .innerJoin(classes, eq(classes.id, teaches.classId))
+              .where(eq(teaches.instructorId, who.id))
+              .orderBy(asc(classes.name), asc(classes.id));
+      return c.json({ classes: rows.map((r) => out(r.class)) }, 200);
+    },
+  );
+
+  app.openapi(
+    createRoute({
+      method: 'post',
+      path: '/api/classes',
+      ...only('instructor', parts),
+      request: {
+        body: { required: true, content: { 'application/json': { schema: z.strictObject({ name: className }) } } },
+      },
+      responses: answers(classOut, 'A new class, empty, with its code'),
+    }),
+    async (c) => {
+      const { who } = c.var;
+      if (who.role !== 'instructor') throw notThere('');
+      const { name } = c.req.valid('json');
+      const row = {
+        id: randomUUID(),
+        name,
+        code: newCode(),
+        marks: { rule: 'median of last', attempts: 3 } as const,
+        pins: false,
+        made: new Date(),
+      };
+      await db.transaction(async (tx) => {
+        await tx.insert(classes).values(row);
+        await tx.insert(teaches).values({ classId: row.id, instructorId: who.id });
+        await note(tx, who, { did: 'class made', classId: row.id });
+      });
+      return c.json(out(row), 200);
+    },
+  );
+
+  app.openapi(
+    createRoute({
+      method: 'get',
+      path: '/api/classes/{classId}',
+      ...only('class', parts),
+      request: { params: inClass },
+      responses: answers(classOut, 'The class'),
+    }),
+    (c) => c.json(out(c.var.desk.class), 200),
+  );
+
+  app.openapi(
+    createRoute({
+      method: 'patch',
+      path: '/api/classes/{classId}',
+      ...only('class', parts),
+      request: {
+        params: inClass,
+        body: {
+          required: true,
+          content: {
+            'application/json': {
+              schema: z
+                .strictObject({
+                  name: className.optional(),
+                  marks: marksRuleSchema.optional(),
+                  pins: z.boolean().optional(),
+                  /** A new code; who has joined stays in. */
+                  newCode: z.literal(true).optional(),
+                })
+                .refine((change) => Object.keys(change).length > 0, 'changes nothing'),
+            },
+          },
+        },
+      },
+      responses: answers(done, 'Changed'),
+    }),
+    async (c) => {
+      const { newCode: another, ...change } = c.req.valid('json');
+      const { desk, who } = c.var;
+      await desk.change({ ...withoutUndefined(change), ...(another === true ? { code: newCode() } : {}) });
+      await note(db, who, {
+        did: 'class changed',
+        classId: desk.id,
+        detail: { what: Object.keys(c.req.valid('json')) },
+      });
+      return c.json({ done: true as const }, 200);
+    },
+  );
+
+  app.openapi(
+    createRoute({
+      method: 'post',
+      path: '/api/classes/{classId}/teachers',
+      ...only('class', parts),
+      request: {
+        params: inClass,
+        body: { required: true, content: { 'application/json': { schema: z.strictObject({ name: personName }) } } },
+      },
+      responses: answers(done, 'That instructor teaches the class too'),
+    }),
+    async (c) => {
+      const { name } = c.req.valid('json');
+      const { desk, who } = c.var;
+      const [row] = await db.select().from(instructors).where(eq(instructors.name, name));
+      if (row === undefined) throw new Refusal(404, 'name', 'There is no instructor of this name.');
+      await desk.addTeacher(row.id);
+      await note(db, who, { did: 'teacher added', classId: desk.id, detail: { instructor: row.id } });
+      return c.json({ done: true as const }, 200);
+    },
+  );
+
+  app.openapi(
+    createRoute({
+      method: 'get',
+      path: '/api/classes/{classId}/roster',
+      ...only('class', parts),
+      request: { params: inClass },
+      responses: answers(z.object({ trainees: z.array(traineeOut) }), 'The roster, by name'),
+    }),
+    async (c) => {
+      const rows = await c.var.desk.trainees();
+      return c.json(
+        { trainees: rows.map(({ id, name, sourcedId, pin }) => ({ id, name, sourcedId, hasPin: pin !== null })) },
+        200,
+      );
+    },
+  );
+
+  app.openapi(
+    createRoute({
+      method: 'post',
+      path: '/api/classes/{classId}/roster',
+      ...only('class', parts),
+      request: {
+        params: inClass,
+        body: {
+          required: true,
+          content: {
+            'application/json': {
+              schema: z.union([
+                /** Text of a CSV file with a column `name`, or of one name a line. */
+                z.strictObject({ csv: csvText }),
+                /** Texts of users.csv and enrollments.csv of a OneRoster export. */
+                z.strictObject({ users: csvText, enrollments: csvText, classSourcedId: line(120).optional() }),
+              ]),
+            },
+          },
+        },
+      },
+      responses: answers(
+        z.object({ added: z.number(), known: z.number() }),
+        'Those not on the roster yet were added; nobody is taken off',
+      ),
+    }),
+    async (c) => {
+      const given = c.req.valid('json');
+      const people =
+        'csv' in given ? readRoster(given.csv) : readOneRoster(given.users, given.enrollments, given.classSourcedId);
+      const { desk, who } = c.var;
+      if ((await desk.trainees()).length + people.length > MOST_TRAINEES) {
+        throw new Refusal(409, 'csv', `A class takes at most ${MOST_TRAINEES} trainees.`);
+      }
+      const added = await desk.addTrainees(people);
+      await note(db, who, { did: 'roster added to', classId: desk.id, detail: { added } });
+      return c.json({ added, known: people.length - added }, 200);
+    },
+  );
+
+  app.openapi(
+    createRoute({
+      method: 'post',
+      path: '/api/classes/{classId}/trainees/{traineeId}/pin',
+      ...only('class', parts),
+      request: { params: z.object({ classId: id, traineeId: id }) },
+      responses: answers(z.object({ pin: z.string() }), 'A new PIN, shown this once'),
+    }),
+    async (c) => {
+      const { traineeId } = c.req.valid('param');
+      const { desk, who } = c.var;
+      if ((await desk.trainee(traineeId)) === null) throw notThere('traineeId');
+      const pin = newPin();
+      await desk.setPin(traineeId, await hashSecret(pin, 'pin'));
+      await note(db, who, { did: 'PIN given', classId: desk.id, detail: { trainee: traineeId } });
+      return c.json({ pin }, 200);
+    },
+  );
+
+  app.openapi(
+    createRoute({
+      method: 'get',
+      path: '/api/classes/{classId}/audit',
+      ...only('class', parts),
+      request: { params: inClass },
+      responses: answers(
+        z.object({
+          trail: z.array(
+            z.object({ at: z.string(), role: z.string(), who: z.string(), did: z.string(), detail: z.unknown() }),
+          ),
+        }),
+        'What was done to this class’s data, the latest first, at most 1000 entries',
+      ),
+    }),
+    async (c) => {
+      const rows = await db
+        .select()
+        .from(audit)
+        .where(eq(audit.classId, c.var.desk.id))
+        .orderBy(desc(audit.id))
+        .limit(1000);
+      const trail = rows.map(({ at, role, who, did, detail }) => ({ at: at.toISOString(), role, who, did, detail }));
+      return c.json({ trail }, 200);
+    },
+  );
+}
+
+/** Optional fields that were left out are no fields at all. */
+export function withoutUndefined<T extends object>(fields: T): { [K in keyof T]?: Exclude<T[K], undefined> } {
+  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as {
+    [K in keyof T]?: Exclude<T[K], undefined>;
+  };
+}

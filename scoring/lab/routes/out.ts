@@ -1,0 +1,229 @@
+import { createRoute, type OpenAPIHono, z } from '@hono/zod-openapi';
+import { stringify } from 'csv-stringify/sync';
+import { classSheet, faultName, rowsCsv, rowsJsonl, type Scored } from '../../node/index.ts';
+import { type LabEnv, only } from '../access.ts';
+import { note } from '../audit.ts';
+import type { ClassDesk } from '../class-desk.ts';
+import { eraseTrainee } from '../erase.ts';
+import { answers, id, refusals } from '../fields.ts';
+import type { Parts } from '../parts.ts';
+import { notThere } from '../refusal.ts';
+import { scoredFiles } from '../scored-files.ts';
+import { fileAnswer, handedSaid } from './attempts.ts';
+
+const inClass = z.object({ classId: id });
+const one = z.object({ classId: id, traineeId: id });
+
+const file = (description: string, type: string) => ({
+  200: { description, content: { [type]: { schema: z.string() } } },
+  ...refusals,
+});
+
+/** Everything in a lab was handed in for something handed out, a school's own exercises too. */
+const askedBy = (scored: readonly Scored[]): Set<string> => new Set(scored.flatMap((s) => s.exercise ?? []));
+
+/** What leaves the lab: tables, results for other systems, and people. */
+export function outRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
+  const all = async (desk: ClassDesk) => scoredFiles(desk, await desk.handed());
+
+  app.openapi(
+    createRoute({
+      method: 'get',
+      path: '/api/classes/{classId}/table',
+      ...only('class', parts),
+      request: { params: inClass },
+      responses: answers(
+        z.object({
+          rows: z.array(
+            z.object({
+              trainee: z.string(),
+              exercise: z.string().nullable(),
+              device: z.string(),
+              attempts: z.number(),
+              within: z.number(),
+              withoutVerdict: z.number(),
+              median: z.number().nullable(),
+              spread: z.object({ from: z.number(), to: z.number() }).nullable(),
+              commonFault: z.string().nullable(),
+              /** The same in words. */
+              commonFaultSays: z.string().nullable(),
+            }),
+          ),
+          commonFault: z.object({ code: z.string(), trainees: z.number(), attempts: z.number() }).nullable(),
+          seeFirst: z.array(
+            z.object({
+              trainee: z.string(),
+              fault: z.string(),
+              says: z.string(),
+              times: z.number(),
+              of: z.number(),
+              y_mm: z.number().nullable(),
+              line: z.string().nullable(),
+            }),
+          ),
+          notCounted: z.array(z.object({ file: z.string(), why: z.array(z.string()) })),
+          waiting: z.array(z.string()),
+          notes: z.array(z.string()),
+        }),
+        'The class sheet as data, by the code that makes it from a folder',
+      ),
+    }),
+    async (c) => {
+      const scores = await all(c.var.desk);
+      const sheet = classSheet(scores, askedBy(scores.scored));
+      return c.json(
+        {
+          rows: sheet.rows.map(
+            ({ attempts, trainee, exercise, device, within, withoutVerdict, median, spread, commonFault }) => ({
+              trainee,
+              exercise,
+              device,
+              attempts: attempts.length,
+              within,
+              withoutVerdict,
+              median,
+              spread,
+              commonFault,
+              commonFaultSays: commonFault === null ? null : faultName(commonFault),
+            }),
+          ),
+          commonFault: sheet.commonFault,
+          seeFirst: sheet.firstThree.map(({ trainee, fault, says, times, of, y_mm, line }) => ({
+            trainee,
+            fault,
+            says,
+            times,
+            of,
+            y_mm,
+            line,
+          })),
+          notCounted: sheet.notCounted.map((e) => ({ file: e.file, why: e.notCounted })),
+          waiting: sheet.bad.map((b) => b.reason),
+          notes: sheet.notes,
+        },
+        200,
+      );
+    },
+  );
+
+  app.openapi(
+    createRoute({
+      method: 'get',
+      path: '/api/classes/{classId}/results.csv',
+      ...only('class', parts),
+      request: { params: inClass },
+      responses: file('A row an attempt, the columns of `toehold score --out`', 'text/csv'),
+    }),
+    async (c) => fileAnswer(rowsCsv((await all(c.var.desk)).scored), 'results.csv', 'text/csv; charset=utf-8'),
+  );
+
+  app.openapi(
+    createRoute({
+      method: 'get',
+      path: '/api/classes/{classId}/results.jsonl',
+      ...only('class', parts),
+      request: { params: inClass },
+      responses: file('The same rows, one JSON object a line', 'application/jsonl'),
+    }),
+    async (c) => fileAnswer(rowsJsonl((await all(c.var.desk)).scored), 'results.jsonl', 'application/jsonl'),
+  );
+
+  app.openapi(
+    createRoute({
+      method: 'get',
+      path: '/api/classes/{classId}/assignments/{assignmentId}/one-roster/results.csv',
+      ...only('class', parts),
+      request: { params: inClass.extend({ assignmentId: id }) },
+      responses: file(
+        'OneRoster results.csv: the mark set by hand where there is one, else the computed one',
+        'text/csv',
+      ),
+    }),
+    async (c) => {
+      const { desk } = c.var;
+      const assignment = await desk.assignment(c.req.valid('param').assignmentId);
+      if (assignment === null) throw notThere('assignmentId');
+      const now = new Date().toISOString();
+      const rows = (await desk.marks(assignment)).flatMap((row) => {
+        const score = row.set ?? row.computed.mark;
+        // Without an id of the school's own system there is nobody there whom the row could mean.
+        if (row.trainee.sourcedId === null || score === null) return [];
+        return [
+          {
+            sourcedId: `${assignment.id}:${row.trainee.id}`,
+            status: 'active',
+            dateLastModified: now,
+            lineItemSourcedId: assignment.id,
+            studentSourcedId: row.trainee.sourcedId,
+            scoreStatus: row.set === null ? 'partially graded' : 'fully graded',
+            score,
+            scoreDate: now.slice(0, 10),
+            comment: row.set === null ? '' : row.history.at(-1)!.reason,
+          },
+        ];
+      });
+      const columns = [
+        ...['sourcedId', 'status', 'dateLastModified', 'lineItemSourcedId', 'studentSourcedId'],
+        ...['scoreStatus', 'score', 'scoreDate', 'comment'],
+      ];
+      return fileAnswer(
+        stringify(rows, { header: true, columns, escape_formulas: true }),
+        'results.csv',
+        'text/csv; charset=utf-8',
+      );
+    },
+  );
+
+  app.openapi(
+    createRoute({
+      method: 'get',
+      path: '/api/classes/{classId}/trainees/{traineeId}/export',
+      ...only('class', parts),
+      request: { params: one },
+      responses: file(
+        'Everything the lab keeps of a trainee; the attempts’ files are fetched by themselves',
+        'application/json',
+      ),
+    }),
+    async (c) => {
+      const { desk, who } = c.var;
+      const row = await desk.trainee(c.req.valid('param').traineeId);
+      if (row === null) throw notThere('traineeId');
+      const handed = await desk.handed({ trainee: row.id });
+      const attempts = handed.map((h) => ({ ...handedSaid(h), result: h.score?.result ?? null }));
+      const set = (await Promise.all((await desk.assignments()).map((a) => desk.overrides(a.id)))).flat();
+      const { pin, nameKey: _key, ...person } = row;
+      const text = JSON.stringify(
+        {
+          trainee: { ...person, hasPin: pin !== null },
+          class: { id: desk.id, name: desk.class.name },
+          attempts,
+          marksSet: set.filter((o) => o.traineeId === row.id),
+        },
+        null,
+        2,
+      );
+      await note(desk.db, who, { did: 'trainee exported', classId: desk.id, detail: { trainee: row.id } });
+      return fileAnswer(text, 'trainee.json', 'application/json');
+    },
+  );
+
+  app.openapi(
+    createRoute({
+      method: 'delete',
+      path: '/api/classes/{classId}/trainees/{traineeId}',
+      ...only('class', parts),
+      request: { params: one },
+      responses: answers(
+        z.object({ attempts: z.number() }),
+        'Erased: the person, their attempts and scores. Backups made before still hold them',
+      ),
+    }),
+    async (c) => {
+      const { desk, who } = c.var;
+      const row = await desk.trainee(c.req.valid('param').traineeId);
+      if (row === null) throw notThere('traineeId');
+      return c.json({ attempts: await eraseTrainee(desk, parts.files, row.id, who) }, 200);
+    },
+  );
+}

@@ -1,0 +1,85 @@
+import { and, asc, eq, isNull, lt } from 'drizzle-orm';
+import type { Versions } from './judge.ts';
+import type { ScoreJob } from './queue.ts';
+import type { ScoreOutcome } from './score-one.ts';
+import type { Db } from './store.ts';
+import { assignments, judges, scores, submissions } from './tables.ts';
+
+/** A finished score on its way into its table. */
+export interface NewScore extends ScoreJob {
+  outcome: ScoreOutcome;
+  took_ms: number;
+  worker: string;
+}
+
+/** Scores of one version of engine and scoring. */
+export class Scores {
+  readonly #db: Db;
+  readonly #versions: Versions;
+
+  constructor(db: Db, versions: Versions) {
+    this.#db = db;
+    this.#versions = versions;
+  }
+
+  /** Writes a score unless there is one; whether it was written. A score never changes. */
+  async write({ attempt, judge, outcome, took_ms, worker }: NewScore): Promise<boolean> {
+    const written = await this.#db
+      .insert(scores)
+      .values({
+        attempt,
+        judge,
+        ...this.#versions,
+        ...outcome,
+        scored: new Date(),
+        took_ms: Math.round(took_ms),
+        worker,
+      })
+      .onConflictDoNothing()
+      .returning({ attempt: scores.attempt });
+    return written.length === 1;
+  }
+
+  async has({ attempt, judge }: ScoreJob): Promise<boolean> {
+    const found = await this.#db
+      .select({ attempt: scores.attempt })
+      .from(scores)
+      .where(
+        and(
+          eq(scores.attempt, attempt),
+          eq(scores.judge, judge),
+          eq(scores.engine, this.#versions.engine),
+          eq(scores.scoring, this.#versions.scoring),
+        ),
+      );
+    return found.length > 0;
+  }
+
+  /** What is handed in and not scored, oldest first. @param before only what was received earlier */
+  async missing(before: Date, most: number): Promise<ScoreJob[]> {
+    return this.#db
+      .selectDistinctOn([submissions.received, submissions.attempt, assignments.judge], {
+        attempt: submissions.attempt,
+        judge: assignments.judge,
+      })
+      .from(submissions)
+      .innerJoin(assignments, eq(assignments.id, submissions.assignmentId))
+      .leftJoin(
+        scores,
+        and(
+          eq(scores.attempt, submissions.attempt),
+          eq(scores.judge, assignments.judge),
+          eq(scores.engine, this.#versions.engine),
+          eq(scores.scoring, this.#versions.scoring),
+        ),
+      )
+      .where(and(isNull(scores.attempt), lt(submissions.received, before)))
+      .orderBy(asc(submissions.received), asc(submissions.attempt), asc(assignments.judge))
+      .limit(most);
+  }
+
+  async judgeContent(digest: string): Promise<string | null> {
+    const [row] = await this.#db.select().from(judges).where(eq(judges.digest, digest));
+    return row?.content ?? null;
+  }
+}

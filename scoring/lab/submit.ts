@@ -1,0 +1,122 @@
+import { and, eq, max } from 'drizzle-orm';
+import { readRecording } from '../index.ts';
+import { textOf } from '../node/index.ts';
+import type { AttemptFiles } from './attempt-files.ts';
+import { note } from './audit.ts';
+import { digestOf, submissionId } from './digests.ts';
+import type { Receipt } from './receipt.ts';
+import { notThere, Refusal } from './refusal.ts';
+import type { Who } from './sessions.ts';
+import type { Db } from './store.ts';
+import { assignments, classes, submissions, trainees } from './tables.ts';
+
+/** An upload. */
+export interface Upload {
+  who: Extract<Who, { role: 'trainee' }>;
+  assignmentId: string;
+  /** What the sender says the bytes' digest is. */
+  digest: string;
+  bytes: Uint8Array;
+  now: Date;
+}
+
+export interface Submitted {
+  id: string;
+  number: number;
+  late: boolean;
+  judge: string;
+  /** False where the same upload had come before. */
+  fresh: boolean;
+}
+
+/**
+ * Takes an attempt in. When it returns, the attempt and its receipt are files on the disk and the submission is a row: it may be
+ * acknowledged. The same upload again changes nothing and is acknowledged again.
+ * @throws InputError when the bytes are no recording; Refusal
+ */
+export async function submit(db: Db, files: AttemptFiles, u: Upload): Promise<Submitted> {
+  const assignment = await openAssignment(db, u);
+  readRecording(textOf(u.bytes, 'attempt'), 'attempt');
+  const attempt = digestOf(u.bytes);
+  if (attempt !== u.digest) {
+    throw new Refusal(400, 'digest', `The content that arrived has the digest ${attempt}: it was changed on the way.`);
+  }
+  await files.keepAttempt(u.bytes);
+  const id = submissionId(attempt, assignment.id, u.who.id);
+  return db.transaction(async (tx) => {
+    // Two uploads of one trainee at once would take the same number.
+    const [trainee] = await tx.select().from(trainees).where(eq(trainees.id, u.who.id)).for('update');
+    const [klass] = await tx.select().from(classes).where(eq(classes.id, u.who.classId));
+    if (trainee === undefined || klass === undefined) throw notThere('assignmentId');
+    const [before] = await tx.select().from(submissions).where(eq(submissions.id, id));
+    if (before !== undefined) {
+      return { id, number: before.number, late: before.late, judge: assignment.judge, fresh: false };
+    }
+    const mine = and(eq(submissions.assignmentId, assignment.id), eq(submissions.traineeId, trainee.id));
+    const [last] = await tx
+      .select({ number: max(submissions.number) })
+      .from(submissions)
+      .where(mine);
+    const number = (last?.number ?? 0) + 1;
+    const late = assignment.closes !== null && u.now > assignment.closes;
+    const bytes = u.bytes.length;
+    await files.keepReceipt(receiptOf({ attempt, bytes, received: u.now, number, late, klass, trainee, assignment }));
+    await tx.insert(submissions).values({
+      id,
+      classId: klass.id,
+      assignmentId: assignment.id,
+      traineeId: trainee.id,
+      attempt,
+      bytes,
+      received: u.now,
+      number,
+      late,
+    });
+    await note(tx, u.who, { did: 'attempt handed in', classId: klass.id, detail: { submission: id, number } });
+    return { id, number, late, judge: assignment.judge, fresh: true };
+  });
+}
+
+async function openAssignment(db: Db, { who, assignmentId, now }: Upload): Promise<typeof assignments.$inferSelect> {
+  const [assignment] = await db
+    .select()
+    .from(assignments)
+    .where(and(eq(assignments.id, assignmentId), eq(assignments.classId, who.classId)));
+  if (assignment === undefined) throw notThere('assignmentId');
+  if (now < assignment.opens) {
+    throw new Refusal(409, 'assignmentId', `This exercise opens at ${assignment.opens.toISOString()}.`);
+  }
+  return assignment;
+}
+
+function receiptOf(r: {
+  attempt: string;
+  bytes: number;
+  received: Date;
+  number: number;
+  late: boolean;
+  klass: typeof classes.$inferSelect;
+  trainee: typeof trainees.$inferSelect;
+  assignment: typeof assignments.$inferSelect;
+}): Receipt {
+  const { attempt, bytes, number, late, klass, trainee, assignment } = r;
+  return {
+    format: 'toehold-lab-receipt',
+    version: 1,
+    attempt,
+    bytes,
+    received: r.received.toISOString(),
+    number,
+    late,
+    class: { id: klass.id, name: klass.name, code: klass.code },
+    trainee: { id: trainee.id, name: trainee.name, sourcedId: trainee.sourcedId },
+    assignment: {
+      id: assignment.id,
+      title: assignment.title,
+      judge: assignment.judge,
+      opens: assignment.opens.toISOString(),
+      closes: assignment.closes?.toISOString() ?? null,
+      mostAttempts: assignment.mostAttempts,
+    },
+  };
+}

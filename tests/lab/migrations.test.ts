@@ -1,0 +1,50 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, describe, expect, it } from 'vitest';
+import { openStore, type StorePlace } from '../../scoring/lab/store.ts';
+import { KIND, newServerDatabase, stopServer } from './support/stores.ts';
+
+const MIGRATIONS = fileURLToPath(new URL('../../scoring/lab/migrations', import.meta.url));
+const all = JSON.parse(readFileSync(join(MIGRATIONS, 'meta', '_journal.json'), 'utf8')).entries as { tag: string }[];
+const folders: string[] = [];
+afterAll(async () => {
+  for (const folder of folders) rmSync(folder, { recursive: true, force: true });
+  await stopServer();
+});
+
+function folder(): string {
+  const made = mkdtempSync(join(tmpdir(), 'toehold-lab-'));
+  folders.push(made);
+  return made;
+}
+
+/** The migrations as they were when there were so many. */
+function earlier(many: number): string {
+  const made = folder();
+  cpSync(MIGRATIONS, made, { recursive: true });
+  const path = join(made, 'meta', '_journal.json');
+  const journal = JSON.parse(readFileSync(path, 'utf8'));
+  writeFileSync(path, JSON.stringify({ ...journal, entries: journal.entries.slice(0, many) }));
+  return made;
+}
+
+describe(`tables of an earlier lab on the ${KIND} store`, () => {
+  it.each(all.slice(0, -1).map(({ tag }, i) => [tag, i + 1] as const))(
+    'as of %s are brought up with their rows',
+    async (_tag, many) => {
+      const place: StorePlace = KIND === 'server' ? { url: await newServerDatabase() } : { folder: folder() };
+      const old = await openStore(place, earlier(many));
+      await old.executeSql(
+        `insert into scores (attempt, engine, scoring, judge, result, hand, scored, took_ms, worker) values ('a', '0.3.0', '0.3.0', 'j', '{}', 'h', now(), 1, 'w')`,
+      );
+      await old.close();
+      const now = await openStore(place);
+      const { rows } = await now.executeSql('select attempt, hand, motion from scores');
+      expect(rows).toEqual([{ attempt: 'a', hand: 'h', motion: null }]);
+      await now.close();
+    },
+    120_000,
+  );
+});

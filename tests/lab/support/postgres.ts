@@ -1,0 +1,87 @@
+import { execFileSync, spawnSync } from 'node:child_process';
+import { chownSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { createServer } from 'node:net';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+
+/** A PostgreSQL server of the tests' own, in a temporary folder. */
+export interface TestPostgres {
+  /** Address of a new, empty database. */
+  newDatabase(): string;
+  /** Ends the server as a power cut would: no shutdown, no checkpoint. */
+  kill(): void;
+  start(): void;
+  stop(): void;
+}
+
+/** The folder of the server's programs: as `npm test` found it, or where Debian puts it, which is not on the PATH. */
+function binaries(): string {
+  const named = process.env.INITDB_PATH;
+  if (named) return dirname(named);
+  const root = '/usr/lib/postgresql';
+  const versions = existsSync(root) ? readdirSync(root).sort((a, b) => Number(b) - Number(a)) : [];
+  for (const version of versions) {
+    const bin = join(root, version, 'bin');
+    if (existsSync(join(bin, 'initdb'))) return bin;
+  }
+  throw new Error('The lab is tested on PostgreSQL too: install it (Debian: apt-get install postgresql).');
+}
+
+/** Starts a server on a free port; as root through the user `postgres`, whom Debian's package makes. */
+export async function startPostgres(): Promise<TestPostgres> {
+  const bin = binaries();
+  const root = process.getuid?.() === 0;
+  const folder = mkdtempSync(join(tmpdir(), 'toehold-pg-'));
+  if (root) {
+    const id = (what: string): number => Number(execFileSync('id', [what, 'postgres'], { encoding: 'utf8' }));
+    chownSync(folder, id('-u'), id('-g'));
+  }
+  // What could not be started leaves nothing behind.
+  process.once('exit', () => rmSync(folder, { recursive: true, force: true }));
+  const run = (program: string, args: string[]): string => {
+    const command = [join(bin, program), ...args];
+    const [first, ...rest] = root ? ['runuser', '-u', 'postgres', '--', ...command] : command;
+    const { status, stderr, stdout, error } = spawnSync(first!, rest, { encoding: 'utf8', cwd: folder });
+    if (status !== 0) throw new Error(`${program}: ${error?.message ?? stderr}`);
+    return stdout;
+  };
+  const data = join(folder, 'data');
+  const port = await freePort();
+  run('initdb', ['-D', data, '-A', 'trust', '-U', 'postgres', '--no-sync', '-E', 'UTF8', '--locale=C']);
+  const start = (): void => {
+    // With its output in a file: a pipe would keep this process waiting for the server.
+    run('pg_ctl', [
+      ...['-D', data, '-w', '-l', join(folder, 'log'), 'start', '-o'],
+      `-p ${port} -c listen_addresses=127.0.0.1 -c unix_socket_directories=${folder}`,
+    ]);
+  };
+  start();
+  const at = (name: string): string => `postgres://postgres@127.0.0.1:${port}/${name}`;
+  let made = 0;
+  return {
+    newDatabase: () => {
+      const name = `lab${made++}`;
+      run('createdb', ['-h', '127.0.0.1', '-p', String(port), '-U', 'postgres', name]);
+      return at(name);
+    },
+    kill: () => {
+      run('pg_ctl', ['-D', data, '-w', '-m', 'immediate', 'stop']);
+    },
+    start,
+    stop: () => {
+      run('pg_ctl', ['-D', data, '-w', '-m', 'fast', 'stop']);
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+export function freePort(): Promise<number> {
+  return new Promise((resolve, reject) => {
+    const server = createServer();
+    server.on('error', reject);
+    server.listen(0, '127.0.0.1', () => {
+      const address = server.address();
+      server.close(() => resolve(typeof address === 'object' && address !== null ? address.port : 0));
+    });
+  });
+}

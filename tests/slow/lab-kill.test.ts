@@ -1,0 +1,188 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { digestOf } from '../../scoring/lab/digests.ts';
+import { bytesOf, shortAttempt, shortExercise } from '../lab/support/attempts.ts';
+import { freePort } from '../lab/support/postgres.ts';
+import { PASSWORD, WORKER_TOKEN } from '../lab/support/school.ts';
+import { KINDS, newServerDatabase, stopServer } from '../lab/support/stores.ts';
+
+/** A lab as a process of its own, killed without warning. */
+interface Running {
+  process: ChildProcess;
+  said: () => string;
+}
+
+const folders: string[] = [];
+const started: ChildProcess[] = [];
+afterAll(async () => {
+  // A test that failed half-way leaves its lab running.
+  for (const child of started) child.kill('SIGKILL');
+  for (const f of folders) rmSync(f, { recursive: true, force: true });
+  await stopServer();
+});
+
+async function start(args: string[], env: Record<string, string>, until: RegExp): Promise<Running> {
+  const child = spawn(process.execPath, ['--import', 'tsx', 'scoring/lab/main.ts', ...args], {
+    env: { ...process.env, ...env },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  started.push(child);
+  let said = '';
+  for (const stream of [child.stdout, child.stderr]) {
+    stream.on('data', (chunk: Buffer) => {
+      said += chunk.toString();
+    });
+  }
+  await expect.poll(() => (child.exitCode === null ? said : `ended: ${said}`), { timeout: 120_000 }).toMatch(until);
+  return { process: child, said: () => said };
+}
+
+async function end(r: Running, signal: NodeJS.Signals): Promise<number | null> {
+  const gone = new Promise<number | null>((resolve) => r.process.once('exit', resolve));
+  r.process.kill(signal);
+  return gone;
+}
+
+/** A browser's part over a real port. */
+class Caller {
+  readonly #base: string;
+  #cookie = '';
+  #csrf = '';
+  constructor(base: string) {
+    this.#base = base;
+  }
+  async ask(method: string, path: string, body?: unknown): Promise<Record<string, never>> {
+    const raw = body instanceof Uint8Array;
+    const answer = await fetch(`${this.#base}${path}`, {
+      method,
+      headers: {
+        origin: this.#base,
+        cookie: this.#cookie,
+        'x-csrf': this.#csrf,
+        ...(body === undefined ? {} : { 'content-type': raw ? 'application/octet-stream' : 'application/json' }),
+      },
+      ...(body === undefined ? {} : { body: raw ? (body as Uint8Array<ArrayBuffer>) : JSON.stringify(body) }),
+    });
+    const set = answer.headers.get('set-cookie');
+    if (set !== null) this.#cookie = set.split(';')[0]!;
+    const json = (await answer.json()) as Record<string, never>;
+    if (!answer.ok) throw new Error(`${method} ${path}: ${answer.status} ${JSON.stringify(json)}`);
+    if (typeof json.csrf === 'string') this.#csrf = json.csrf;
+    return json;
+  }
+}
+
+/** Own attempts as a trainee is told of them. */
+interface Mine {
+  number: number;
+  state: string;
+}
+async function mineOf(trainee: Caller): Promise<Mine[]> {
+  return (await trainee.ask('GET', '/api/my/attempts')).attempts;
+}
+
+describe.each(KINDS)('a lab on the %s store, killed in the middle of a class', (kind) => {
+  it('has every attempt it acknowledged, each scored once, and stops in order when asked to', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'toehold-lab-'));
+    folders.push(folder);
+    const port = String(await freePort());
+    const base = `http://127.0.0.1:${port}`;
+    const env = {
+      LAB_WORKER_TOKEN: WORKER_TOKEN,
+      LAB_REQUESTS: '10000',
+      ...(kind === 'server' ? { DATABASE_URL: await newServerDatabase() } : {}),
+    };
+    const serve = (): Promise<Running> =>
+      start(['--data', folder, '--host', '127.0.0.1', '--port', port, '--threads', '1'], env, /Stop with Ctrl\+C/);
+
+    let lab = await serve();
+    const code = /Code for the first instructor: (\w+)/.exec(lab.said())![1];
+    const maud = new Caller(base);
+    await maud.ask('POST', '/api/setup', { code, name: 'Maud Tarrant', password: PASSWORD });
+    const klass = await maud.ask('POST', '/api/classes', { name: 'Tern Dock' });
+    await maud.ask('POST', `/api/classes/${klass.id}/roster`, { csv: 'Ines Calder\nWren Hollis' });
+    const assignment = await maud.ask('POST', `/api/classes/${klass.id}/assignments`, {
+      exercise: shortExercise(),
+      opens: new Date(Date.now() - 1000).toISOString(),
+      closes: null,
+      mostAttempts: null,
+    });
+    const ines = new Caller(base);
+    await ines.ask('POST', '/api/join', { code: klass.code, name: 'Ines Calder' });
+
+    // Three times: hand in until the lab dies under the uploads, then start it again.
+    const acknowledged = new Set<string>();
+    const sent = Array.from({ length: 18 }, (_, n) => bytesOf({ ...shortAttempt(n % 3), seed: n }));
+    const handIn = async (bytes: Uint8Array): Promise<void> => {
+      const digest = digestOf(bytes);
+      await ines.ask('PUT', `/api/my/assignments/${assignment.id}/attempts/${digest}`, bytes);
+      acknowledged.add(digest);
+    };
+    for (const [from, delay] of [
+      [0, 150],
+      [6, 600],
+      [12, 1500],
+    ] as const) {
+      const uploads = sent.slice(from, from + 6).map((bytes) => handIn(bytes).catch(() => undefined));
+      await new Promise((resolve) => setTimeout(resolve, delay));
+      await end(lab, 'SIGKILL');
+      await Promise.all(uploads);
+      lab = await serve();
+    }
+    const known = await ines.ask('GET', '/api/my/attempts');
+    const before = (known.attempts as { id: string }[]).length;
+    expect(before).toBeGreaterThanOrEqual(acknowledged.size);
+
+    // The outbox of the page sends again whatever was not acknowledged; nothing is there twice.
+    for (const bytes of sent) await handIn(bytes);
+    const mine = () => mineOf(ines);
+    expect(await mine()).toHaveLength(sent.length);
+    expect((await mine()).map((a) => a.number).sort((a, b) => a - b)).toEqual(sent.map((_, i) => i + 1));
+    await expect
+      .poll(async () => (await mine()).filter((a) => a.state === 'scored').length, { timeout: 180_000, interval: 500 })
+      .toBe(sent.length);
+    const receipts = readdirSync(join(folder, 'receipts')).flatMap((s) => readdirSync(join(folder, 'receipts', s)));
+    expect(receipts.filter((name) => name.endsWith('.json'))).toHaveLength(sent.length);
+    // Half-written files of the killed are cleared by whoever next holds the folder alone.
+    if (kind === 'embedded') expect(receipts).toHaveLength(sent.length);
+    expect(await end(lab, 'SIGTERM')).toBe(0);
+  }, 600_000);
+});
+
+describe('a worker on another machine', () => {
+  it('scores what a lab without threads takes in, fetching attempts over the network, and stops in order', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'toehold-lab-'));
+    const elsewhere = mkdtempSync(join(tmpdir(), 'toehold-worker-'));
+    folders.push(folder, elsewhere);
+    const port = String(await freePort());
+    const base = `http://127.0.0.1:${port}`;
+    const env = { LAB_WORKER_TOKEN: WORKER_TOKEN, LAB_URL: base, DATABASE_URL: await newServerDatabase() };
+    const lab = await start(
+      ['--data', folder, '--host', '127.0.0.1', '--port', port, '--threads', '0'],
+      env,
+      /Stop with Ctrl\+C/,
+    );
+    const worker = await start(['worker', '--data', elsewhere, '--threads', '1'], env, /worker started/);
+    const code = /Code for the first instructor: (\w+)/.exec(lab.said())![1];
+    const maud = new Caller(base);
+    await maud.ask('POST', '/api/setup', { code, name: 'Maud Tarrant', password: PASSWORD });
+    const klass = await maud.ask('POST', '/api/classes', { name: 'Tern Dock' });
+    await maud.ask('POST', `/api/classes/${klass.id}/roster`, { csv: 'Ines Calder' });
+    const assignment = await maud.ask('POST', `/api/classes/${klass.id}/assignments`, {
+      exercise: shortExercise(),
+      opens: new Date(Date.now() - 1000).toISOString(),
+      closes: null,
+      mostAttempts: null,
+    });
+    const ines = new Caller(base);
+    await ines.ask('POST', '/api/join', { code: klass.code, name: 'Ines Calder' });
+    const bytes = bytesOf(shortAttempt(1));
+    await ines.ask('PUT', `/api/my/assignments/${assignment.id}/attempts/${digestOf(bytes)}`, bytes);
+    await expect.poll(async () => (await mineOf(ines))[0]!.state, { timeout: 120_000, interval: 300 }).toBe('scored');
+    expect(await end(worker, 'SIGTERM')).toBe(0);
+    expect(await end(lab, 'SIGTERM')).toBe(0);
+  }, 300_000);
+});
