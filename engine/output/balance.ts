@@ -59,7 +59,7 @@ export function surfaceVolume(s: State): number {
 }
 
 /** Whether liquid ever stood in the outermost columns: beyond them nothing is computed, so what metal did there is not known. */
-export function leftTheRoom(s: State): boolean {
+function leftTheRoom(s: State): boolean {
   const { nu, ny } = s.plan;
   const last = (nu - 1) * ny;
   for (let j = 0; j < ny; j++) if (s.wetTick[j]! >= 0 || s.wetTick[last + j]! >= 0) return true;

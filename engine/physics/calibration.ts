@@ -1,27 +1,11 @@
 import { NUMERICAL, type NumericalName } from './numerical.ts';
+import { type Parameter, parameter } from './parameter.ts';
 
 /**
  * Every free parameter of the model: unit, usual range, source, what moves when it moves. Nothing else in the engine is tuned; numbers of the
  * scheme that move nothing that matters stand in `NUMERICAL`.
  * "prototype" means: found with a rebuilt prototype of this model, see DEVELOPERS.md, Calibration.
  */
-export interface Parameter {
-  value: number;
-  unit: string;
-  range: readonly [number, number];
-  source: string;
-  moves: string;
-}
-
-const parameter = (
-  value: number,
-  unit: string,
-  range: readonly [number, number],
-  source: string,
-  moves: string,
-): Parameter => ({ value, unit, range, source, moves });
-
-/** Every free parameter of the model: value, unit, range, source, and what it moves. Nothing else is tuned. */
 export const PARAMETERS = {
   meltArc: parameter(
     0.32,

@@ -1,5 +1,5 @@
 /** What can truly be the cause of a faulty attempt, in the set's own words: what was done, not what anybody says about it. */
-export const CAUSES = [
+const CAUSES = [
   'arc back in the puddle',
   'tip too far',
   'pushed too far',

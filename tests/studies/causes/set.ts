@@ -14,7 +14,7 @@ import type { Change } from './hands.ts';
 type Weave = Exercise['demonstration'];
 
 /** Joints and settings the set is welded in; ready exercises by name, so that the set follows when their settings are set anew. */
-export const BENCHES = {
+const BENCHES = {
   tee: 'tee-inverted-v',
   thin: 'tee-thin',
   lap: 'lap-5',
