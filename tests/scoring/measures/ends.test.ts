@@ -65,7 +65,7 @@ describe('crater', () => {
     expect(Math.abs(stop.y_mm - STOP_MM)).toBeLessThan(2.5);
     expect(stop).toMatchObject({ reStrikes: 0, restart: null, out_s: null });
     const bead = only(open.bead.stops);
-    expect(bead.craterDepth_mm!).toBeGreaterThan(1 + bead.plusMinus_mm);
+    expect(bead.craterDepth_mm!).toBeGreaterThan(3 * bead.plusMinus_mm);
     expect(bead.filled).toBe(false);
     expect(bead.craterAt_mm!).toBeGreaterThan(stop.craterFrom_mm!);
     expect(bead.craterAt_mm!).toBeLessThan(stop.craterTo_mm!);
@@ -126,8 +126,10 @@ describe('restart in mid length', () => {
   let onCrater: Result;
 
   beforeAll(() => {
-    above = result('above', { hand: restartFromAbove(30) });
-    onCrater = result('on the crater', { hand: restartOnCrater(30) });
+    // Hot enough that the run beside the restart ties in: else its root is what is said first.
+    const process = { volts_V: 19, feed_mpmin: 5.4 };
+    above = result('above', { process, hand: restartFromAbove(30) });
+    onCrater = result('on the crater', { process, hand: restartOnCrater(30) });
   });
 
   it('reads where the strike was, and whether the arc came back into the crater', () => {
@@ -147,7 +149,8 @@ describe('restart in mid length', () => {
   it('ties in from above and back; on the cold crater it leaves a flaw within 10 mm of the stop', () => {
     const good = above.bead.stops[0]!;
     const bad = onCrater.bead.stops[0]!;
-    expect(good.flaw!.rootShort_mm).toBe(0);
+    // A slice at most, which the reading itself may be off.
+    expect(good.flaw!.rootShort_mm).toBeLessThan(good.flaw!.plusMinus_mm);
     expect(bad.flaw!.rootShort_mm).toBeGreaterThan(bad.flaw!.plusMinus_mm);
     expect(Math.abs(bad.flaw!.rootFusionAt_mm - bad.y_mm)).toBeLessThan(10);
     expect(bad.flaw!.rootFusion_mm).toBeLessThan(-0.8);
@@ -159,8 +162,8 @@ describe('restart in mid length', () => {
 
   it('is held to the size asked by D1.1 (craters filled): full after a proper restart, in doubt after the other', () => {
     const leg = (r: Result) => only(r.lines.filter((l) => l.measure === 'leg at the crater'));
-    const good = leg(result('above', {}, { leg_mm: 6 }));
-    const bad = leg(result('on the crater', {}, { leg_mm: 6 }));
+    const good = leg(result('above, cooler', { hand: restartFromAbove(30) }, { leg_mm: 6 }));
+    const bad = leg(result('on the crater, cooler', { hand: restartOnCrater(30) }, { leg_mm: 6 }));
     expect(good).toMatchObject({ limit: 6, sense: 'at least', status: 'verified', verdict: 'within' });
     expect(bad.reading).toBeLessThan(good.reading);
     expect(bad.verdict).not.toBe('within');
@@ -212,9 +215,9 @@ describe('start', () => {
     const start = lump.bead.start!;
     expect(start.lump_mm).toBeGreaterThan(start.plusMinus_mm);
     expect(start.lumpAt_mm - start.bottom_mm).toBeLessThanOrEqual(10);
-    expect(text(lump)).toMatch(/lump \d\.\d ± 0\.\d mm over the settled face/);
+    expect(text(lump)).toMatch(/lump \d(\.\d)? ± 0\.\d mm over the settled face/);
     // Struck higher up with room below, the same metal runs down instead of standing up.
-    expect(run(0, 'inverted-v').bead.start!.lump_mm).toBeLessThan(start.lump_mm - 1);
+    expect(run(0, 'inverted-v').bead.start!.lump_mm).toBeLessThan(start.lump_mm / 2);
   });
 
   it('is not measured on a bead too short to have settled, with the reason', () => {

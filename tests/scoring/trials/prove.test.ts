@@ -126,7 +126,7 @@ describe('what is tried first', () => {
 describe('advice', () => {
   let far: ProvedResult;
   beforeAll(() => {
-    const recording = weld({ ...short, weave: { tipToWork_mm: 24 } });
+    const recording = weld({ ...short, weave: { tipToWork_mm: 22 } });
     far = proveAdvice(recording, judge(recording));
   }, 120_000);
 

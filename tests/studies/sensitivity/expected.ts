@@ -87,7 +87,9 @@ export const EXPECTED: readonly Expectation[] = [
   more('start temperature', 'root', 'warmer: deeper root', 'practice'),
   more('start temperature', 'depth', 'warmer: deeper walls', 'practice', 0.1),
   less('start temperature', 'convexity', 'warmer: flatter', 'practice'),
-  more('wire', 'amps', 'more amps at the same feed', '[L]', 40),
-  more('wire', 'leg', 'more metal at the same feed', 'mass balance', 0.5),
-  more('wire', 'depth', 'deeper at the same feed', '[L]; [J]', 0.1),
+  // Up to 1.0 mm: 1.2 mm wire at a thin wire's feed drops the metal out and leaves no bead to read, which was seen
+  // when it was welded. On the lap 0.9 mm does already, and stands as not held.
+  { ...more('wire', 'amps', 'more amps at the same feed', '[L]', 40), from: 0, to: 2 },
+  { ...more('wire', 'leg', 'more metal at the same feed', 'mass balance', 0.5), from: 0, to: 2 },
+  { ...more('wire', 'depth', 'deeper at the same feed', '[L]; [J]', 0.1), from: 0, to: 2 },
 ];
