@@ -9,7 +9,7 @@ const plan: RangePlan = {
     leg_mm: 5,
     profile: 'aws-d11-static-si',
   },
-  values: { feed_mpmin: [2.2, 4.6, 6.4], volts_V: [18], travel_mmps: [2], tipToWork_mm: [12] },
+  values: { feed_mpmin: [2.6, 5, 7], volts_V: [19], travel_mmps: [2], tipToWork_mm: [12] },
   patterns: ['inverted-v'],
   handAmounts: [0],
   seeds: [1],
