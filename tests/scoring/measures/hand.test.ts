@@ -119,7 +119,7 @@ describe('what is not there to read', () => {
       measures: mouse,
     });
     expect([motion.tipToWork_mm, motion.workAngle_deg, motion.travelAngle_deg]).toEqual([null, null, null]);
-    expect(notMeasured.map((n) => n.what)).toEqual(['tip-to-work', 'work angle', 'travel angle']);
+    expect(notMeasured.map((n) => n.what)).toEqual(['tip to work', 'work angle', 'travel angle']);
     expect(notMeasured[0]!.why).toContain('not measured with this device');
   });
 
