@@ -2,7 +2,7 @@ import { type Parameter, parameter } from './parameter.ts';
 
 /**
  * Numbers the scheme needs and steel does not know. Within its range none moves a settled reading by more than half of that reading's
- * plus-minus: `tests/engine/numerical.test.ts` welds at both ends of every range. Whatever moves more is a free parameter and stands in
+ * plus-minus: `tests/slow/numerical.test.ts` welds at both ends of every range. Whatever moves more is a free parameter and stands in
  * `PARAMETERS`.
  */
 export const NUMERICAL = {
