@@ -5,6 +5,7 @@ import type { Trace } from '../../../scoring/index.ts';
 import { type HandReading, readHand } from '../../../scoring/measures/hand/motion.ts';
 import { downwardShare, weldedTwice_mm } from '../../../scoring/measures/hand/passes.ts';
 import { readStops } from '../../../scoring/measures/hand/stops.ts';
+import { gapSaid } from '../../../scoring/words/gaps.ts';
 import { makeTrace, trapezoid } from './traces.ts';
 
 const all = { tipToWork: true, workAngle: true, travelAngle: true };
@@ -120,7 +121,7 @@ describe('what is not there to read', () => {
     });
     expect([motion.tipToWork_mm, motion.workAngle_deg, motion.travelAngle_deg]).toEqual([null, null, null]);
     expect(notMeasured.map((n) => n.what)).toEqual(['tip to work', 'work angle', 'travel angle']);
-    expect(notMeasured[0]!.why).toContain('not measured with this device');
+    expect(gapSaid(notMeasured[0]!).why).toContain('not measured with this device');
   });
 
   it('reads tip-to-work and its drift where the device does', () => {
