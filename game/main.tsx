@@ -10,6 +10,7 @@ import './style/landscape.css';
 import './style/lens.css';
 import './style/lesson.css';
 import './style/logbook.css';
+import './style/what-if.css';
 import './style/desk.css';
 import './style/print.css';
 import { render } from 'preact';
