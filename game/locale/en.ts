@@ -165,7 +165,9 @@ export const en = {
 
   strip: {
     title: 'Opened root',
-    share: (share: number) => `${whole(share * 100)} % of the judged length tied in`,
+    /** @param covered the judged length carries weld everywhere */
+    share: (share: number, covered: boolean) =>
+      `${whole(share * 100)} % of the ${covered ? 'judged length' : 'weld there is'} tied in`,
     empty: 'The root, opened along its length, appears here after an attempt.',
   },
 

@@ -84,8 +84,10 @@ export function RootStripView({ session, camera }: { session: Session; camera: C
 }
 
 function share(): string {
-  const part = result.value?.bead.rootFusedShare ?? null;
-  return part === null ? '' : words.strip.share(part);
+  const bead = result.value?.bead;
+  const part = bead?.rootFusedShare ?? null;
+  // The share is of the heights that carry metal: of a run that stopped early it is not the judged length's.
+  return !bead || part === null ? '' : words.strip.share(part, bead.bare_mm.length === 0);
 }
 
 type Kind = 'torn' | 'face' | 'none';
