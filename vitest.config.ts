@@ -1,12 +1,13 @@
 import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
+import { WHOLE_HERE } from './tests/slow/files.ts';
 
 export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
-    // Browser tests share one Chromium (tests/browser/vitest.config.ts); finer meshes and foreign browsers are `npm run test:slow`.
-    // So are the lab under made-up requests, tried as the wrong person, and restored from a backup.
-    exclude: ['tests/browser/**', 'tests/slow/**', 'tests/lab/{backup,fuzz,walls}.test.ts'],
+    // Browser tests share one Chromium (tests/browser/vitest.config.ts); what takes minutes is `npm run test:slow`.
+    exclude: ['tests/browser/**', 'tests/slow/**', ...WHOLE_HERE],
+    setupFiles: ['tests/support/weld-once.ts'],
     hookTimeout: 60_000,
     testTimeout: 120_000,
     passWithNoTests: false,

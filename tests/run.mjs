@@ -1,5 +1,5 @@
 // `npm test`: installs what is missing, finds a browser, then unit tests with lint, types and build beside them, then browser tests.
-// `npm test -- --slow` runs the slow suite after them. Prints results only; the last line is "N passed, N failed". Only Node built-ins.
+// `npm test -- --slow` runs the slow ones after them, `npm run test:slow` those alone. Prints results only; the last line is "N passed, N failed". Only Node built-ins.
 import { spawn } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { constants, setPriority, tmpdir } from 'node:os';
@@ -134,15 +134,23 @@ ensureInstalled();
 const chromium = await ensureProgram('CHROME_PATH', CHROMIUMS, 'chromium');
 if (!chromium) fail('The browser tests need Chromium or Chrome: install it, or set CHROME_PATH to its program file.');
 
-const [built] = await Promise.all([statics(), suite('unit and laws', [])]);
+const inBrowser = ['--config', join('tests', 'browser', 'vitest.config.ts')];
+const inSlow = join('tests', 'slow', 'vitest.config.ts');
+const slowOnly = process.argv.includes('--slow-only');
+const [built] = slowOnly
+  ? [await check('build', 'npm', ['run', '--silent', 'build'])]
+  : await Promise.all([statics(), suite('unit and laws', [])]);
 // By themselves: they weld in real time.
-if (built)
-  await suite('browser', ['--config', join('tests', 'browser', 'vitest.config.ts')], { CHROME_PATH: chromium });
-if (process.argv.includes('--slow')) {
+if (built && !slowOnly) await suite('browser', inBrowser, { CHROME_PATH: chromium });
+if (slowOnly || process.argv.includes('--slow')) {
   const firefox = await ensureProgram('FIREFOX_PATH', FIREFOXES, 'firefox-esr');
   const initdb = await ensureProgram('INITDB_PATH', INITDBS, 'postgresql');
+  if (built) await suite('slow, in the browser', inBrowser, { CHROME_PATH: chromium, TEST_SHARE: 'whole' });
+  await suite('slow, lab on the embedded database', ['--config', inSlow, join('tests', 'lab')], {
+    LAB_STORE: 'embedded',
+  });
   // Without them the tests of Firefox and of PostgreSQL fail and say so: what was not tested is never passed over.
-  await suite('slow', ['--config', join('tests', 'slow', 'vitest.config.ts')], {
+  await suite('slow', ['--config', inSlow], {
     CHROME_PATH: chromium,
     ...(initdb ? { INITDB_PATH: initdb } : {}),
     ...(firefox ? { FIREFOX_PATH: firefox } : {}),

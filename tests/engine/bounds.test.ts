@@ -17,6 +17,7 @@ import {
 } from '../../engine/index.ts';
 import { LEAST_FILL, PAD } from '../../engine/kernel/layout.ts';
 import { enthalpyAt, steelTable } from '../../engine/physics/steel.ts';
+import { runs } from '../support/share.ts';
 import { optionsOf } from '../support/weld.ts';
 
 const STEEL = steelTable(2);
@@ -102,7 +103,7 @@ describe('maximum principle', () => {
           if (n++ % LOOK_EVERY === 0) expect(broken(sim, plan, bounds)).toBeNull();
         }
       }),
-      { seed: 20261125, numRuns: 30 },
+      { seed: 20261125, numRuns: runs(30, 8) },
     );
   });
 

@@ -21,7 +21,7 @@ record(
   () => quarrel(storedWelds(), welds),
   () => `${JSON.stringify(welds, null, 1)}\n`,
 );
-const results = await resultsNow();
+const results = await resultsNow(true);
 record(
   RESULTS_FILE,
   'golden results',

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { WHOLE } from '../support/share.ts';
 import { type GoldenResults, resultsNow, resultsQuarrel, storedResults } from './results.ts';
 
 describe('golden results', () => {
-  it('are what this scoring version makes of the golden attempts', async () => {
-    expect(resultsQuarrel(storedResults(), await resultsNow())).toBeNull();
+  it(`are what this scoring version makes of ${WHOLE ? 'the golden attempts' : 'two golden attempts'}`, async () => {
+    expect(resultsQuarrel(storedResults(), await resultsNow(WHOLE), !WHOLE)).toBeNull();
   }, 600_000);
 
   const stored = storedResults();

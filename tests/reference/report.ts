@@ -5,6 +5,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
+import { WHOLE } from '../support/share.ts';
 
 export const README = fileURLToPath(new URL('README.md', import.meta.url));
 
@@ -153,6 +154,8 @@ function alignedTable(rows: string[][]): string[] {
   return [padded[0]!, line(widths.map((width) => '-'.repeat(width))), ...padded.slice(1)];
 }
 
+const unpadded = (markdown: string): string => markdown.replaceAll(/ +/g, ' ').replaceAll(/-+/g, '-');
+
 export function openReport(name: SectionName, title: string): Report {
   const checks: Check[] = [];
   const notes: string[] = [];
@@ -184,7 +187,11 @@ export function openReport(name: SectionName, title: string): Report {
           sections.set(name, body());
           writeFileSync(README, compose(sections));
         }
-        expect(sections.get(name), 'npm run reference:update writes the table anew').toBe(body());
+        const table = sections.get(name) ?? '';
+        const says = 'npm run reference:update writes the table anew';
+        if (WHOLE) expect(table, says).toBe(body());
+        // A share of the rows: each stands in the table as it was measured, however wide the columns are.
+        else for (const row of body().split('\n')) expect(unpadded(table), says).toContain(unpadded(row));
       });
     },
   };

@@ -1,5 +1,6 @@
 /** The one runner of published checks: a section is rows of data, a row one case. */
 import { describe, it } from 'vitest';
+import { WHOLE } from '../support/share.ts';
 import { openReport, type SectionName, type Tolerance } from './report.ts';
 
 /** One case: what is checked against whose answer, and by how much it may be off (`notHeld` where it misses, and by how much it does). */
@@ -15,6 +16,8 @@ export interface Row {
   tolerance: Tolerance;
   /** Significant digits in the table. */
   digits?: number;
+  /** Takes seconds: run by the slow suite and when the table is written. */
+  slow?: boolean;
 }
 
 export interface Section {
@@ -29,10 +32,12 @@ export function runSection({ name, title, note, rows }: Section): void {
   const report = openReport(name, title);
   report.note(note);
   describe(title, () => {
-    for (const { expected, got, ...row } of rows)
+    for (const { expected, got, slow, ...row } of rows) {
+      if (slow && !WHOLE) continue;
       it(row.check, () =>
         report.check({ ...row, expected: typeof expected === 'number' ? expected : expected(), got: got() }),
       );
+    }
     report.readme();
   });
 }

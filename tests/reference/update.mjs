@@ -3,7 +3,7 @@ import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
 
 const vitest = join('node_modules', 'vitest', 'vitest.mjs');
-const env = { ...process.env, REFERENCE_UPDATE: '1' };
+const env = { ...process.env, REFERENCE_UPDATE: '1', TEST_SHARE: 'whole' };
 const run = (...args) =>
   spawnSync(process.execPath, [vitest, 'run', ...args, '--no-file-parallelism'], { stdio: 'inherit', env }).status ?? 1;
 let status = run('tests/reference');

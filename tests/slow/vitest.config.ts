@@ -1,13 +1,14 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { SHARED_HERE, WHOLE_HERE } from './files.ts';
 
 /** `npm run test:slow`: the same kinds of check on finer meshes, minutes instead of seconds. */
 export default defineConfig({
   test: {
     root: fileURLToPath(new URL('../..', import.meta.url)),
-    // The lab's own tests once more, on a PostgreSQL server; `npm test` has run them on the embedded database.
-    include: ['tests/slow/**/*.test.ts', 'tests/lab/{backup,fuzz,marks,migrations,school,walls,worker}.test.ts'],
-    env: { LAB_STORE: 'server' },
+    include: ['tests/slow/**/*.test.ts', ...WHOLE_HERE, ...SHARED_HERE],
+    // The lab is tested on a PostgreSQL server here; tests/run.mjs runs its tests a second time, on the embedded database.
+    env: { LAB_STORE: process.env.LAB_STORE ?? 'server', TEST_SHARE: 'whole' },
     testTimeout: 1_200_000,
     hookTimeout: 120_000,
     passWithNoTests: false,

@@ -1,7 +1,7 @@
 import { openStore, type Store } from '../../../scoring/lab/store.ts';
 import { startPostgres, type TestPostgres } from './postgres.ts';
 
-/** Both databases. One suite runs over both: `npm test` on the embedded one, the slow suite on a PostgreSQL server (LAB_STORE). */
+/** Both databases. One suite runs over both, one after the other (LAB_STORE). */
 export const KINDS = ['embedded', 'server'] as const;
 export type Kind = (typeof KINDS)[number];
 

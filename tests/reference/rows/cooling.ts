@@ -6,7 +6,7 @@ const SOURCE = 'EN 1011-2 annex D (SSAB welding handbook 3.1, 3.2)';
 const TABLE = 'EN 1011-2 table D.1 (memory)';
 const thick = { source: SOURCE, unit: 's', expected: t85Thick(THICK_RUN.heat_kJpmm, START_C), digits: 3 } as const;
 const thin = { source: SOURCE, unit: 's', expected: t85Thin(THIN_RUN.heat_kJpmm, 6, START_C), digits: 3 } as const;
-const factor = { source: TABLE, unit: '', tolerance: 'shown beside', digits: 2 } as const;
+const factor = { source: TABLE, unit: '', tolerance: 'shown beside', digits: 2, slow: true } as const;
 
 const onThickJoint = { ...THICK_RUN, material: IMPLIED, cell_mm: 1, length_mm: 90 };
 const onThinJoint = { ...THIN_RUN, material: IMPLIED, cell_mm: 1, heat_kJpmm: 1, length_mm: 190, back_mm: 90 };
@@ -44,6 +44,7 @@ export const cooling: Section = {
       check: 'thin plate, steel curves, insulated',
       got: () => onPlate({ ...THIN_RUN, material: STEEL }, 6, 75, 2).t85_s,
       tolerance: { share: 0.1, notHeld: [0.13, 0.2] },
+      slow: true,
     },
     {
       ...thin,

@@ -65,6 +65,7 @@ export const moving: Section = {
       expected: rosenthalThick(metal, THICK.power_W, THICK.speed_mmps, x, y, z),
       got: () => thick().rise(x, y, z),
       tolerance: { share: 0.01 },
+      slow: true,
     })),
     ...ON_THIN.map(([x, y]) => ({
       check: `thin plate 6 mm, 1976 W, 4 mm/s, at (${x}, ${y})`,

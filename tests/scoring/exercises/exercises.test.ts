@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { noFaults, weaveHand } from '../../../engine/index.ts';
 import { exercises } from '../../../scoring/index.ts';
+import { share } from '../../support/share.ts';
 import { judge, ROBOT, record } from '../welds.ts';
 
-describe('every ready exercise can be welded as it is set', () => {
-  it.each(exercises.map((e) => [e.name, e] as const))('%s', (name, e) => {
+describe('a ready exercise can be welded as it is set', () => {
+  it.each(share(exercises, 2).map((e) => [e.name, e] as const))('%s', (name, e) => {
     const recording = record(
       {
         simulation: { joint: e.joint, process: e.process, cell_mm: 0.75 },

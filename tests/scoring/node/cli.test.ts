@@ -45,7 +45,7 @@ describe('weave, score, section', () => {
   const file = (name: string): string => join(folder, name);
   // The command line as the work order has it.
   const asked =
-    '--joint tee --size 5 --plate 5 --plate-width 75 --wire 0.9 --volts 18 --feed 4.6 --tip-to-work 12 --pattern inverted-v --cycles-per-second 0.9 --width 5 --pause 0.25 --travel 2.0 --length 60 --start-temp 20 --gap 0';
+    '--joint tee --size 5 --plate 5 --plate-width 75 --wire 0.9 --volts 18 --feed 4.6 --tip-to-work 12 --pattern inverted-v --cycles-per-second 0.9 --width 5 --pause 0.25 --travel 2.0 --length 40 --start-temp 20 --gap 0';
 
   it('go round: weld, score, cut', async () => {
     const welded = await toehold('weave', ...asked.split(' '), '--out', file('robot.json'));
@@ -124,8 +124,8 @@ describe('weave, score, section', () => {
   });
 
   it('refuse a cut off the joint and a truncated file, and leave what was there', async () => {
-    expect((await toehold('section', file('robot.json'), '--at', '61')).err).toMatch(
-      /--at: found 61, allowed: 0 to 60 mm/,
+    expect((await toehold('section', file('robot.json'), '--at', '41')).err).toMatch(
+      /--at: found 41, allowed: 0 to 40 mm/,
     );
     writeFileSync(file('half.json'), readFileSync(file('robot.json'), 'utf8').slice(0, 4000));
     const { code, err } = await toehold('score', file('half.json'));

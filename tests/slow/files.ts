@@ -1,0 +1,26 @@
+/**
+ * Files outside this folder that take too long for every change. `npm test` leaves WHOLE_HERE to the slow suite; of SHARED_HERE it runs a
+ * share (tests/support/share.ts), and the slow suite all.
+ */
+export const WHOLE_HERE = [
+  'tests/engine/option-space.test.ts',
+  'tests/lab/{backup,fuzz,marks,migrations,school,walls,worker}.test.ts',
+  'tests/reference/corner.test.ts',
+  'tests/repro/advice.test.ts',
+  'tests/scoring/advice/welded.test.ts',
+  'tests/scoring/measures/ends.test.ts',
+  'tests/scoring/range/range.test.ts',
+  'tests/scoring/trials/prove.test.ts',
+  'tests/scoring/verdict/hands.test.ts',
+  'tests/tendencies/knobs.test.ts',
+];
+
+export const SHARED_HERE = [
+  'tests/engine/{bounds,laws}.test.ts',
+  'tests/golden/results.test.ts',
+  'tests/reference/reference.test.ts',
+  'tests/scoring/exercises/exercises.test.ts',
+];
+
+/** Days in the browser, acted out in real time: a stage of its own after the slow suite's other tests, one file at a time. */
+export const IN_BROWSER = ['tests/browser/{desk,devices,lab,lesson,level,shelf,slow,zoom}.test.ts'];
