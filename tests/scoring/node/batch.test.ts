@@ -24,7 +24,7 @@ import {
 } from '../../../scoring/node/index.ts';
 import { MOUSE, weld } from '../welds.ts';
 
-// Tern Dock workshop, its trainees and their attempts are invented. Four hands over twelve files; welds of a few millimetres.
+// Tern Dock workshop, its trainees and their attempts are invented. Four hands over eight files; welds of a few millimetres.
 const PEOPLE = ['ines-calder', 'tomas-okafor', 'wren-hollis', 'pia-lindqvist', 'sunniva-roe'];
 const short = { joint: { length_mm: 30 }, device: MOUSE };
 let root: string;
@@ -36,7 +36,7 @@ beforeAll(() => {
   folder = join(root, 'monday');
   mkdirSync(folder);
   hands = [3, 3.5, 4, 4.5].map((length_mm) => JSON.stringify(weld({ ...short, weave: { length_mm, shelf_s: 0 } })));
-  for (let i = 0; i < 12; i++) {
+  for (let i = 0; i < 8; i++) {
     const name = `2026-03-1${i % 3}_b${i % 5}_${PEOPLE[i % 5]}_inverted-v-tee_${String(1 + Math.floor(i / 5)).padStart(2, '0')}.json`;
     writeFileSync(join(folder, name), i === 7 ? hands[1]!.slice(0, 2000) : hands[i % 4]!);
   }
@@ -70,12 +70,12 @@ function cells(csv: string): string[][] {
   return rows.filter((row) => row.length > 1);
 }
 
-describe('a folder of twelve files, one cut off', () => {
+describe('a folder of eight files, one cut off', () => {
   let one: FolderScores;
 
-  it('gives 11 rows and one named error', async () => {
+  it('gives 7 rows and one named error', async () => {
     one = await scoreFolder(folder, { workers: 1, journal: null });
-    expect(one.scored).toHaveLength(11);
+    expect(one.scored).toHaveLength(7);
     expect(one.bad).toHaveLength(1);
     expect(one.bad[0]!.reason).toMatch(/^2026-03-11_b2_wren-hollis_inverted-v-tee_02\.json: found .*cut off/);
     const names = one.scored.map((s) => s.file);
@@ -92,8 +92,8 @@ describe('a folder of twelve files, one cut off', () => {
   it('writes the same rows as CSV and as JSON lines', () => {
     const [head, ...rows] = cells(rowsCsv(one.scored));
     const lines = rowsJsonl(one.scored).trimEnd().split('\n');
-    expect(rows).toHaveLength(11);
-    expect(lines).toHaveLength(11);
+    expect(rows).toHaveLength(7);
+    expect(lines).toHaveLength(7);
     const first = JSON.parse(lines[0]!) as Record<string, unknown>;
     expect(Object.keys(first)).toEqual(head);
     expect(head!.map((key, i) => [key, rows[0]![i]])).toEqual(
