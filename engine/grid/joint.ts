@@ -15,7 +15,17 @@
 
 import type { JointOptions } from '../input/options.ts';
 import { layFins } from './fins.ts';
-import { cellCode, cellOf, gapInCells, type Get, joinCells, layPlates, layRoom, type Put, plateHeight } from './plates.ts';
+import {
+  cellCode,
+  cellOf,
+  type Get,
+  gapInCells,
+  joinCells,
+  layPlates,
+  layRoom,
+  type Put,
+  plateHeight,
+} from './plates.ts';
 import { PART, RodBuilder, type RodPlan } from './rods.ts';
 
 /**
@@ -79,7 +89,7 @@ export function buildJoint(joint: JointOptions, h: number): JointPlan {
 
   layPlates(joint, h, n, gapCells, put);
   layRoom(joint, h, n, gap, get, put);
-  joinCells(joint, h, b, at, get, gapCells);
+  joinCells(joint, h, n, b, at, get, gapCells);
   layFins(joint, h, n, b, get);
 
   const rods = b.build();

@@ -9,9 +9,6 @@ const CAP_MM = 12;
 /** A back row between these shares of a cell keeps its own area, so that any thickness is exact and the time step holds. */
 const THINNEST_ROW = CELLS_THROUGH_PLATE - 1;
 
-/** A cell of a flat plate's staircase back with less than this of its length inside is left out. */
-const LEAST_OF_CELL = 0.25;
-
 const SQRT2 = Math.sqrt(2);
 
 /** One number for the place (i, j) of a cell, and back. */
@@ -64,11 +61,18 @@ function layFlatPlate(joint: JointOptions, h: number, n: number, put: Put): void
   const du = h / SQRT2;
   const deep = Math.ceil(joint.plateA_mm / du) + 1;
   for (let k = -(n - 1); k <= n - 1; k++) {
+    let rest = 0;
     for (let sum = -deep - ((deep + k) & 1); sum * du < -1e-9; sum += 2) {
       const inside = Math.min(0, (sum + 2) * du) - Math.max(-joint.plateA_mm, sum * du);
-      const ofCell = Math.max(0, inside) / (2 * du);
-      if (ofCell < LEAST_OF_CELL) continue;
+      let ofCell = Math.max(0, inside) / (2 * du) + rest;
       const atFace = (sum + 2) * du > 1e-9;
+      rest = 0;
+      if (!atFace && ofCell < THINNEST_ROW) {
+        // Too little for the time step: it belongs to the cell above.
+        rest = ofCell;
+        continue;
+      }
+      if (Math.abs(ofCell - 1) < 1e-9) ofCell = 1;
       // Part filled at the face, where metal may come on top; of less area at the back.
       put((sum + k) / 2, (sum - k) / 2, PART.A, h, atFace ? h : h * ofCell, atFace ? ofCell : 1);
     }
@@ -130,12 +134,13 @@ export function layRoom(joint: JointOptions, h: number, n: number, gap: number, 
 export function joinCells(
   joint: JointOptions,
   h: number,
+  n: number,
   b: RodBuilder,
   at: Map<number, number>,
   get: Get,
   gapCells: number,
 ): void {
-  if (joint.kind === 'plate') return joinFlatPlate(h, b, at, get);
+  if (joint.kind === 'plate') return joinFlatPlate(h, n, b, at, get);
   const backA = rows(joint.plateA_mm, h);
   const backB = rows(joint.plateB_mm, h);
   const wideAt = (i: number, j: number): number =>
@@ -158,7 +163,7 @@ export function joinCells(
   }
 }
 
-function joinFlatPlate(h: number, b: RodBuilder, at: Map<number, number>, get: Get): void {
+function joinFlatPlate(h: number, n: number, b: RodBuilder, at: Map<number, number>, get: Get): void {
   for (const [code, p] of at) {
     const { i, j } = cellOf(code);
     const right = get(i + 1, j);
@@ -167,7 +172,8 @@ function joinFlatPlate(h: number, b: RodBuilder, at: Map<number, number>, get: G
     if (up >= 0) b.join(p, up, 3, 1);
     if (!b.isPlate(p)) continue;
     // Two sides of a step stand for the flat length under them. The outermost columns go on in the fins.
-    for (const q of [get(i - 1, j), get(i, j - 1)]) if (q < 0) b.expose(p, h / SQRT2);
+    if (i - j > 1 - n && get(i - 1, j) < 0) b.expose(p, h / SQRT2);
+    if (i - j < n - 1 && get(i, j - 1) < 0) b.expose(p, h / SQRT2);
   }
 }
 

@@ -45,7 +45,8 @@ const pointRow = (p: Point, unit: string): string =>
   `| ${p.at} | ${digits(p.said, unit)}${p.low === p.high ? '' : ` (${p.low.toFixed(2)} to ${p.high.toFixed(2)})`} | ${digits(p.model, unit)} | ${(p.model / p.said).toFixed(2)} |`;
 
 export function page(comparisons: readonly Comparison[]): string {
-  const head = summary(comparisons).map(
+  const rows = summary(comparisons);
+  const head = rows.map(
     (r) =>
       `| ${r.quantity} | ${r.sets} | ${r.points} | ±${(100 * r.dataSpread).toFixed(0)} % | ${r.bias.toFixed(2)} | ${r.modelSpread.toFixed(2)} | ${(100 * r.inside).toFixed(0)} % |`,
   );
@@ -61,6 +62,12 @@ export function page(comparisons: readonly Comparison[]): string {
       '',
     ].join('\n'),
   );
+  const height = rows.find((r) => r.quantity === 'height of a bead')!;
+  const exponents = comparisons.filter((c) => c.quantity.startsWith('exponent')).flatMap((c) => c.points);
+  const meanModel = mean(exponents.map((p) => p.model));
+  const meanSaid = mean(exponents.map((p) => p.said));
+  const least = Math.min(...exponents.map((p) => p.model));
+  const most = Math.max(...exponents.map((p) => p.model));
   return `# Beside data from elsewhere
 
 Made by \`npm run study:outside\` with engine ${ENGINE_VERSION}. The sets are in [tests/reference/outside](../../reference/outside/SOURCES.md), digits as
@@ -78,8 +85,10 @@ Bias is the mean of model over source, spread the standard deviation of that rat
   toe of the model are compared with nothing measured here; they answer to the trade's facts and to published closed forms.
 - The makers' legs are recommendations, nominal and horizontal or flat, so they are laid beside the leg that the metal laid would fill: that tests melting
   rate and mass balance, not the shape of the bead. Two of the three makers' tables may stand on one older handbook.
-- The heights are a fit to walls of layers laid on their like, wire diameter and gas not stated; the model lays one bead on a plate. A layer on a warm
-  narrow wall spreads otherwise than a bead on a plate, so height itself may differ; how it falls with travel was hoped to agree.
+- The heights are a fit to walls of layers laid on their like, wire diameter and gas not stated; the model lays one bead on a plate, with 0.9 mm wire.
+  A layer on a warm narrow wall spreads otherwise than a bead on a plate, so height itself may differ; how it falls with travel should not by much.
+  The model's beads stand ${height.bias.toFixed(2)} times as high and fall with travel to the power ${meanModel.toFixed(2)} in the mean, from ${least.toFixed(2)} to ${most.toFixed(2)}; the source has
+  ${meanSaid.toFixed(2)}. So a bead of the model spreads too little, the more so the more metal it has: take its crown on flat plate for too high.
 
 ${parts.join('\n')}`;
 }
