@@ -101,16 +101,16 @@ export function scatter(comparisons: readonly Comparison[]): string {
       c.points.map((p) => ({ ...p, said: Math.abs(p.said), model: Math.abs(p.model), n })),
     );
     const most = 1.1 * Math.max(...points.flatMap((p) => [p.said, p.model]));
-    const line = (slope: number) => [0, most].map((x) => ({ x, y: slope * x }));
+    const line = (slope: number) => [0, most / Math.max(1, slope)].map((x) => ({ x, y: slope * x }));
     return {
-      title: `${quantity}${of[0]!.unit === '' ? ' (negative)' : `, ${of[0]!.unit}`}: model against source, lines at ±${100 * OFF} %`,
+      title: `${quantity}${of[0]!.unit === '' ? ', sign turned' : `, ${of[0]!.unit}`}`,
       options: {
         x: { label: 'source', domain: [0, most], grid: true },
-        y: { label: null, domain: [0, most], grid: true, clamp: true },
+        y: { label: null, domain: [0, most], grid: true },
         marks: [
           Plot.line(line(1), { x: 'x', y: 'y', stroke: '#000' }),
           ...[1 - OFF, 1 + OFF].map((slope) =>
-            Plot.line(line(slope), { x: 'x', y: 'y', stroke: '#000', strokeDasharray: '4 3', clip: true }),
+            Plot.line(line(slope), { x: 'x', y: 'y', stroke: '#000', strokeDasharray: '4 3' }),
           ),
           ...of.map((_, n) =>
             Plot.dot(
@@ -128,5 +128,9 @@ export function scatter(comparisons: readonly Comparison[]): string {
       },
     };
   });
-  return sheet(`Model beside data from elsewhere, engine ${ENGINE_VERSION}`, panels, 2);
+  return sheet(
+    `Model (up) against source (across), lines at agreement and ±${100 * OFF} %, engine ${ENGINE_VERSION}`,
+    panels,
+    2,
+  );
 }
