@@ -4,6 +4,7 @@
  *
  *   reference face: w = 2 + |u|/2, half way between following the joint's faces (w = |u|) and a hand at constant height. In a bare
  *   corner the arc's true tip-to-work is therefore longer than the hand's by up to 2 mm at the root, as at the bench.
+ *   On a flat plate it is the plate's face.
  */
 
 import type { JointPlan } from '../grid/joint.ts';
@@ -45,7 +46,7 @@ export function placeTorch(axis: Axis, pose: Pose, process: ProcessOptions, plan
   axis.du = sl * cp;
   axis.dw = -cl * cp;
   axis.dy = sin(push);
-  const aimW = REFERENCE_ROOT_MM + REFERENCE_SLOPE * Math.abs(pose.u_mm);
+  const aimW = plan.joint.kind === 'plate' ? 0 : REFERENCE_ROOT_MM + REFERENCE_SLOPE * Math.abs(pose.u_mm);
   axis.reach = reach;
   axis.nozzleTouching = false;
   // The nozzle's end stands tip_mm behind the contact tip; its rim is nozzle/2 off the axis, square to it.

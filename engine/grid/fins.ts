@@ -39,6 +39,7 @@ export function layFins(joint: JointOptions, h: number, n: number, b: RodBuilder
   const yard: Yard = { joint, h, n, b, get };
   if (joint.kind === 'tee') finsOfTee(yard);
   else if (joint.kind === 'lap') finsOfLap(yard);
+  else if (joint.kind === 'plate') finsOfPlate(yard);
   else finsOfCorner(yard);
 }
 
@@ -156,4 +157,32 @@ function finsOfCorner(yard: Yard): void {
   const { joint, h, n } = yard;
   layArm(yard, armOfA(yard, joint.plateWidth_mm - n * h));
   layArm(yard, armOfB(yard, joint.plateWidth_mm - n * h));
+}
+
+/** A flat plate to both sides; a column's cells meet its arm by one of their two outer sides each, for the length they have in the column. */
+function finsOfPlate(yard: Yard): void {
+  const { joint, h, n, b, get } = yard;
+  const { plateA_mm: thickness, plateWidth_mm } = joint;
+  const side = ((n - 0.5) * h) / Math.SQRT2;
+  const edgeOf = (k: number): Edge[] => {
+    const edge: Edge[] = [];
+    const deep = Math.ceil((thickness * Math.SQRT2) / h) + 1;
+    for (let sum = -deep - ((deep + k) & 1); sum < 0; sum += 2) {
+      const rod = get((sum + k) / 2, (sum - k) / 2);
+      if (rod < 0 || !b.isPlate(rod)) continue;
+      const across = Math.min(0, ((sum + 2) * h) / Math.SQRT2) - Math.max(-thickness, (sum * h) / Math.SQRT2);
+      edge.push({ rod, across, full: sum === -1 ? h * Math.SQRT2 : across });
+    }
+    return edge;
+  };
+  const place =
+    (sign: 1 | -1) =>
+    (d: number): [number, number] => {
+      const u = sign * (side + d);
+      const w = -thickness / 2;
+      return [(w + u) / Math.SQRT2, (w - u) / Math.SQRT2];
+    };
+  const reach = plateWidth_mm / 2 - side;
+  layArm(yard, { part: PART.A, thickness, reach, slot: 1, edge: edgeOf(n - 1), place: place(1) });
+  layArm(yard, { part: PART.A, thickness, reach, slot: 0, edge: edgeOf(-(n - 1)), place: place(-1) });
 }

@@ -15,7 +15,17 @@
 
 import type { JointOptions } from '../input/options.ts';
 import { layFins } from './fins.ts';
-import { cellCode, cellOf, type Get, joinCells, layPlates, layRoom, type Put, plateHeight } from './plates.ts';
+import {
+  cellCode,
+  cellOf,
+  type Get,
+  gapInCells,
+  joinCells,
+  layPlates,
+  layRoom,
+  type Put,
+  plateHeight,
+} from './plates.ts';
 import { PART, RodBuilder, type RodPlan } from './rods.ts';
 
 /**
@@ -23,7 +33,7 @@ import { PART, RodBuilder, type RodPlan } from './rods.ts';
  * thickness; whole numbers of cells at 1.0, 0.75 and 0.5 mm.
  */
 function fineArm(joint: JointOptions): number {
-  const thick = Math.max(joint.plateA_mm, joint.plateB_mm);
+  const thick = joint.kind === 'plate' ? joint.plateA_mm : Math.max(joint.plateA_mm, joint.plateB_mm);
   return thick <= 8 ? 12 : thick <= 12 ? 15 : 21;
 }
 /** Joint added at each end by run-on and run-off tabs. */
@@ -66,7 +76,7 @@ export interface JointPlan {
 /** Lays a joint out in rods and columns of cell edge h, mm. */
 export function buildJoint(joint: JointOptions, h: number): JointPlan {
   const n = Math.round(fineArm(joint) / h);
-  const gapCells = joint.kind === 'corner' ? 0 : Math.round(joint.gap_mm / h);
+  const gapCells = gapInCells(joint, h);
   const gap = gapCells * h;
   const b = new RodBuilder();
   const at = new Map<number, number>();
@@ -79,7 +89,7 @@ export function buildJoint(joint: JointOptions, h: number): JointPlan {
 
   layPlates(joint, h, n, gapCells, put);
   layRoom(joint, h, n, gap, get, put);
-  joinCells(joint, h, b, at, get, gapCells);
+  joinCells(joint, h, n, b, at, get, gapCells);
   layFins(joint, h, n, b, get);
 
   const rods = b.build();

@@ -37,6 +37,7 @@ export function rows(thickness: number, h: number): number[] {
 
 /** Height of the joint's surface over u, as cut. Exact; the mesh uses it at column centres. */
 export function plateHeight(j: JointOptions, gap: number, u: number): number {
+  if (j.kind === 'plate') return 0;
   const away = Math.abs(u) * SQRT2;
   if (u < 0) {
     if (gap > 0 && away <= gap * (1 + 1e-9)) return u;
@@ -45,8 +46,42 @@ export function plateHeight(j: JointOptions, gap: number, u: number): number {
   return Math.abs(u);
 }
 
+/**
+ * Width of the gap in whole cells; a corner and a flat plate have none.
+ */
+export function gapInCells(joint: JointOptions, h: number): number {
+  return joint.kind === 'corner' || joint.kind === 'plate' ? 0 : Math.round(joint.gap_mm / h);
+}
+
+/**
+ * A flat plate lies across the cells' diagonals, w = 0 its face: in every other column the face halves a cell, which is then part
+ * filled, and so may the back. Its back is a staircase whose steps lose heat as the flat face does.
+ */
+function layFlatPlate(joint: JointOptions, h: number, n: number, put: Put): void {
+  const du = h / SQRT2;
+  const deep = Math.ceil(joint.plateA_mm / du) + 1;
+  for (let k = -(n - 1); k <= n - 1; k++) {
+    let rest = 0;
+    for (let sum = -deep - ((deep + k) & 1); sum * du < -1e-9; sum += 2) {
+      const inside = Math.min(0, (sum + 2) * du) - Math.max(-joint.plateA_mm, sum * du);
+      let ofCell = Math.max(0, inside) / (2 * du) + rest;
+      const atFace = (sum + 2) * du > 1e-9;
+      rest = 0;
+      if (!atFace && ofCell < THINNEST_ROW) {
+        // Too little for the time step: it belongs to the cell above.
+        rest = ofCell;
+        continue;
+      }
+      if (Math.abs(ofCell - 1) < 1e-9) ofCell = 1;
+      // Part filled at the face, where metal may come on top; of less area at the back.
+      put((sum + k) / 2, (sum - k) / 2, PART.A, h, atFace ? h : h * ofCell, atFace ? ofCell : 1);
+    }
+  }
+}
+
 /** Where each plate's fine cells lie. Back rows carry what is left of the thickness; tops under the height field are part filled. */
 export function layPlates(joint: JointOptions, h: number, n: number, gapCells: number, put: Put): void {
+  if (joint.kind === 'plate') return layFlatPlate(joint, h, n, put);
   const backA = rows(joint.plateA_mm, h);
   const backB = rows(joint.plateB_mm, h);
   if (joint.kind === 'corner') {
@@ -99,11 +134,13 @@ export function layRoom(joint: JointOptions, h: number, n: number, gap: number, 
 export function joinCells(
   joint: JointOptions,
   h: number,
+  n: number,
   b: RodBuilder,
   at: Map<number, number>,
   get: Get,
   gapCells: number,
 ): void {
+  if (joint.kind === 'plate') return joinFlatPlate(h, n, b, at, get);
   const backA = rows(joint.plateA_mm, h);
   const backB = rows(joint.plateB_mm, h);
   const wideAt = (i: number, j: number): number =>
@@ -123,6 +160,20 @@ export function joinCells(
       else b.join(p, up, 3, wide / ((tall + tallAt(j + 1)) / 2));
     }
     exposeCell(joint, b, p, i, j, wide, tall, get, gapCells);
+  }
+}
+
+function joinFlatPlate(h: number, n: number, b: RodBuilder, at: Map<number, number>, get: Get): void {
+  for (const [code, p] of at) {
+    const { i, j } = cellOf(code);
+    const right = get(i + 1, j);
+    const up = get(i, j + 1);
+    if (right >= 0) b.join(p, right, 1, 1);
+    if (up >= 0) b.join(p, up, 3, 1);
+    if (!b.isPlate(p)) continue;
+    // Two sides of a step stand for the flat length under them. The outermost columns go on in the fins.
+    if (i - j > 1 - n && get(i - 1, j) < 0) b.expose(p, h / SQRT2);
+    if (i - j < n - 1 && get(i, j - 1) < 0) b.expose(p, h / SQRT2);
   }
 }
 

@@ -1,12 +1,18 @@
 /** Defaults and the door: what an attempt may be set to, and what is said when it is not. */
 import { EngineError } from './error.ts';
 
-/** How the two plates stand to each other. */
+/** How the two plates of a fillet stand to each other. */
 export type JointKind = 'tee' | 'lap' | 'corner';
+
+/**
+ * A fillet up a wall, or a bead on one plate that lies flat (PA in ISO 6947): the piece that most published measurements are made on. It is
+ * plate A (plate B and gap are not looked at), and a work angle of 45 degrees is square to it.
+ */
+export type PieceKind = JointKind | 'plate';
 
 /** The pieces as clamped on the bench. */
 export interface JointOptions {
-  kind: JointKind;
+  kind: PieceKind;
   /** Plate A: the through plate of a tee, the back plate of a lap. */
   plateA_mm: number;
   /** Plate B: the standing plate of a tee, the edge plate of a lap (its edge is the fusion face). */
@@ -23,6 +29,11 @@ export interface JointOptions {
   sink_WpmmK: number;
   /** Run-on and run-off tabs: 12 mm more joint at each end; y = 0 stays the bottom of the joint proper. */
   tabs: boolean;
+}
+
+/** Two plates to be joined by a fillet. */
+export interface FilletOptions extends JointOptions {
+  kind: JointKind;
 }
 
 /** Shielding gas by its ISO 14175 group: argon with 18 or 25 % CO2, or CO2 alone. */
@@ -60,7 +71,7 @@ export interface OptionProblem {
 const DEFAULT_SINK_WPMMK = 0.0005;
 
 /** The joint everything starts from: a tee of two plates in light clamps, cold. */
-export function defaultJoint(): JointOptions {
+export function defaultJoint(): FilletOptions {
   return {
     kind: 'tee',
     plateA_mm: 6,
@@ -81,7 +92,7 @@ export function defaultProcess(): ProcessOptions {
 }
 
 /** Default joint and process at the working cell of 0.75 mm. */
-export function defaultOptions(): SimulationOptions {
+export function defaultOptions(): SimulationOptions & { joint: FilletOptions } {
   return { joint: defaultJoint(), process: defaultProcess(), cell_mm: 0.75 };
 }
 
@@ -94,7 +105,7 @@ export type Rule =
 /** What each setting of joint and machine may be. */
 export const RANGES: Record<string, Record<string, Rule>> = {
   joint: {
-    kind: { oneOf: ['tee', 'lap', 'corner'] },
+    kind: { oneOf: ['tee', 'lap', 'corner', 'plate'] },
     plateA_mm: { low: 2, high: 20, unit: 'mm' },
     plateB_mm: { low: 2, high: 20, unit: 'mm' },
     plateWidth_mm: { low: 30, high: 300, unit: 'mm' },
@@ -146,7 +157,7 @@ export function checkOptions(options: unknown): OptionProblem[] {
 }
 
 function checkCellAgainstPlates({ joint, cell_mm }: SimulationOptions, problems: OptionProblem[]): void {
-  const thinner = Math.min(joint.plateA_mm, joint.plateB_mm);
+  const thinner = joint.kind === 'plate' ? joint.plateA_mm : Math.min(joint.plateA_mm, joint.plateB_mm);
   if (cell_mm * CELLS_THROUGH_PLATE < thinner - 1e-9) return;
   // Rounded down, so that what is named is itself allowed.
   const largest = Math.floor((thinner / CELLS_THROUGH_PLATE - 1e-6) * 100) / 100;

@@ -1,5 +1,6 @@
 /** Cuts square to the joint, and the opened root: what a saw, an acid and a hammer would show. */
 import { uOf, yOf } from '../grid/columns.ts';
+import { gapInCells } from '../grid/plates.ts';
 import { PART } from '../grid/rods.ts';
 import type { JointOptions } from '../input/options.ts';
 import { firstCell } from '../kernel/layout.ts';
@@ -145,7 +146,7 @@ export function rootStrip(s: State): RootStrip {
     depthB_mm: new Float64Array(first.length),
     fused: new Uint8Array(first.length),
   };
-  const gapCells = plan.joint.kind === 'corner' ? 0 : Math.round(plan.joint.gap_mm / plan.h);
+  const gapCells = gapInCells(plan.joint, plan.h);
   const into = (i: number, j: number, di: number, dj: number): number[] => {
     const rods: number[] = [];
     for (let n = 0; n < 8; n++) {

@@ -84,7 +84,7 @@ function settlePuddle(s: State, work: PoolWork, label: number, time: number): vo
   const { move } = work;
   carryMetal(s, work, nodes, time / (time + s.cal.relaxation), move);
   if (move.moved > 0) drop(s, work, move.moved, move.heat / move.moved);
-  release(s, work);
+  if (s.plan.joint.kind !== 'plate') release(s, work);
 }
 
 /** Gathers the puddle's columns as nodes, in scan order, with their neighbours, toes and loads. */
@@ -102,6 +102,7 @@ function collect(s: State, work: PoolWork, label: number): void {
       }
   nodes.count = count;
   const head = s.cal.liquidDensity * GRAVITY_MMPS2;
+  const flat = plan.joint.kind === 'plate';
   // Force of the arc: 0.1 I_rms² µN, spread as the arc's heat.
   const rms = s.cal.rmsCurrent * s.current;
   const spread = 1 / (2 * s.arcRadius * s.arcRadius);
@@ -117,7 +118,9 @@ function collect(s: State, work: PoolWork, label: number): void {
     nodes.pair[2 * n + 1] = s.response[i]!;
     nodes.bottom[n] = Math.min(s.bottom[i]!, s.w[i]!);
     // Beyond e^-7 the arc pushes with less than half a pascal; a millimetre of head is 69.
-    nodes.load[n] = head * y + (push > 0 && d2 * spread < 7 ? push * exp(-d2 * spread) : 0);
+    // On a plate lying flat a column's weight goes by its own height, as it stood at the last settling.
+    const rise = flat ? s.w[i]! : y;
+    nodes.load[n] = head * rise + (push > 0 && d2 * spread < 7 ? push * exp(-d2 * spread) : 0);
     for (let side = 0; side < 4; side++) {
       const q = s.near[4 * i + side]!;
       const d = side < 2 ? plan.du : plan.dy;

@@ -1,5 +1,5 @@
 import type { Renderer } from 'pixi.js';
-import type { JointOptions } from '../../engine/index.ts';
+import type { FilletOptions } from '../../engine/index.ts';
 import { metalEnds } from '../core/bench/metal-ends.ts';
 import type { SurfaceFrame } from '../core/bench/surface-frame.ts';
 import type { Camera } from '../core/hand/camera.ts';
@@ -30,7 +30,7 @@ export class JointView {
     return this.picture.heightAt(u_mm, y_mm);
   }
 
-  setCamera(camera: Camera, joint: JointOptions, halfWidth_mm: number): void {
+  setCamera(camera: Camera, joint: FilletOptions, halfWidth_mm: number): void {
     const { low_mm, high_mm } = metalEnds(joint);
     this.picture.setJoint(joint, low_mm, high_mm, halfWidth_mm);
     const { width_px, height_px, scale, originX_px, originY_px } = camera;

@@ -1,7 +1,7 @@
 // The page's policy forbids code made from text, which pixi would otherwise write for its uniforms.
 import 'pixi.js/unsafe-eval';
 import { Application } from 'pixi.js';
-import type { JointOptions, WeaveOptions } from '../../engine/index.ts';
+import type { FilletOptions, WeaveOptions } from '../../engine/index.ts';
 import { metalEnds } from '../core/bench/metal-ends.ts';
 import type { SurfaceFrame } from '../core/bench/surface-frame.ts';
 import { type Camera, fitCamera } from '../core/hand/camera.ts';
@@ -105,7 +105,7 @@ export class Stage {
     return this.filter.fading || this.spatter.flying;
   }
 
-  layOut(width_px: number, height_px: number, joint: JointOptions, fixedScale: number | null): Camera {
+  layOut(width_px: number, height_px: number, joint: FilletOptions, fixedScale: number | null): Camera {
     this.camera = fitCamera({ width_px, height_px, ...metalEnds(joint), fixedScale });
     const half = Math.min(FULL_HALF_WIDTH_MM, (width_px / 2 - BREAK_INSET_PX) / this.camera.scale);
     this.joint.setCamera(this.camera, joint, half);

@@ -62,7 +62,7 @@ function broken(sim: Simulation, plan: JointPlan, { low, high }: Bounds): string
 }
 
 const cases = fc.record({
-  kind: fc.constantFrom('tee' as const, 'lap' as const, 'corner' as const),
+  kind: fc.constantFrom('tee' as const, 'lap' as const, 'corner' as const, 'plate' as const),
   plate: fc.double({ min: 2.5, max: 8, noNaN: true }),
   width: fc.double({ min: 30, max: 90, noNaN: true }),
   gap: fc.constantFrom(0, 0, 1),

@@ -29,7 +29,7 @@ function draw(random: ReturnType<typeof createRandom>): Drawn {
   const one = <T>(list: readonly T[]): T => list[Math.floor(random.next() * list.length)]!;
   const options: SimulationOptions = {
     joint: {
-      kind: one(['tee', 'lap', 'corner'] as const),
+      kind: one(['tee', 'lap', 'corner', 'plate'] as const),
       plateA_mm: within(2, 20),
       plateB_mm: within(2, 20),
       plateWidth_mm: within(30, 300),

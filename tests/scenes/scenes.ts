@@ -122,6 +122,11 @@ export const SCENES: readonly Scene[] = [
   ),
   woven('tee, 1 mm cells, long', { joint: { length_mm: 120 }, cell_mm: 1 }, { travel_mmps: 4 }),
   woven('tee, 0.6 mm cells, short', { joint: { length_mm: 24 }, cell_mm: 0.6 }, { length_mm: 12 }),
+  woven(
+    'bead on a flat plate',
+    { joint: { kind: 'plate', plateA_mm: 8 } },
+    { pattern: 'straight', travel_mmps: 5, shelf_s: 0 },
+  ),
   steered('restart in the crater', {}, restart),
   steered('held until it drops', { process: { volts_V: 21, feed_mpmin: 6 } }, () => held(9, { y_mm: 20 })),
   steered('jump to a cold place', {}, () => [...climb(6, 14, 4), ...climb(30, 34, 2.5)]),

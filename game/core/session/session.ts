@@ -284,7 +284,8 @@ export class Session {
     this.state.problem.value = null;
     this.opening = opening;
     const { recording } = opening;
-    const { joint, process } = recording.simulation;
+    // Files and shelf hold fillets only: both are read by the scoring's schema.
+    const { joint, process } = recording.simulation as AttemptRecording['simulation'];
     const exercise = exerciseOf(recording);
     this.state.exercise.value = exercise
       ? { ...exercise, joint, process }

@@ -1,5 +1,5 @@
 import {
-  type JointOptions,
+  type FilletOptions,
   jointHolds_mm2,
   metalLaid_mm2,
   type ProcessOptions,
@@ -14,7 +14,7 @@ export const CELL_MM = 0.75;
 
 /** A change made in the settings sentence. */
 export interface SetupEdit {
-  joint?: Partial<JointOptions>;
+  joint?: Partial<FilletOptions>;
   process?: Partial<ProcessOptions>;
   hold?: Partial<Exercise['hold']>;
   size_mm?: number;

@@ -1,8 +1,8 @@
-import type { JointOptions } from '../../../engine/index.ts';
+import type { FilletOptions } from '../../../engine/index.ts';
 
 /** A moment of a weld, with all the close view needs to draw it. */
 export interface Still {
-  joint: JointOptions;
+  joint: FilletOptions;
   wire_mm: number;
   nu: number;
   ny: number;

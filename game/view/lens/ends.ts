@@ -1,4 +1,4 @@
-import type { JointOptions } from '../../../engine/index.ts';
+import type { FilletOptions } from '../../../engine/index.ts';
 
 /** Past the standing plate the through plate of a tee goes on this far in the picture, mm. */
 const PAST_MM = 14;
@@ -13,7 +13,7 @@ interface Corner {
  * The sawn end of the joint as triangles in (u, w), mm: both plates as cut, with a hair's gap between them so that the seam shows.
  * a runs out along plate A's face, b along plate B's; u = (a - b)/√2, w = (a + b)/√2.
  */
-export function endTriangles(joint: JointOptions): { places: Float32Array; triangles: Uint32Array } {
+export function endTriangles(joint: FilletOptions): { places: Float32Array; triangles: Uint32Array } {
   const places: number[] = [];
   const triangles: number[] = [];
   for (const outline of outlines(joint)) {
@@ -26,7 +26,7 @@ export function endTriangles(joint: JointOptions): { places: Float32Array; trian
 
 const SEAM_MM = 0.12;
 
-function outlines(joint: JointOptions): Corner[][] {
+function outlines(joint: FilletOptions): Corner[][] {
   const { plateA_mm: tA, plateB_mm: tB, gap_mm: gap, plateWidth_mm: wide } = joint;
   const box = (a0: number, b0: number, a1: number, b1: number): Corner[] => [
     { a: a0, b: b0 },

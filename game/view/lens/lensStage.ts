@@ -1,7 +1,7 @@
 // The page's policy forbids code made from text, which pixi would otherwise write for its uniforms.
 import 'pixi.js/unsafe-eval';
 import { Application } from 'pixi.js';
-import type { JointOptions, WeaveOptions } from '../../../engine/index.ts';
+import type { FilletOptions, WeaveOptions } from '../../../engine/index.ts';
 import { metalEnds } from '../../core/bench/metal-ends.ts';
 import type { SurfaceFrame } from '../../core/bench/surface-frame.ts';
 import { prefersDark } from '../room.ts';
@@ -66,7 +66,7 @@ export class LensStage {
   private width_px = 1;
   private height_px = 1;
   private covered_px = 0;
-  private joint: JointOptions | null = null;
+  private joint: FilletOptions | null = null;
   private low_mm = 0;
   private skin_s = 0;
   private clock_s = 0;
@@ -127,7 +127,7 @@ export class LensStage {
     this.dirty = true;
   }
 
-  setJoint(joint: JointOptions): void {
+  setJoint(joint: FilletOptions): void {
     const { low_mm, high_mm } = metalEnds(joint);
     this.joint = joint;
     this.low_mm = low_mm;

@@ -1,5 +1,5 @@
 import { BufferImageSource, Container, GlProgram, Mesh, MeshGeometry, Shader, UniformGroup } from 'pixi.js';
-import type { JointOptions } from '../../../engine/index.ts';
+import type { FilletOptions } from '../../../engine/index.ts';
 import type { SurfaceFrame } from '../../core/bench/surface-frame.ts';
 import { endTriangles } from './ends.ts';
 import { makeNet, meshFor, type Net } from './net.ts';
@@ -69,7 +69,7 @@ export class LensPicture {
   private endsMesh: Mesh<MeshGeometry, Shader> | null = null;
   private net: Net | null = null;
   private netKey = '';
-  private joint: JointOptions | null = null;
+  private joint: FilletOptions | null = null;
   private half_mm = 0;
 
   constructor() {
@@ -97,7 +97,7 @@ export class LensPicture {
    * @param low_mm,high_mm ends of the metal
    * @param half_mm plates are broken off this far either side, as in a drawing; 0 draws them on to the picture's edge
    */
-  setJoint(joint: JointOptions, low_mm: number, high_mm: number, half_mm = 0): void {
+  setJoint(joint: FilletOptions, low_mm: number, high_mm: number, half_mm = 0): void {
     this.half_mm = half_mm;
     this.joint = joint;
     this.netKey = '';
