@@ -1,7 +1,7 @@
 import { exercises } from '../exercises/ready.ts';
 import type { Advice, AdviceCode, Note, Reason } from '../schema/result.ts';
 import { pathOfText } from '../verdict/motion-path.ts';
-import { type Twin, twinOf } from '../verdict/twins.ts';
+import { type Copy, copyOf } from '../verdict/twins.ts';
 import { said } from '../words/names.ts';
 import { faults } from './faults.ts';
 import { type AttemptName, exerciseMeant, wordsInName } from './file-name.ts';
@@ -161,7 +161,7 @@ function twinsAmong(hands: readonly Entry[]): ToldTwin[][] {
     for (let k = 0; k < n; k++) {
       const other = hands[k]!;
       const same = other.scored.hand === e.scored.hand;
-      const twin = same ? null : twinOf(paths[k]!, paths[n]!);
+      const twin = same ? null : copyOf(paths[k]!, paths[n]!);
       if (!same && twin === null) continue;
       const told = twin === null ? '' : twinSaid(twin);
       twins[n]!.push({ entry: other, told });
@@ -177,7 +177,12 @@ function isCopy(e: Entry, earlier: readonly Entry[], twins: readonly Entry[]): b
   return earlier.some((t) => t.name.trainee !== null);
 }
 
-function twinSaid({ kind, apart_mm, together_s, mirrored, later_s, moved }: Twin): string {
+function twinSaid(twin: Copy): string {
+  if (twin.kind === 'rhythm') {
+    const { alike, swings, stretched } = twin;
+    return ` (long and short swings in the same order, ${said(alike, 2)} of 1 alike over ${swings} of them, in ${said(stretched, 2)} times the time)`;
+  }
+  const { kind, apart_mm, together_s, mirrored, later_s, moved } = twin;
   const how = [
     `${said(apart_mm, 2)} mm apart over ${said(together_s, 0)} s`,
     ...(kind === 'stretch' ? ['a stretch of it'] : []),
