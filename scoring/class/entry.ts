@@ -4,7 +4,7 @@ import { pathOfText } from '../verdict/motion-path.ts';
 import { type Copy, copyOf } from '../verdict/twins.ts';
 import { said } from '../words/names.ts';
 import { faults } from './faults.ts';
-import { type AttemptName, exerciseMeant, wordsInName } from './file-name.ts';
+import { type AttemptName, exerciseMeant, personKey, wordsInName } from './file-name.ts';
 import { exerciseDigest, nameOf, type Scored } from './scored.ts';
 
 /** How many of the latest attempts stand for what somebody does now. */
@@ -132,7 +132,9 @@ function nameTwins(entries: readonly Entry[]): void {
   hands.forEach((e, n) => {
     const twins = found[n]!;
     if (twins.length === 0) return;
-    const people = new Set([e, ...twins.map((t) => t.entry)].map((x) => x.name.trainee).filter((x) => x !== null));
+    const people = new Set(
+      [e, ...twins.map((t) => t.entry)].map((x) => personKey(x.name.trainee)).filter((x) => x !== null),
+    );
     const files = twins.map((t) => `${t.entry.file}${t.told}`).join(', ');
     const earlier = twins.filter((t) => hands.indexOf(t.entry) < n);
     if (people.size > 1) e.notCounted.push(`the same motion as ${files}`);
