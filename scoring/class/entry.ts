@@ -54,7 +54,7 @@ export function compare(a: string, b: string): number {
 }
 
 /** Reasons that speak of the file and not of the hand. */
-const OF_THE_FILE: ReadonlySet<Reason['code']> = new Set([
+export const OF_THE_FILE: ReadonlySet<Reason['code']> = new Set([
   'recording-edited',
   'header-edited',
   'state-differs',
@@ -63,7 +63,7 @@ const OF_THE_FILE: ReadonlySet<Reason['code']> = new Set([
   'exercise-too-little',
 ]);
 /** Notes that say the same: such a file is practice. */
-const PRACTICE: ReadonlySet<Note['code']> = new Set([
+export const PRACTICE: ReadonlySet<Note['code']> = new Set([
   'robot-left-in-origin',
   'unmeasured-varies',
   'no-check-number',
@@ -165,7 +165,7 @@ function twinsAmong(hands: readonly Entry[]): ToldTwin[][] {
       const same = other.scored.hand === e.scored.hand;
       const twin = same ? null : copyOf(paths[k]!, paths[n]!);
       if (!same && twin === null) continue;
-      const told = twin === null ? '' : twinSaid(twin);
+      const told = twin === null ? '' : copySaid(twin);
       twins[n]!.push({ entry: other, told });
       twins[k]!.push({ entry: e, told });
     }
@@ -179,7 +179,8 @@ function isCopy(e: Entry, earlier: readonly Entry[], twins: readonly Entry[]): b
   return earlier.some((t) => t.name.trainee !== null);
 }
 
-function twinSaid(twin: Copy): string {
+/** How one motion is another's, in brackets after whose it is. */
+export function copySaid(twin: Copy): string {
   if (twin.kind === 'rhythm') {
     const { alike, swings, stretched } = twin;
     return ` (long and short swings in the same order, ${said(alike, 2)} of 1 alike over ${swings} of them, in ${said(stretched, 2)} times the time)`;
