@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { linkSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { linkSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, truncateSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createRandom } from '../../engine/index.ts';
@@ -54,7 +54,10 @@ const ODD: Record<
     bytes: HONEST,
   },
   'a sparse file of 4 GB': {
-    make: (f) => execFileSync('truncate', ['-s', '4G', join(f, 'sparse.json')]),
+    make: (f) => {
+      writeFileSync(join(f, 'sparse.json'), '');
+      truncateSync(join(f, 'sparse.json'), 4 * 2 ** 30);
+    },
     name: 'sparse.json',
     bytes: null,
   },

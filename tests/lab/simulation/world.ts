@@ -30,7 +30,7 @@ export class Process {
 }
 
 /** The process is no more: whatever it was at ends here. */
-export class Died extends Error {}
+class Died extends Error {}
 
 /** Machine, disk, clock and database under a schedule: every await of the code on trial goes through `gate`, in the order the schedule chooses, and may fail there. */
 export class World {
