@@ -2,7 +2,14 @@
 
 export { type Attempt, attemptOf } from './attempt/attempt.ts';
 export { Trace } from './attempt/trace.ts';
-export { checkWork, MOST_WORK_S } from './attempt/work.ts';
+export {
+  checkWork,
+  MOST_WORK_S,
+  type MuchWork,
+  workOver,
+  workSaid,
+  workTimeSaid,
+} from './attempt/work.ts';
 export { type Entry, LATEST, type TraineeRow } from './class/entry.ts';
 export { faultName } from './class/faults.ts';
 export { type AttemptName, attemptFileName, personSaid, readAttemptName, wordsInName } from './class/file-name.ts';

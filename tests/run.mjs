@@ -14,6 +14,7 @@ const CHROMIUMS = [
   'C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe',
 ];
 const FIREFOXES = ['/usr/bin/firefox-esr', '/usr/bin/firefox', '/Applications/Firefox.app/Contents/MacOS/firefox'];
+const WEBKITS = ['x86_64-linux-gnu', 'aarch64-linux-gnu'].map((abi) => `/usr/lib/${abi}/webkit2gtk-4.1/MiniBrowser`);
 const INITDBS = [18, 17, 16, 15, 14].map((version) => `/usr/lib/postgresql/${version}/bin/initdb`);
 /** A stage that takes longer has hung: all of them together stay under forty minutes. */
 const LONGEST_STAGE_MS = 25 * 60_000;
@@ -144,16 +145,20 @@ const [built] = slowOnly
 if (built && !slowOnly) await suite('browser', inBrowser, { CHROME_PATH: chromium });
 if (slowOnly || process.argv.includes('--slow')) {
   const firefox = await ensureProgram('FIREFOX_PATH', FIREFOXES, 'firefox-esr');
+  const webkit = await ensureProgram('WEBKIT_PATH', WEBKITS, 'webkit2gtk-driver');
+  // WebKit wants a screen; found by its name there.
+  await ensureProgram('XVFB_RUN_PATH', ['/usr/bin/xvfb-run'], 'xvfb');
   const initdb = await ensureProgram('INITDB_PATH', INITDBS, 'postgresql');
   if (built) await suite('slow, in the browser', inBrowser, { CHROME_PATH: chromium, TEST_SHARE: 'whole' });
   await suite('slow, lab on the embedded database', ['--config', inSlow, join('tests', 'lab')], {
     LAB_STORE: 'embedded',
   });
-  // Without them the tests of Firefox and of PostgreSQL fail and say so: what was not tested is never passed over.
+  // Without them the tests of Firefox, WebKit and PostgreSQL fail and say so: what was not tested is never passed over.
   await suite('slow', ['--config', inSlow], {
     CHROME_PATH: chromium,
     ...(initdb ? { INITDB_PATH: initdb } : {}),
     ...(firefox ? { FIREFOX_PATH: firefox } : {}),
+    ...(webkit ? { WEBKIT_PATH: webkit } : {}),
   });
 }
 process.stdout.write(`${passed} passed, ${failed} failed\n`);

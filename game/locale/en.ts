@@ -1,5 +1,5 @@
 import type { GasName, Recording, WeaveOptions } from '../../engine/index.ts';
-import type { Line, Result, Verdict } from '../../scoring/index.ts';
+import { type Line, type Result, type Verdict, workSaid, workTimeSaid } from '../../scoring/index.ts';
 import type { PictureProblem, Problem, Refusal } from '../core/session/problem.ts';
 import type { Announcement, Notice } from '../core/session/state.ts';
 import { desk } from './desk.ts';
@@ -323,6 +323,9 @@ export const en = {
   problems: {
     title: 'That did not work',
     close: 'Close',
+    goOn: 'Open it all the same',
+    muchWork: (file: string | null, work: string, most: string) =>
+      `${file ?? 'The kept attempt'}: found ${work}; opened without asking are those of at most ${most}. Nothing has been welded. Opened all the same, this page is busy with it for about that long.`,
     couponNotKept:
       'This browser would not keep the coupon (private window, or no space left). Save the marks as a file.',
     notKept: 'This browser would not keep the attempt (private window, or no space left). Save it as a file.',
@@ -374,6 +377,8 @@ function sayProblem(problem: Problem): string {
       return problem.error.message;
     case 'file-too-large':
       return p.tooLarge(problem.file, problem.bytes, problem.most_bytes);
+    case 'much-work':
+      return p.muchWork(problem.file, workSaid(problem.work), workTimeSaid(problem.most_s));
     case 'other-kind':
       return p.otherKind(problem.file, problem.kind);
     case 'spoilt-link':

@@ -1,10 +1,10 @@
 import { exercises } from '../exercises/ready.ts';
 import type { Advice, AdviceCode, Note, Reason } from '../schema/result.ts';
 import { pathOfText } from '../verdict/motion-path.ts';
-import { type Twin, twinOf } from '../verdict/twins.ts';
+import { type Copy, copyOf } from '../verdict/twins.ts';
 import { said } from '../words/names.ts';
 import { faults } from './faults.ts';
-import { type AttemptName, exerciseMeant, wordsInName } from './file-name.ts';
+import { type AttemptName, exerciseMeant, personKey, wordsInName } from './file-name.ts';
 import { exerciseDigest, nameOf, type Scored } from './scored.ts';
 
 /** How many of the latest attempts stand for what somebody does now. */
@@ -54,7 +54,7 @@ export function compare(a: string, b: string): number {
 }
 
 /** Reasons that speak of the file and not of the hand. */
-const OF_THE_FILE: ReadonlySet<Reason['code']> = new Set([
+export const OF_THE_FILE: ReadonlySet<Reason['code']> = new Set([
   'recording-edited',
   'header-edited',
   'state-differs',
@@ -63,7 +63,7 @@ const OF_THE_FILE: ReadonlySet<Reason['code']> = new Set([
   'exercise-too-little',
 ]);
 /** Notes that say the same: such a file is practice. */
-const PRACTICE: ReadonlySet<Note['code']> = new Set([
+export const PRACTICE: ReadonlySet<Note['code']> = new Set([
   'robot-left-in-origin',
   'unmeasured-varies',
   'no-check-number',
@@ -132,7 +132,9 @@ function nameTwins(entries: readonly Entry[]): void {
   hands.forEach((e, n) => {
     const twins = found[n]!;
     if (twins.length === 0) return;
-    const people = new Set([e, ...twins.map((t) => t.entry)].map((x) => x.name.trainee).filter((x) => x !== null));
+    const people = new Set(
+      [e, ...twins.map((t) => t.entry)].map((x) => personKey(x.name.trainee)).filter((x) => x !== null),
+    );
     const files = twins.map((t) => `${t.entry.file}${t.told}`).join(', ');
     const earlier = twins.filter((t) => hands.indexOf(t.entry) < n);
     if (people.size > 1) e.notCounted.push(`the same motion as ${files}`);
@@ -161,9 +163,9 @@ function twinsAmong(hands: readonly Entry[]): ToldTwin[][] {
     for (let k = 0; k < n; k++) {
       const other = hands[k]!;
       const same = other.scored.hand === e.scored.hand;
-      const twin = same ? null : twinOf(paths[k]!, paths[n]!);
+      const twin = same ? null : copyOf(paths[k]!, paths[n]!);
       if (!same && twin === null) continue;
-      const told = twin === null ? '' : twinSaid(twin);
+      const told = twin === null ? '' : copySaid(twin);
       twins[n]!.push({ entry: other, told });
       twins[k]!.push({ entry: e, told });
     }
@@ -177,7 +179,13 @@ function isCopy(e: Entry, earlier: readonly Entry[], twins: readonly Entry[]): b
   return earlier.some((t) => t.name.trainee !== null);
 }
 
-function twinSaid({ kind, apart_mm, together_s, mirrored, later_s, moved }: Twin): string {
+/** How one motion is another's, in brackets after whose it is. */
+export function copySaid(twin: Copy): string {
+  if (twin.kind === 'rhythm') {
+    const { alike, swings, stretched } = twin;
+    return ` (long and short swings in the same order, ${said(alike, 2)} of 1 alike over ${swings} of them, in ${said(stretched, 2)} times the time)`;
+  }
+  const { kind, apart_mm, together_s, mirrored, later_s, moved } = twin;
   const how = [
     `${said(apart_mm, 2)} mm apart over ${said(together_s, 0)} s`,
     ...(kind === 'stretch' ? ['a stretch of it'] : []),

@@ -77,6 +77,19 @@ export function wordsInName(text: string): string | null {
   return WORDS.test(most) ? most : null;
 }
 
+/** The same for one person however the name is written: INES-CALDER and ines-calder. */
+export function personKey(trainee: string | null): string | null {
+  return trainee === null ? null : (wordsInName(trainee) ?? trainee);
+}
+
+/** Alphabets with letters that look like those of another one. */
+const ALIKE = [/\p{Script=Latin}/u, /\p{Script=Cyrillic}/u, /\p{Script=Greek}/u, /\p{Script=Armenian}/u];
+
+/** Whether a word of a name has letters of two alphabets, as no name has that was typed on one keyboard. */
+export function mixesAlphabets(name: string): boolean {
+  return name.split(/[-.'’ ]/).some((word) => ALIKE.filter((letters) => letters.test(word)).length > 1);
+}
+
 /** "ines-calder" as said: "Ines Calder". */
 export function personSaid(trainee: string): string {
   return trainee

@@ -2,7 +2,7 @@ import { median, spread } from '../measures/statistics.ts';
 import type { AdviceCode } from '../schema/result.ts';
 import { byTime, compare, type Entry, entriesOf, LATEST, type TraineeRow } from './entry.ts';
 import { kindOrder } from './faults.ts';
-import { personSaid } from './file-name.ts';
+import { mixesAlphabets, personKey, personSaid } from './file-name.ts';
 import { type First, firstThree } from './first-three.ts';
 import type { BadFile, Scored } from './scored.ts';
 
@@ -65,7 +65,11 @@ export function classSheet(
 function rowsOf(entries: readonly Entry[]): TraineeRow[] {
   const groups = new Map<string, Entry[]>();
   for (const e of entries) {
-    const key = JSON.stringify([e.name.trainee, e.scored.result.exercise?.name ?? null, e.scored.result.device.kind]);
+    const key = JSON.stringify([
+      personKey(e.name.trainee),
+      e.scored.result.exercise?.name ?? null,
+      e.scored.result.device.kind,
+    ]);
     groups.set(key, [...(groups.get(key) ?? []), e]);
   }
   return [...groups.values()].map(rowOf).sort(byName);
@@ -129,13 +133,18 @@ function commonOfClass(rows: readonly TraineeRow[]): ClassSheet['commonFault'] {
 
 function notesOf(rows: readonly TraineeRow[], entries: readonly Entry[]): string[] {
   const notes: string[] = [];
-  const inTable = new Set(rows.map((r) => r.trainee));
+  const inTable = new Set(rows.map((r) => personKey(r.latest.name.trainee)));
   const without = new Set(
-    entries
-      .flatMap(({ name }) => (name.trainee === null ? [] : [personSaid(name.trainee)]))
-      .filter((t) => !inTable.has(t)),
+    entries.flatMap(({ name: { trainee } }) =>
+      trainee === null || inTable.has(personKey(trainee)) ? [] : [personSaid(trainee)],
+    ),
   );
   if (without.size > 0) notes.push(`Nothing that counts from ${[...without].sort().join(', ')}.`);
+  const mixed = [...new Set(entries.flatMap(({ name }) => name.trainee ?? []))].filter(mixesAlphabets).sort();
+  if (mixed.length > 0)
+    notes.push(
+      `Letters of two alphabets in one name, which can look like somebody else's: ${mixed.map(personSaid).join(', ')}.`,
+    );
   const devices = [...new Set(rows.map((r) => r.device))].sort();
   if (devices.length > 1) {
     notes.push(

@@ -21,6 +21,8 @@ export interface SpoiltFile {
 export class AttemptFiles {
   readonly #root: string;
   readonly #disk: Disk;
+  /** Folders whose own names this process knows to be on the disk. */
+  readonly #named = new Set<string>();
 
   constructor(root: string, disk: Disk) {
     this.#root = root;
@@ -110,15 +112,24 @@ export class AttemptFiles {
   async #keepByDigest(kind: Kind, digest: string, bytes: Uint8Array): Promise<void> {
     if ((await this.#readByDigest(kind, digest)) === null) await this.#put(kind, digest, bytes);
     // There already, but perhaps by a process that died before its name was on the disk.
-    else await this.#disk.syncFolder(this.#folder(kind, digest));
+    else {
+      await this.#syncNameOf(kind, this.#folder(kind, digest));
+      await this.#disk.syncFolder(this.#folder(kind, digest));
+    }
+  }
+
+  /** A folder that is there may have been made by a process that died, or met a fault, before its name was on the disk. */
+  async #syncNameOf(kind: Kind, folder: string): Promise<void> {
+    if (this.#named.has(folder)) return;
+    await this.#disk.syncFolder(join(this.#root, kind));
+    await this.#disk.syncFolder(this.#root);
+    this.#named.add(folder);
   }
 
   async #put(kind: Kind, name: string, bytes: Uint8Array): Promise<void> {
     const folder = this.#folder(kind, name);
-    if (await this.#disk.makeFolder(folder)) {
-      await this.#disk.syncFolder(join(this.#root, kind));
-      await this.#disk.syncFolder(this.#root);
-    }
+    await this.#disk.makeFolder(folder);
+    await this.#syncNameOf(kind, folder);
     const part = join(folder, `.${name}.${randomBytes(6).toString('hex')}.part`);
     try {
       await this.#disk.write(part, bytes);

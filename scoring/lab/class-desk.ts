@@ -6,6 +6,7 @@ import { type Evidence, evidenceOf, type Twin } from './evidence.ts';
 import type { JudgeCopy, Versions } from './judge.ts';
 import { type Mark, type MarkedAttempt, markOf } from './marks.ts';
 import { nameKey } from './names.ts';
+import { against, type Moved, type NearTwin, NearTwins } from './near-twins.ts';
 import type { Db } from './store.ts';
 import { assignments, classes, judges, overrides, scores, submissions, teaches, trainees } from './tables.ts';
 
@@ -65,6 +66,9 @@ export interface Handed {
     scored: Date;
   } | null;
 }
+
+/** What this process knows of which hand is nearly which. */
+const nearTwins = new NearTwins();
 
 /**
  * One class and nothing else: every question it answers carries the class in its condition, so that no id from another class finds
@@ -213,7 +217,35 @@ export class ClassDesk {
     return row ?? { handed: 0, scored: 0 };
   }
 
-  /** Other submissions of this class with the same hand. Pose equality; the one place where a search for near twins goes in. */
+  /** Scored submissions of an assignment as far as their motion goes. */
+  async #movedAt(assignmentId: string): Promise<Moved[]> {
+    const rows = await this.db
+      .select({
+        id: submissions.id,
+        trainee: { id: trainees.id, name: trainees.name },
+        number: submissions.number,
+        received: submissions.received,
+        hand: scores.hand,
+        motion: scores.motion,
+      })
+      .from(submissions)
+      .innerJoin(assignments, eq(assignments.id, submissions.assignmentId))
+      .innerJoin(trainees, eq(trainees.id, submissions.traineeId))
+      .innerJoin(scores, this.#scoreOf())
+      .where(and(eq(submissions.classId, this.id), eq(submissions.assignmentId, assignmentId)))
+      .orderBy(asc(submissions.received), asc(submissions.id));
+    return rows.flatMap(({ hand, motion, ...row }) =>
+      hand === null || motion === null ? [] : [{ ...row, hand, motion }],
+    );
+  }
+
+  /** Near twins of a submission among those handed in for the same assignment, as far as they speak against it. */
+  async #nearTwinsOf(submissionId: string, moved: readonly Moved[]): Promise<NearTwin[]> {
+    const one = moved.find((m) => m.id === submissionId);
+    return one === undefined ? [] : against(one, await nearTwins.of(one, moved));
+  }
+
+  /** Other submissions of this class with the same hand, pose for pose. */
   async twinsOf(hand: string, submissionIdOfOwn: string): Promise<Twin[]> {
     return this.db
       .selectDistinct({ id: submissions.id, trainee: trainees.name, number: submissions.number })
@@ -236,8 +268,8 @@ export class ClassDesk {
     return new Set(rows.map((r) => r.hand).filter((h) => h !== null));
   }
 
-  /** A submission with everything that speaks for or against it. */
-  async evidence(h: Handed): Promise<Evidence[]> {
+  /** Everything that speaks for or against a submission. @param moved the motions of its assignment, where they are at hand */
+  async evidence(h: Handed, moved?: readonly Moved[]): Promise<Evidence[]> {
     const hand = h.score?.hand ?? null;
     return evidenceOf({
       result: h.score?.result ?? null,
@@ -245,6 +277,7 @@ export class ClassDesk {
       number: h.submission.number,
       mostAttempts: h.assignment.mostAttempts,
       twins: hand === null ? [] : await this.twinsOf(hand, h.submission.id),
+      nearTwins: await this.#nearTwinsOf(h.submission.id, moved ?? (await this.#movedAt(h.assignment.id))),
     });
   }
 
@@ -256,17 +289,19 @@ export class ClassDesk {
       this.sharedHands(),
       this.overrides(assignment.id),
     ]);
+    const moved = await this.#movedAt(assignment.id);
     const attempts = new Map<string, MarkedAttempt[]>();
     for (const h of handed) {
       const evidence =
         h.score?.hand != null && shared.has(h.score.hand)
-          ? await this.evidence(h)
+          ? await this.evidence(h, moved)
           : evidenceOf({
               result: h.score?.result ?? null,
               late: h.submission.late,
               number: h.submission.number,
               mostAttempts: assignment.mostAttempts,
               twins: [],
+              nearTwins: await this.#nearTwinsOf(h.submission.id, moved),
             });
       const mine = attempts.get(h.trainee.id) ?? [];
       mine.push({ number: h.submission.number, score: h.score?.result?.score ?? null, evidence });

@@ -1,4 +1,6 @@
 import type { Result } from '../index.ts';
+import { copySaid, OF_THE_FILE } from '../node/index.ts';
+import type { NearTwin } from './near-twins.ts';
 
 /** A fact about an attempt that an instructor should know before believing it. Said with what shows it; it never changes a verdict. */
 export interface Evidence {
@@ -20,16 +22,11 @@ export interface EvidenceQuestion {
   number: number;
   mostAttempts: number | null;
   twins: readonly Twin[];
+  nearTwins: readonly NearTwin[];
 }
 
-/** Reasons of a result that speak of the file and not of the weld. */
-const OF_THE_FILE = new Set([
-  'recording-edited',
-  'exercise-edited',
-  'settings-edited',
-  'aids-in-test',
-  'machine-too-slow',
-]);
+/** Reasons that speak of how it was welded and not of the weld. */
+const OF_THE_HOUR = new Set(['aids-in-test', 'machine-too-slow']);
 
 export function evidenceOf(q: EvidenceQuestion): Evidence[] {
   const found: Evidence[] = [];
@@ -44,7 +41,12 @@ export function evidenceOf(q: EvidenceQuestion): Evidence[] {
     const others = q.twins.map((t) => `${t.trainee} (attempt ${t.number})`).join(', ');
     found.push({ code: 'twin', text: `The same hand, pose for pose, as ${others}.` });
   }
-  for (const { code, text } of q.result?.reasons ?? []) if (OF_THE_FILE.has(code)) found.push({ code, text });
+  if (q.nearTwins.length > 0) {
+    const others = q.nearTwins.map(({ of, copy }) => `${of.trainee.name} (attempt ${of.number})${copySaid(copy)}`);
+    found.push({ code: 'near-twin', text: `Nearly the same motion as ${others.join(', ')}.` });
+  }
+  for (const { code, text } of q.result?.reasons ?? [])
+    if (OF_THE_FILE.has(code) || OF_THE_HOUR.has(code)) found.push({ code, text });
   for (const { code, text } of q.result?.notes ?? []) found.push({ code, text });
   return found;
 }

@@ -1,3 +1,4 @@
+import { OF_THE_FILE, PRACTICE } from '../node/index.ts';
 import type { Evidence } from './evidence.ts';
 import type { MarksRule } from './marks-rule.ts';
 
@@ -19,16 +20,17 @@ export interface Mark {
   leftOut: { number: number; why: string }[];
 }
 
-/** Facts that keep an attempt out of the mark until an instructor says otherwise. */
-const KEEPS_OUT = new Set([
-  'late',
-  'beyond-attempts',
-  'twin',
-  'robot',
-  'origin-device-mismatch',
-  'recording-edited',
-  'settings-edited',
-]);
+/**
+ * Facts that keep an attempt out of the mark until an instructor says otherwise: the class sheet's, and the lab's own. Another engine is none of them: here
+ * everything is welded again with the lab's own, after each upgrade too.
+ */
+const KEEPS_OUT: ReadonlySet<string> = new Set(
+  [
+    ...['late', 'beyond-attempts', 'twin', 'near-twin', 'robot', 'origin-device-mismatch'],
+    ...OF_THE_FILE,
+    ...PRACTICE,
+  ].filter((code) => code !== 'engine-differs'),
+);
 
 /** The mark by a rule. What is left out is named; an instructor can set another mark beside it with a reason. */
 export function markOf(rule: MarksRule, attempts: readonly MarkedAttempt[]): Mark {

@@ -50,6 +50,9 @@ export async function submit(db: Db, files: AttemptFiles, u: Upload): Promise<Su
     if (trainee === undefined || klass === undefined) throw notThere('assignmentId');
     const [before] = await tx.select().from(submissions).where(eq(submissions.id, id));
     if (before !== undefined) {
+      // The row may have been put back from a receipt whose name had not reached the disk when its process died: acknowledged is what is durable now.
+      const { bytes, received, number, late } = before;
+      await files.keepReceipt(receiptOf({ attempt, bytes, received, number, late, klass, trainee, assignment }));
       return { id, number: before.number, late: before.late, judge: assignment.judge, fresh: false };
     }
     const mine = and(eq(submissions.assignmentId, assignment.id), eq(submissions.traineeId, trainee.id));

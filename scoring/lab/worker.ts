@@ -26,6 +26,8 @@ export interface WorkerParts {
   /** An attempt's bytes; null where there is none. */
   readAttempt(digest: string): Promise<Uint8Array | null>;
   ears: WorkerEars;
+  /** How often an idle worker looks for jobs; left out: twice a second. */
+  look_ms?: number;
 }
 
 /** Takes jobs from the queue and scores them, as many at once as it has threads, until it is stopped. */
@@ -72,7 +74,7 @@ export class Worker {
   }
 
   async #work(): Promise<void> {
-    const { queue, scorer, ears } = this.#parts;
+    const { queue, scorer, ears, look_ms = LOOK_MS } = this.#parts;
     while (!this.#over) {
       this.#nudge = new AbortController();
       let taken: TakenJob[] = [];
@@ -89,7 +91,7 @@ export class Worker {
         });
         this.#busy.add(doing);
       }
-      if (taken.length === 0) await this.#rest(LOOK_MS, this.#nudge.signal);
+      if (taken.length === 0) await this.#rest(look_ms, this.#nudge.signal);
     }
   }
 

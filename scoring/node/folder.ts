@@ -58,6 +58,11 @@ export function readInFolder(folder: string, name: string): Uint8Array {
     root = realpathSync(folder);
     real = realpathSync(path);
   } catch (cause) {
+    // The name was listed, so it is there; what of it was no UTF-8 has been lost on the way.
+    if (name.includes('\ufffd') && (cause as NodeJS.ErrnoException).code === 'ENOENT')
+      throw new InputError(name, [
+        { path: '', found: 'a file name that is not written in UTF-8', allowed: 'a name in UTF-8; rename the file' },
+      ]);
     throw new InputError(name, [{ path: '', found: whyNot(cause), allowed: 'a file that can be read' }]);
   }
   if (!real.startsWith(root.endsWith(sep) ? root : root + sep)) {

@@ -75,6 +75,8 @@ function allowedBy(issue: z.core.$ZodIssue): string {
     case 'invalid_value':
       return issue.values.map((v) => JSON.stringify(v)).join(', ');
     case 'invalid_format':
+      // The pattern knows how long each month is; nobody reads that out of it.
+      if (issue.format === 'datetime') return 'a day and time that there is, such as 2026-03-14T09:30:00Z (ISO 8601)';
       return issue.pattern ? `text matching ${issue.pattern}` : `text in the form ${issue.format}`;
     case 'not_multiple_of':
       return `a multiple of ${issue.divisor}`;

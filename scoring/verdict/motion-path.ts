@@ -1,3 +1,5 @@
+import { type Rhythm, rhythmOf } from './rhythm.ts';
+
 /** A hand's motion as numbers that two files can be compared by: aim across and up the joint while the trigger is down, 20 times a second. */
 
 /** Poses as a recording keeps them: whole hundredths of a millimetre, one each 1/100 s. */
@@ -16,6 +18,8 @@ export interface MotionPath {
   sumY: Float64Array;
   /** Times at which the aim crossed the middle of its own weave, s of trigger time. */
   crossings: Float32Array;
+  /** Which of its swings are long and which short; see rhythm.ts. */
+  rhythm: Rhythm;
 }
 
 const EVERY = 5;
@@ -50,23 +54,49 @@ export function pathOfText(text: string): MotionPath {
   return withCrossings(numbers.slice(0, half), numbers.slice(half));
 }
 
-/** The last change of sign before the aim was clearly on the other side is the crossing, placed between two samples. */
 function withCrossings(u: Int16Array, y: Int16Array): MotionPath {
   let sum = 0;
   for (const value of u) sum += value;
   const middle = u.length === 0 ? 0 : sum / u.length;
+  const crossings = crossingsOf(u, () => middle);
+  return {
+    u,
+    y,
+    sumU: sumsOf(u),
+    sumY: sumsOf(y),
+    crossings: Float32Array.from(crossings),
+    rhythm: rhythmOf(crossingsOf(u, lineThrough(u))),
+  };
+}
+
+/** The last change of sign before the aim was clearly on the other side is the crossing, placed between two samples. */
+function crossingsOf(u: Int16Array, middle: (n: number) => number): number[] {
   const times: number[] = [];
   let changed = 0;
   let side = 0;
   for (let n = 1; n < u.length; n++) {
-    const before = u[n - 1]! - middle;
-    const now = u[n]! - middle;
+    const before = u[n - 1]! - middle(n - 1);
+    const now = u[n]! - middle(n);
     if (now !== 0 && Math.sign(now) !== Math.sign(before)) changed = (n - 1 + before / (before - now)) / PATH_RATE;
     if (Math.abs(now) <= LEAST_SWING || Math.sign(now) === side) continue;
     if (side !== 0) times.push(changed);
     side = Math.sign(now);
   }
-  return { u, y, sumU: sumsOf(u), sumY: sumsOf(y), crossings: Float32Array.from(times) };
+  return times;
+}
+
+/** Where a weave that wanders evenly to one side has its middle: the straight line closest to it. */
+function lineThrough(u: Int16Array): (n: number) => number {
+  const centre = (u.length - 1) / 2;
+  let [sum, slope, spread] = [0, 0, 0];
+  for (let n = 0; n < u.length; n++) {
+    sum += u[n]!;
+    slope += (n - centre) * u[n]!;
+    spread += (n - centre) * (n - centre);
+  }
+  const mean = u.length === 0 ? 0 : sum / u.length;
+  const each = spread === 0 ? 0 : slope / spread;
+  return (n) => mean + each * (n - centre);
 }
 
 function sumsOf(values: Int16Array): Float64Array {

@@ -1,9 +1,10 @@
 /**
  * Near-twins: is one hand's motion another one's, shifted in place or time, mirrored, a little noise added, or with a stretch of it spliced in?
- * By distance between the two, not by equality of the files. What no distance shows is said in scoring/README.md: motion stretched in
- * time, or a stranger's own hand.
+ * By distance between the two, not by equality of the files; stretched in time, widened or drifting, by its rhythm. What neither shows is said in
+ * scoring/README.md: both at once with noise, or a stranger's own hand.
  */
 import { type MotionPath, PATH_RATE } from './motion-path.ts';
+import { type SameRhythm, sameRhythm } from './rhythm.ts';
 
 export interface Twin {
   kind: 'whole' | 'stretch';
@@ -17,6 +18,9 @@ export interface Twin {
   /** Its place minus this one's, mm. */
   moved: { u_mm: number; y_mm: number };
 }
+
+/** Two files with one motion: by its places, or by its rhythm alone where the places were changed. */
+export type Copy = Twin | SameRhythm;
 
 /**
  * Two goes of one steady hand at one weave differ by several tenths of a millimetre in place and drift apart in time within a few cycles
@@ -35,7 +39,12 @@ const RUN = 8;
 const PER_MM = 100;
 const ALIKE_S = 0.03;
 
-/** The closest way in which `b` is `a`'s motion; null where it is not. */
+/** In what way `b` is `a`'s motion or was made from it; null where it is not. */
+export function copyOf(a: MotionPath, b: MotionPath): Copy | null {
+  return twinOf(a, b) ?? sameRhythm(a.rhythm, b.rhythm);
+}
+
+/** The closest way in which the places of `b` are `a`'s; null where they are not. */
 export function twinOf(a: MotionPath, b: MotionPath): Twin | null {
   return wholeTwin(a, b) ?? stretchTwin(a, b);
 }

@@ -22,11 +22,28 @@ const COPIES: Record<string, (poses: Pose[], by: () => number, other: Pose[]) =>
   'cut short': (poses, by) => poses.slice(Math.floor(150 * by()), poses.length - Math.floor(400 * by())),
   'with noise': (poses, by) =>
     poses.map((p) => ({ ...p, u_mm: p.u_mm + 0.3 * (by() - 0.5), y_mm: p.y_mm + 0.3 * (by() - 0.5) })),
+  'stretched in time': (poses, by) => inTime(poses, 0.85 + 0.4 * by()),
+  'stretched and mirrored': (poses, by) => inTime(poses, 1.05 + 0.2 * by()).map((p) => ({ ...p, u_mm: -p.u_mm })),
+  'widened and drifting': (poses, by) => {
+    const [wider, drift] = [1.1 + 0.2 * by(), 2 * by() - 1];
+    return poses.map((p, i) => ({ ...p, u_mm: wider * p.u_mm + (drift * i) / poses.length }));
+  },
   spliced: (poses, by, other) => {
     const from = Math.floor(200 + 400 * by());
     return [...other.slice(0, from), ...poses.slice(from, from + 1200), ...other.slice(from + 1200)];
   },
 };
+/** At another tempo, the places between two poses put in between. */
+function inTime(poses: readonly Pose[], by: number): Pose[] {
+  return Array.from({ length: Math.floor((poses.length - 1) * by) }, (_, i) => {
+    const at = i / by;
+    const a = poses[Math.floor(at)]!;
+    const b = poses[Math.floor(at) + 1]!;
+    const share = at - Math.floor(at);
+    return { ...a, u_mm: a.u_mm + share * (b.u_mm - a.u_mm), y_mm: a.y_mm + share * (b.y_mm - a.y_mm) };
+  });
+}
+
 const NAMES = Object.keys(COPIES);
 
 let row: Scored | null = null;
@@ -53,7 +70,7 @@ function rowOf(who: string, poses: readonly Pose[], n: number): Scored {
 /** Somebody's motion handed in under another name is found; other hands at the same weave are not. */
 export const copies: Attack = {
   name: "another's motion",
-  says: "a hand's motion as it is, moved, mirrored, later, cut short, with noise of 0.15 mm or 12 s of it spliced into another hand, under a second name; neither counts, while a third hand at the same weave does",
+  says: "a hand's motion as it is, moved, mirrored, later, cut short, with noise of 0.15 mm, stretched in time, widened and made to drift, or 12 s of it spliced into another hand, under a second name; neither counts, while a third hand at the same weave does",
   share: 18,
   whole: 30 * NAMES.length,
   tries: (n): Try => {

@@ -85,6 +85,24 @@ describe('attempt files', () => {
     expect(log).toEqual(['names synced 2']);
   });
 
+  it('sync the name of a folder that an earlier upload left without it', async () => {
+    const place = join(root, 'f');
+    let broken = true;
+    const synced: string[] = [];
+    const disk: Disk = {
+      ...realDisk,
+      syncFolder: async (path) => {
+        if (broken) throw Object.assign(new Error('an earlier fault'), { code: 'EIO' });
+        await realDisk.syncFolder(path);
+        synced.push(path.slice(place.length));
+      },
+    };
+    await expect(new AttemptFiles(place, disk).keepAttempt(bytes)).rejects.toThrow('an earlier fault');
+    broken = false;
+    const digest = await new AttemptFiles(place, disk).keepAttempt(bytes);
+    expect(synced).toEqual(['/attempts', '', `/attempts/${digest.slice(0, 2)}`]);
+  });
+
   it('leave nothing behind when the disk is full, and say so', async () => {
     const full: Disk = {
       ...realDisk,

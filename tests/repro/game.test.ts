@@ -2,8 +2,10 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import type { Recording } from '../../engine/index.ts';
 import { newId } from '../../game/browser/new-id.ts';
 import { preferencesFrom } from '../../game/core/session/preferences.ts';
+import { words } from '../../game/locale/index.ts';
 import { handRigSchema } from '../../scoring/schema/bench.ts';
 import { MapStores } from '../game/support/map-stores.ts';
 import { TestBench } from '../game/support/test-bench.ts';
@@ -23,6 +25,29 @@ const ASKED_FIRST = /navigator\.storage\?\.|getCoalescedEvents\?\.|getGamepads\?
 afterEach(() => {
   vi.unstubAllGlobals();
 });
+
+/** Ten minutes of an arc that jumps along a long thick joint in small cells. */
+function hugeOf(recording: Recording): Recording {
+  const column = (value: (i: number) => number): number[] => Array.from({ length: 60_000 }, (_, i) => value(i));
+  const { joint, process } = recording.simulation;
+  return {
+    ...recording,
+    exercise: null,
+    simulation: {
+      joint: { ...joint, length_mm: 290, plateA_mm: 16, plateB_mm: 16, tabs: true },
+      process,
+      cell_mm: 0.45,
+    },
+    poses: {
+      u: column(() => 0),
+      y: column((i) => (Math.floor(i / 50) % 2 === 0 ? 100 : 28_000)),
+      tip: column(() => 1200),
+      work: column(() => 450),
+      travel: column(() => 80),
+      trigger: column(() => 1),
+    },
+  };
+}
 
 describe('bugs of the game that were mended and stay mended', () => {
   it('an attempt was lost without a word after its verdict on plain http: its id needed a secure page', async () => {
@@ -63,6 +88,24 @@ describe('bugs of the game that were mended and stay mended', () => {
     bench.press(0, 5).wait(1.2);
     await bench.settle();
     expect(bench.stores.heads.size).toBe(1);
+  });
+
+  it('a file that would weld for hours was opened without a word, and the page was busy with it', async () => {
+    const bench = await new TestBench({ length_mm: 20 }).settle();
+    bench.press(0, 5).wait(0.3).release();
+    bench.session.finish();
+    const before = await bench.finished();
+    const huge = hugeOf(before.recording);
+    await bench.session.opener.file(bench.file(huge, 'huge.json'));
+    expect(bench.state.busy.value).toBeNull();
+    expect(bench.state.finished.value).toBe(before);
+    const problem = bench.state.problem.value!;
+    expect(words.problems.say(problem)).toMatch(
+      /^huge\.json: found some [\d.]+ (min|h) of work on one core \(60000 poses, 290 mm of joint in cells of 0\.45 mm\); opened without asking are those of at most 5 min\. Nothing has been welded\./,
+    );
+    if (problem.code !== 'much-work') throw new Error(`found ${problem.code}`);
+    problem.goOn();
+    expect(bench.state.busy.value?.what).toBe('welding again');
   });
 
   it('a corrupt hand rig among the preferences was written into attempts', () => {

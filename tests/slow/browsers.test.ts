@@ -1,9 +1,10 @@
 /**
- * One recording, one hash: Node on source, four major versions of Node on built code, Firefox and Chromium on built code. Browsers are started on a page of a
- * local server that replays the recording and posts what it got. Needs firefox-esr and chromium (Debian packages) and the built library.
+ * One recording, one hash: Node on source, four major versions of Node on built code, Firefox, Chromium and WebKit on built code. Browsers are started on a page
+ * of a local server that replays the recording and posts what it got. Needs firefox-esr, chromium, webkit2gtk-driver and xvfb (Debian packages) and the built
+ * library.
  */
 import { execFileSync, spawn } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
@@ -89,6 +90,8 @@ function askBrowser(
       const url = `http://127.0.0.1:${(server.address() as AddressInfo).port}/`;
       browser = spawn(program, args(url, profile), {
         stdio: 'ignore',
+        // A group of its own, so that a browser that came with a screen takes it along when it ends.
+        detached: true,
         env: { ...process.env, HOME: profile, MOZ_HEADLESS: '1' },
       });
       browser.once('error', (error) => finish(() => reject(error)));
@@ -97,13 +100,33 @@ function askBrowser(
     const timer = setTimeout(() => finish(() => reject(new Error(`${program} gave no answer within 100 s`))), 100_000);
     function finish(then: () => void): void {
       clearTimeout(timer);
-      browser?.kill('SIGKILL');
+      if (browser?.pid !== undefined) endGroup(browser.pid);
       server.close();
       server.closeAllConnections();
       setTimeout(() => rmSync(profile, { recursive: true, force: true, maxRetries: 5 }), 500);
       then();
     }
   });
+}
+
+function endGroup(pid: number): void {
+  try {
+    process.kill(-pid, 'SIGKILL');
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'ESRCH') throw error;
+  }
+}
+
+/** WebKit's plain browser, which Debian's webkit2gtk-driver brings along in the library's own folder; null: not installed. */
+function miniBrowser(): string | null {
+  const named = process.env.WEBKIT_PATH;
+  if (named !== undefined) return named;
+  const places = ['/usr/lib', '/usr/libexec'].filter((place) => existsSync(place));
+  const folders = places.flatMap((place) => [place, ...readdirSync(place).map((name) => join(place, name))]);
+  const programs = folders.flatMap((folder) =>
+    ['webkit2gtk-4.1', 'webkit2gtk-4.0', 'webkitgtk-6.0'].map((library) => join(folder, library, 'MiniBrowser')),
+  );
+  return programs.find((path) => existsSync(path)) ?? null;
 }
 
 describe('one recording, one hash', () => {
@@ -169,6 +192,22 @@ describe('one recording, one hash', () => {
       '--disable-component-update',
       '--disable-sync',
       `--user-data-dir=${profile}`,
+      url,
+    ]);
+    expect(answer).toEqual({ auto: recording.stateHash, kernel: 'simd', plain: recording.stateHash });
+  });
+
+  // It wants a screen: xvfb-run gives it one that nobody sees.
+  it('WebKit, both kernels', async () => {
+    const program = miniBrowser();
+    if (program === null || !existsSync('/usr/bin/xvfb-run'))
+      throw new Error(
+        'WebKit was not tested: install webkit2gtk-driver and xvfb, or set WEBKIT_PATH to the program file of its MiniBrowser.',
+      );
+    const answer = await askBrowser(recording, '/usr/bin/xvfb-run', (url) => [
+      '--auto-servernum',
+      program,
+      '--private',
       url,
     ]);
     expect(answer).toEqual({ auto: recording.stateHash, kernel: 'simd', plain: recording.stateHash });

@@ -78,7 +78,9 @@ export class Desk {
       const chosen = this.classRoom.file(file);
       if (chosen === null || this.state.finished.value === null) return;
       const recording = readRecording(await readText(chosen), file) as Recording;
-      this.comparer.show(file, exerciseOf(recording)?.title ?? null, recording, this.state.cutAt.value);
+      this.opener.weighed(recording, file, () =>
+        this.comparer.show(file, exerciseOf(recording)?.title ?? null, recording, this.state.cutAt.value),
+      );
     });
   }
 

@@ -1,5 +1,13 @@
 import type { Recording } from '../../../engine/index.ts';
-import { type Exercise, parseJson, readExercise, readRecording, whatIs } from '../../../scoring/index.ts';
+import {
+  type Exercise,
+  MOST_WORK_S,
+  parseJson,
+  readExercise,
+  readRecording,
+  whatIs,
+  workOver,
+} from '../../../scoring/index.ts';
 import type { ChosenFile, Clock } from '../ports.ts';
 import type { Comparer } from './comparer.ts';
 import { LARGEST_LOGBOOK_BYTES, readText } from './files.ts';
@@ -45,7 +53,8 @@ export class Opener {
       }
       const recording = readRecording(text, file.name) as Recording;
       const id = `${FILE_ID}${recording.stateHash}`;
-      this.weldAgain({ recording, file: file.name, id, made_ms: this.clock.date_ms() });
+      const opening = { recording, file: file.name, id, made_ms: this.clock.date_ms() };
+      this.weighed(recording, file.name, () => this.weldAgain(opening));
     });
   }
 
@@ -62,7 +71,9 @@ export class Opener {
   kept(id: string): Promise<void> {
     return this.trying(async () => {
       const kept = await this.keeper.load(id);
-      if (kept) this.weldAgain({ recording: kept.recording, file: null, id, made_ms: kept.made_ms });
+      if (kept === null) return;
+      const opening = { recording: kept.recording, file: null, id, made_ms: kept.made_ms };
+      this.weighed(kept.recording, null, () => this.weldAgain(opening));
     });
   }
 
@@ -79,8 +90,18 @@ export class Opener {
     this.comparer.close();
     return this.trying(async () => {
       const kept = id === null ? null : await this.keeper.load(id);
-      if (kept) this.comparer.show(kept.id, kept.title, kept.recording, this.state.cutAt.value);
+      if (kept === null) return;
+      this.weighed(kept.recording, null, () =>
+        this.comparer.show(kept.id, kept.title, kept.recording, this.state.cutAt.value),
+      );
     });
+  }
+
+  /** Goes on at once where that takes no longer than the command line would take unasked; else says how long, and goes on only when told to. */
+  weighed(recording: Recording, file: string | null, goOn: () => void): void {
+    const work = workOver(recording);
+    if (work === null) goOn();
+    else this.state.problem.value = { code: 'much-work', file, work, most_s: MOST_WORK_S, goOn };
   }
 
   private async trying(open: () => Promise<void>): Promise<void> {

@@ -1,9 +1,17 @@
-import { type Change, type FileKind, InputError, type Problem as InputProblem } from '../../../scoring/index.ts';
+import {
+  type Change,
+  type FileKind,
+  InputError,
+  type Problem as InputProblem,
+  type MuchWork,
+} from '../../../scoring/index.ts';
 
 /** What went wrong, as data; the catalogue of words says it. */
 export type Problem =
   | { code: 'input'; error: InputError }
   | { code: 'file-too-large'; file: string; bytes: number; most_bytes: number }
+  /** An attempt that would take long to weld again. Nothing is begun until somebody who knows that says so. `file`: null of a kept one. */
+  | { code: 'much-work'; file: string | null; work: MuchWork; most_s: number; goOn: () => void }
   | { code: 'picture'; picture: PictureProblem }
   /** A file that is whole, but of a kind that is not opened here. */
   | { code: 'other-kind'; file: string; kind: FileKind }

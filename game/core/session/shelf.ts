@@ -5,7 +5,6 @@ import {
   checkRecording,
   type Exercise,
   InputError,
-  type Line,
   parseWith,
   type Result,
   verdicts,
@@ -15,6 +14,9 @@ import { messageOf } from './problem.ts';
 
 /** Ids of attempts opened from a file begin with this. */
 export const FILE_ID = 'file-';
+
+/** A day that there is: what lies outside, no calendar can write (ECMAScript, time values). ms since the epoch. */
+export const timeSchema = z.number().min(0).max(8.64e15);
 
 /** An attempt as this browser keeps it. */
 export interface StoredAttempt {
@@ -50,6 +52,10 @@ const readingSchema = z.object({
 
 export type LoggedReading = z.infer<typeof readingSchema>;
 
+/** A result was made by an earlier version, or comes out of a file: what of it cannot be drawn is left out, and the attempt is kept all the same. */
+const linesSchema = z.array(readingSchema).catch([]);
+const scoreSchema = z.number().min(0).max(100).nullable().catch(null);
+
 const HELP = ['robot', 'test', 'with guides', 'without guides'] as const;
 
 /**
@@ -58,7 +64,7 @@ const HELP = ['robot', 'test', 'with guides', 'without guides'] as const;
  */
 const entrySchema = z.object({
   id: z.string(),
-  made_ms: z.number(),
+  made_ms: timeSchema,
   title: z.string().nullable(),
   exercise: z.string().nullable(),
   verdict: z.enum(verdicts).nullable(),
@@ -91,17 +97,17 @@ export function entryOf({ id, made_ms, title, recording, result }: StoredAttempt
     title,
     exercise: exercise?.name ?? null,
     verdict: result?.verdict ?? null,
-    score: result?.score ?? null,
+    score: scoreSchema.parse(result?.score),
     own: hand && !id.startsWith(FILE_ID),
     trainee: recording.trainee?.name ?? null,
     helped: helpOf(recording, exercise),
-    readings: loggedReadings(result?.lines ?? []),
+    readings: loggedReadings(linesSchema.parse(result?.lines)),
     damaged: null,
   };
 }
 
 /** One reading a measure, the worst of its lines. */
-function loggedReadings(lines: readonly Line[]): LoggedReading[] {
+function loggedReadings(lines: readonly LoggedReading[]): LoggedReading[] {
   const worst = new Map<string, LoggedReading>();
   for (const { measure, unit, reading, plusMinus, limit, sense } of lines) {
     const here = { measure, unit, reading, plusMinus, limit, sense };
@@ -121,7 +127,7 @@ export function damagedEntry(id: string, kept: unknown, why: string): AttemptEnt
   const { made_ms, title } = (typeof kept === 'object' && kept !== null ? kept : {}) as Partial<StoredAttempt>;
   return {
     id,
-    made_ms: typeof made_ms === 'number' && Number.isFinite(made_ms) ? made_ms : 0,
+    made_ms: timeSchema.catch(0).parse(made_ms),
     title: typeof title === 'string' ? title : null,
     exercise: null,
     verdict: null,
@@ -133,7 +139,7 @@ export function damagedEntry(id: string, kept: unknown, why: string): AttemptEnt
 
 const frame = z.object({
   id: z.string(),
-  made_ms: z.number(),
+  made_ms: timeSchema,
   // Records of before titles were left out for attempts without an exercise.
   title: z.string().nullable(),
   result: z.looseObject({ verdict: z.enum(verdicts) }).nullable(),

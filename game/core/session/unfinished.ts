@@ -3,7 +3,7 @@ import { ENGINE_VERSION, POSE_RATE_HZ, type Recording } from '../../../engine/in
 import { checkRecording, InputError } from '../../../scoring/index.ts';
 import { noPoses, type PoseColumns } from '../bench/pose-chunk.ts';
 import type { AttemptMeta } from '../bench/protocol.ts';
-import { whyDamaged } from './shelf.ts';
+import { timeSchema, whyDamaged } from './shelf.ts';
 
 /** The head of an attempt kept while it is being welded; its poses are kept beside it in chunks. */
 export interface DraftHead {
@@ -42,8 +42,8 @@ export const LEFT_MS = 3000;
 
 const headSchema = z.object({
   id: z.string(),
-  made_ms: z.number(),
-  last_ms: z.number(),
+  made_ms: timeSchema,
+  last_ms: timeSchema,
   poses: z.int().min(0),
   recording: z.looseObject({ engine: z.string() }),
 });

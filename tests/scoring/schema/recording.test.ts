@@ -121,6 +121,11 @@ describe('a recording', () => {
     ['a pose beyond numbers', good.replace('"u":[', '"u":[1e999,'), /poses\.u\[0\]: found Infinity/],
     ['another rate', spoilt((r) => (r.rate_Hz = 1000)), /rate_Hz: found 1000, allowed: 100/],
     ['a date in words', spoilt((r) => (r.started = 'Monday')), /started: found "Monday"/],
+    [
+      'a day that is none',
+      spoilt((r) => (r.started = '2026-02-30T08:00:00Z')),
+      /started: found "2026-02-30T08:00:00Z", allowed: a day and time that there is, such as/,
+    ],
     ['a trainee without a name', spoilt((r) => (r.trainee = { name: '', bench: 'b1' })), /trainee\.name: found ""/],
     ['an ending nobody knows', spoilt((r) => (r.ended = 'won')), /ended: found "won"/],
     [

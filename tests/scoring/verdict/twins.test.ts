@@ -1,8 +1,9 @@
 /** Near-twins by distance: what a copier does to a file is found, what another go of the same hand does is not. */
 import { describe, expect, it } from 'vitest';
-import { createRandom, defaultWeave, handOfAmount, type Pose, weaveHand } from '../../../engine/index.ts';
+import { createRandom, defaultWeave, handOfAmount, noFaults, type Pose, weaveHand } from '../../../engine/index.ts';
 import { type MotionPath, motionPath } from '../../../scoring/verdict/motion-path.ts';
-import { type Twin, twinOf } from '../../../scoring/verdict/twins.ts';
+import { sameRhythm } from '../../../scoring/verdict/rhythm.ts';
+import { copyOf, type Twin, twinOf } from '../../../scoring/verdict/twins.ts';
 
 const weave = { ...defaultWeave(), length_mm: 70 };
 const hand = (seed: number, amount = 0.35): Pose[] => [...weaveHand(weave, handOfAmount(seed, amount))];
@@ -68,5 +69,49 @@ describe('near-twins (hands of seeds 1 to 30)', () => {
       });
     });
     expect(taken).toEqual([]);
+  });
+});
+
+/** At another tempo, the places between two poses put in between. */
+function inTime(poses: readonly Pose[], by: number): Pose[] {
+  return Array.from({ length: Math.floor((poses.length - 1) * by) }, (_, i) => {
+    const at = i / by;
+    const a = poses[Math.floor(at)]!;
+    const b = poses[Math.floor(at) + 1]!;
+    const share = at - Math.floor(at);
+    return { ...a, u_mm: a.u_mm + share * (b.u_mm - a.u_mm), y_mm: a.y_mm + share * (b.y_mm - a.y_mm) };
+  });
+}
+
+describe('one rhythm (hands of seeds 1 to 60)', () => {
+  const original = hand(1);
+
+  it.each([0.8, 0.93, 1.08, 1.25])('is found in motion stretched in time, and by how much: %d times', (by) => {
+    const copy = copyOf(path(original), path(inTime(original, by)));
+    if (copy?.kind !== 'rhythm') throw new Error(`found ${copy?.kind}`);
+    expect(copy.alike).toBeGreaterThan(0.97);
+    expect(copy.stretched).toBeCloseTo(by, 2);
+  });
+
+  it('is found in motion that was widened, mirrored and made to drift, and begun later', () => {
+    const changed = original.slice(300).map((p, n) => ({ ...p, u_mm: -1.3 * p.u_mm + n / 3000 }));
+    expect(seen(original, changed)).toBeNull();
+    expect(copyOf(path(original), path(changed))).toMatchObject({ kind: 'rhythm' });
+  });
+
+  it('is nobody else’s, however steady, and not that of a machine, which has none', () => {
+    const hands = Array.from({ length: 60 }, (_, n) => path(hand(n + 1, 0.1 + 0.015 * n)));
+    const robot = path([...weaveHand(weave, noFaults(1))]);
+    const taken: string[] = [];
+    [robot, ...hands].forEach((a, i, all) => {
+      for (let k = 0; k < i; k++) if (sameRhythm(all[k]!.rhythm, a.rhythm) !== null) taken.push(`${k} and ${i}`);
+    });
+    expect(taken).toEqual([]);
+    expect(sameRhythm(robot.rhythm, path(inTime([...weaveHand(weave, noFaults(1))], 1.1)).rhythm)).toBeNull();
+  });
+
+  it('is not looked for in a few swings', () => {
+    const few = original.slice(0, 900);
+    expect(sameRhythm(path(few).rhythm, path(inTime(few, 1.1)).rhythm)).toBeNull();
   });
 });

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { cheats } from '../../studies/validity/cheats.ts';
+import { HANDS } from '../../studies/validity/faults.ts';
 import { ownHand } from '../../studies/validity/hands.ts';
 import type { Answer } from '../../studies/validity/jobs.ts';
 import { table, withTable } from '../../studies/validity/readme.ts';
 import { auc, icc1, icc2, kendallW, ranks, spearman } from '../../studies/validity/statistics.ts';
-import { passed, summarise, type Validity } from '../../studies/validity/summary.ts';
+import { passed, spearmanOf, summarise, type Validity } from '../../studies/validity/summary.ts';
 import { exerciseOf, settingNames } from '../../studies/validity/weld.ts';
 
 /** The numbers validity rests on, against hand-worked and published examples. */
@@ -97,6 +98,42 @@ describe('the summary', () => {
     expect(v).toMatchObject({ cheats: 3, cheatsPassed: 1, runs: 3, books: { largest: 2, open: 1 }, adviceHelps: null });
   });
 
+  it('counts a file that gives itself away and was counted, whatever its weld; one that no file gives away is said apart', () => {
+    const file = {
+      kind: 'file',
+      name: 'x',
+      shows: 'itself',
+      verdict: 'outside',
+      counted: true,
+      evidence: [],
+      books: 0,
+    } as const;
+    const v = summarise([
+      file,
+      { ...file, counted: false },
+      { ...file, shows: 'nothing' },
+      { ...file, shows: 'nothing', counted: false },
+      { ...file, shows: 'honest', counted: false },
+    ]);
+    expect(v).toMatchObject({ cheats: 2, cheatsPassed: 1, notCaught: { of: 2, counted: 1 }, honestCounts: false });
+    expect(summarise([{ ...file, shows: 'honest' }]).honestCounts).toBe(true);
+    expect(summarise([file]).honestCounts).toBe(false);
+  });
+
+  it('ranks single hands: one out of place among twelve is seen', () => {
+    const hand = (n: number, quantity: number): Answer => ({
+      kind: 'fault',
+      task: { kind: 'fault', fault: 0, hand: n, setting: 'tee' },
+      quantity,
+      verdict: 'within',
+      books: 0,
+    });
+    const rising = Array.from({ length: HANDS }, (_, n) => hand(n, n));
+    expect(spearmanOf(rising, 0, 'tee')).toBeCloseTo(1);
+    const spoilt = rising.map((a, n) => (n === 0 ? hand(0, 20) : a));
+    expect(spearmanOf(spoilt, 0, 'tee')).toBeLessThan(0.6);
+  });
+
   it('shares out what advice did over all fresh goes', () => {
     const trial = {
       setting: 'tee',
@@ -136,11 +173,13 @@ describe('the generated table', () => {
 
   it('says where a target is missed', () => {
     const v: Validity = {
-      spearman: { tremor: 0.9 },
+      spearman: { tremor: 0.89 },
       auc: 0.5,
       icc: 0.95,
       adviceHelps: null,
       cheatsPassed: 1,
+      notCaught: { of: 0, counted: 0 },
+      honestCounts: true,
       runs: 1,
       aucBySetting: {},
       iccBySetting: {},
@@ -149,14 +188,15 @@ describe('the generated table', () => {
       cheats: 2,
       books: { largest: 0.5, open: 1 },
     };
-    const text = table(v, []);
+    const run = { minutes: 1, threads: 2 };
+    const text = table(v, [], run);
     expect(text).toMatch(/AUC.*0\.500.*missed/);
     expect(text).toMatch(/ICC.*0\.950.*met/);
     expect(text).toMatch(/nothing shown.*missed/);
-    expect(text).toMatch(/Spearman.*0\.900.*missed/);
-    expect(text).toMatch(/cheats.*1 of 2.*missed/);
+    expect(text).toMatch(/Spearman.*0\.890.*missed/);
+    expect(text).toMatch(/given-away files.*1 of 2.*missed/);
     expect(text).toMatch(/not to be believed/);
-    const closed = table({ ...v, books: { largest: 1e-6, open: 0 } }, []);
+    const closed = table({ ...v, books: { largest: 1e-6, open: 0 } }, [], run);
     expect(closed).not.toMatch(/not to be believed/);
   });
 });

@@ -1,5 +1,5 @@
 import type { HandFaults, WeaveOptions } from '../../../engine/index.ts';
-import { type Case, type SettingName, settingNames, settings } from './weld.ts';
+import { type Case, mainSettings, type SettingName, settings } from './weld.ts';
 
 type Weave = (typeof settings)[SettingName]['weave'] & { workAngle_deg?: number };
 
@@ -9,8 +9,8 @@ interface OneFault {
 }
 
 /**
- * One fault each, the same amount in every setting: what goes wrong first at the booth (common practice, no source). Every one is tried in every
- * setting, and asked about wherever it comes out outside: none was chosen by what the advice made of it.
+ * One fault each, the same amount in every setting: what goes wrong first at the booth (common practice, no source). Every one is tried in both
+ * main settings, and asked about wherever it comes out outside: none was chosen by what the advice made of it.
  */
 const oneFault: readonly OneFault[] = [
   { name: 'tip 21 mm from the work', make: () => ({ weave: { tipToWork_mm: 21 } }) },
@@ -44,7 +44,7 @@ export interface AdviceHand {
   case: Case;
 }
 
-export const adviceHands: readonly AdviceHand[] = settingNames.flatMap((setting, n) =>
+export const adviceHands: readonly AdviceHand[] = mainSettings.flatMap((setting, n) =>
   oneFault.map(({ name, make }, i): AdviceHand => {
     const { weave = {}, faults = {} } = make(settings[setting].weave);
     const seed = FIRST_SEED + 100 * n + i;

@@ -32,7 +32,7 @@ export interface AdviceTrial {
   runs: number;
 }
 
-const FRESH = 4;
+const FRESH = 2;
 /** Seeds of the fresh goes are this many times the first, and 1, 2, ... */
 const FRESH_SEEDS = 100;
 

@@ -9,7 +9,10 @@ import {
 import { restartCheats } from './restart-cheats.ts';
 import { exerciseOf, weldCase, weldPoses } from './weld.ts';
 
-/** A way to get a good mark without a good weld. `tried` gives what scoring makes of it. */
+/**
+ * A way to get a good mark without a good weld. `tried` gives what scoring makes of it. The verdict alone has to catch it: what the file says of its
+ * motion, which here is a robot's, is left out.
+ */
 export interface Cheat {
   name: string;
   tried(): { result: Result; counted: boolean };

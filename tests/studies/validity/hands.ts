@@ -1,5 +1,5 @@
 import { createRandom, type HandFaults, handOfAmount } from '../../../engine/index.ts';
-import type { Case, SettingName } from './weld.ts';
+import { type Case, mainSettings, type SettingName } from './weld.ts';
 
 /** Each fault of a hand is between these shares of what its overall amount gives: no two hands are alike. */
 const SHARE = { least: 0.5, most: 1.5 } as const;
@@ -36,9 +36,6 @@ const SKILLED = [0.05, 0.08, 0.11, 0.14, 0.17, 0.2, 0.22, 0.25, 0.28, 0.3];
 const NOVICE = [0.9, 0.95, 1, 1.05, 1.1, 1.2, 1.3, 1.4, 1.5, 1.6];
 const SAME_HAND = [0.1, 0.3, 0.5, 0.8, 1.1, 1.4, 1.7, 2];
 const SAME_HAND_SEEDS = 3;
-/** Settings in which the same hand is asked again. */
-export const sameHandSettings: readonly SettingName[] = ['tee', 'lap'];
-
 /** Every hand of the cohorts, each a person of its own. */
 export function cohorts(names: readonly SettingName[]): CohortHand[] {
   const out: CohortHand[] = [];
@@ -52,7 +49,7 @@ export function cohorts(names: readonly SettingName[]): CohortHand[] {
     NOVICE.forEach((amount, i) => {
       of('novice', 73000 + 100 * n + i, amount, 7300 + i);
     });
-    if (!sameHandSettings.includes(setting)) return;
+    if (!mainSettings.some((name) => name === setting)) return;
     SAME_HAND.forEach((amount, i) => {
       for (let k = 0; k < SAME_HAND_SEEDS; k++) of('same hand', 74000 + 100 * n + i, amount, 7400 + 10 * i + k);
     });

@@ -18,8 +18,9 @@ const answers = await runPool<Task, Answer>(new URL('./worker.ts', import.meta.u
   if (process.stderr.isTTY) process.stderr.write(`\r${done} of ${jobs.length}`);
 });
 const validity = { ...summarise(answers), trials: ofKind(answers, 'advice').map((a) => a.trial) };
+const minutes = (performance.now() - began) / 60_000;
 const readme = new URL('./README.md', import.meta.url);
-writeFileSync(readme, withTable(readFileSync(readme, 'utf8'), table(validity, answers)));
+writeFileSync(readme, withTable(readFileSync(readme, 'utf8'), table(validity, answers, { minutes, threads: workers })));
 if (values.json !== undefined) writeFileSync(values.json, `${JSON.stringify(validity, null, 2)}\n`);
 process.stdout.write(`${JSON.stringify({ ...validity, trials: undefined }, null, 2)}\n`);
-process.stderr.write(`${((performance.now() - began) / 60_000).toFixed(1)} minutes on ${workers} threads\n`);
+process.stderr.write(`${minutes.toFixed(1)} minutes on ${workers} threads\n`);

@@ -1,9 +1,10 @@
+import { ENGINE_VERSION } from '../../../engine/index.ts';
+import { SCORING_VERSION } from '../../../scoring/version.ts';
 import type { AdviceTrial } from './advice.ts';
-import { FAULT_TREMOR_MM, FEW, faults, SEEDS } from './faults.ts';
-import { sameHandSettings } from './hands.ts';
+import { FAULT_TREMOR_MM, faults, HANDS } from './faults.ts';
 import type { Answer } from './jobs.ts';
-import { again, levelMeans, ofKind, passed, scores, spearmanOf, type Validity } from './summary.ts';
-import { settingNames, settings } from './weld.ts';
+import { again, ofKind, passed, quantities, scores, spearmanOf, type Validity } from './summary.ts';
+import { mainSettings, settingNames, settings } from './weld.ts';
 
 const START = '<!-- table: written by npm run validity -->';
 const END = '<!-- end of table -->';
@@ -16,23 +17,31 @@ export function withTable(text: string, table: string): string {
   return `${text.slice(0, from + START.length)}\n\n${table}\n\n${text.slice(to)}`;
 }
 
-export function table(v: Validity, answers: readonly Answer[]): string {
+/** What a run cost. */
+export interface Run {
+  minutes: number;
+  threads: number;
+}
+
+/** Lowest rank correlation over single hands that is good enough. */
+const RANKED = 0.9;
+
+export function table(v: Validity, answers: readonly Answer[], { minutes, threads }: Run): string {
   const parts = [
+    `Engine ${ENGINE_VERSION}, scoring ${SCORING_VERSION}; some ${v.runs} welds in ${minutes.toFixed(0)} minutes on ${threads} threads.`,
     targets(v),
-    `${v.runs} welds.${v.books.open === 0 ? '' : ` **In ${v.books.open} of them mass or energy does not add up: not to be believed.**`} Largest error of their accounts of mass and energy: ${v.books.largest.toExponential(1)}.`,
+    `${v.books.open === 0 ? '' : ` **In ${v.books.open} of them mass or energy does not add up: not to be believed.**`} Largest error of their accounts of mass and energy: ${v.books.largest.toExponential(1)}.`,
     heading('Settings', 'the robot without a fault'),
     settingTable(answers),
     heading(
       'Graded faults',
-      `Spearman of the amount against what it damages; means over ${FEW} hands a level, ${SEEDS.length} where the fault itself is chance, each with ${FAULT_TREMOR_MM} mm of tremor besides`,
+      `Spearman of the amount against what it damages over ${HANDS} single hands, evenly from none to the amount named, each with ${FAULT_TREMOR_MM} mm of tremor besides; in brackets the reading of the first hand and of the last`,
     ),
     faultTable(v, answers),
     heading('Trend numbers', 'each hand with its own mix of faults'),
     cohortTable(v, answers),
     heading('Same hand, new seeds', 'trend numbers, a group a hand'),
-    sameHandSettings
-      .map((s) => `- ${s}, ICC ${v.iccBySetting[s]?.toFixed(3)}: ${inRows(again(answers, s))}`)
-      .join('\n'),
+    mainSettings.map((s) => `- ${s}, ICC ${v.iccBySetting[s]?.toFixed(3)}: ${inRows(again(answers, s))}`).join('\n'),
     heading(
       'Advice',
       `${v.advice.hands} hands with one fault; ${v.advice.asked} are outside limits and were asked about`,
@@ -40,10 +49,15 @@ export function table(v: Validity, answers: readonly Answer[]): string {
     adviceText(v),
     adviceTable(ofKind(answers, 'advice').map((a) => a.trial)),
     heading(
-      'Cheats',
-      `${v.cheats} of them, thought of by those who made the program; what no file can prove (a rewritten origin with noise, motion stretched in time, a stranger's hand) is in scoring/README.md, other attacks in tests/attacks`,
+      'Bad welds that should look good',
+      `${ofKind(answers, 'cheat').length} of them, thought of by those who made the program; the verdict alone has to catch them`,
     ),
     cheatTable(answers),
+    heading(
+      'Files that are not what they say',
+      `made with the program in hand, in the class of the honest one above them; caught is what the class sheet leaves out, with its evidence. Of the last ${v.notCaught.of}, which no file gives away, ${v.notCaught.counted} counted`,
+    ),
+    fileTable(answers),
   ];
   return parts.join('\n\n');
 }
@@ -77,9 +91,9 @@ function targets(v: Validity): string {
     ['what', 'found', 'target', ''],
     [
       least(
-        'graded faults against what they damage (Spearman, lowest of faults and settings)',
+        'graded faults against what they damage (Spearman over single hands, lowest of faults and settings)',
         lowest(spearmans),
-        0.95,
+        RANKED,
       ),
       least('skilled and novice hands told apart (AUC, lowest of the settings)', v.auc, 0.99),
       least('same hand, new seeds (ICC(1,1) of the trend number, lower of the settings)', v.icc, 0.9),
@@ -89,11 +103,12 @@ function targets(v: Validity): string {
         0.9,
       ),
       [
-        'cheats of the list below that came out within and counted; it speaks for its own list alone',
+        'bad welds and given-away files of the lists below that counted; they speak for their own lists alone',
         `${v.cheatsPassed} of ${v.cheats}`,
         '0',
         v.cheatsPassed === 0 ? 'met' : 'missed',
       ],
+      ['the honest hand beside them counts', v.honestCounts ? 'yes' : 'no', 'yes', v.honestCounts ? 'met' : 'missed'],
     ],
   );
 }
@@ -121,16 +136,16 @@ function settingTable(answers: readonly Answer[]): string {
 
 function faultTable(v: Validity, answers: readonly Answer[]): string {
   return rows(
-    ['fault', 'amount', 'damages', ...settingNames, 'target 0.95'],
+    ['fault', 'none to', 'damages', ...mainSettings, `target ${RANKED}`],
     faults.map((f, i) => [
       f.name,
-      `${f.levels.join(', ')} ${f.unit}`,
+      `${f.most} ${f.unit}`,
       f.damages,
-      ...settingNames.map((s) => {
-        const means = levelMeans(answers, i, s).map((x) => x.toFixed(2));
-        return `${spearmanOf(answers, i, s).toFixed(3)} (${means.join(', ')})`;
+      ...mainSettings.map((s) => {
+        const read = quantities(answers, i, s);
+        return `${spearmanOf(answers, i, s).toFixed(2)} (${read[0]?.toFixed(2)} to ${read[read.length - 1]?.toFixed(2)})`;
       }),
-      met(v.spearman[f.name] ?? null, 0.95),
+      met(v.spearman[f.name] ?? null, RANKED),
     ]),
   );
 }
@@ -180,6 +195,18 @@ function cheatTable(answers: readonly Answer[]): string {
       `${c.verdict}${c.counted ? '' : ', not counted'}`,
       c.why,
       passed(c) ? 'PASSED' : 'caught',
+    ]),
+  );
+}
+
+function fileTable(answers: readonly Answer[]): string {
+  return rows(
+    ['file', 'verdict', 'evidence', ''],
+    ofKind(answers, 'file').map((f) => [
+      f.name,
+      f.verdict,
+      f.evidence.join('; ').replace(/\|/g, '/'),
+      f.counted ? (f.shows === 'honest' ? 'counts' : f.shows === 'nothing' ? 'not caught' : 'PASSED') : 'caught',
     ]),
   );
 }

@@ -65,6 +65,8 @@ export const settings = {
 } as const;
 export type SettingName = keyof typeof settings;
 export const settingNames = Object.keys(settings) as SettingName[];
+/** Settings in which single faults are graded and asked about: the job's two joints. The cohorts weld all of them. */
+export const mainSettings = ['tee', 'lap'] as const satisfies readonly SettingName[];
 
 /** As the ready lap exercise asks. */
 const EDGE_BACK_MM = 2;
@@ -91,27 +93,36 @@ export function weldCase(c: Case): { recording: AttemptRecording; result: Result
   const exercise = exerciseOf(c);
   const faults: HandFaults = { ...noFaults(c.seed), ...c.faults, seed: c.seed };
   return weldPoses(exercise, weaveHand(exercise.demonstration, faults), {
-    kind: 'robot',
-    weave: exercise.demonstration,
-    faults,
+    origin: { kind: 'robot', weave: exercise.demonstration, faults },
   });
+}
+
+/** What a file says of itself beside exercise and poses, where it is not a hand's with a pen at the bench. */
+export interface Said {
+  origin?: AttemptRecording['origin'];
+  device?: AttemptRecording['device'];
+  aids?: Partial<AttemptRecording['aids']>;
+  started?: string;
+  cell_mm?: number;
 }
 
 export function weldPoses(
   exercise: Exercise,
   hand: Iterable<Pose>,
-  origin: AttemptRecording['origin'] = { kind: 'hand' },
+  said: Said = {},
 ): { recording: AttemptRecording; result: Result } {
-  const simulation: SimulationOptions = { joint: exercise.joint, process: exercise.process, cell_mm: 0.75 };
+  const { origin = { kind: 'hand' }, cell_mm = 0.75 } = said;
+  const simulation: SimulationOptions = { joint: exercise.joint, process: exercise.process, cell_mm };
   const sim = createSimulation(simulation);
   const recorder = createRecorder(sim, {
     origin,
-    device: {
+    device: said.device ?? {
       kind: origin.kind === 'robot' ? 'robot' : 'pen',
       measures: { tipToWork: true, workAngle: true, travelAngle: true },
       scale: 1,
     },
-    aids: { pacer: false, beat: false, toeMarks: false, plainView: false, handRig: null },
+    aids: { pacer: false, beat: false, toeMarks: false, plainView: false, handRig: null, ...said.aids },
+    ...(said.started === undefined ? {} : { started: said.started }),
     exercise,
   });
   const trace = new Trace();
