@@ -139,5 +139,6 @@ export {
 export { type ProveOptions, proveAdvice } from './trials/prove-advice.ts';
 export { inSteps, type Knob, steps as knobSteps } from './trials/steps.ts';
 export { endSentences } from './words/ends.ts';
+export { weldedDown, wholePercent } from './words/root.ts';
 export { CAUTIONS, NOT_MODELLED } from './words/statements.ts';
 export { changeSaid } from './words/trials.ts';

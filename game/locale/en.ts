@@ -166,8 +166,9 @@ export const en = {
   strip: {
     title: 'Opened root',
     /** @param covered the judged length carries weld everywhere */
-    share: (share: number, covered: boolean) =>
-      `${whole(share * 100)} % of the ${covered ? 'judged length' : 'weld there is'} tied in`,
+    share: (percent: number, covered: boolean) =>
+      `${whole(percent)} % of the ${covered ? 'judged length' : 'weld there is'} tied in`,
+    weldedDown: 'welded downwards: not judged',
     empty: 'The root, opened along its length, appears here after an attempt.',
   },
 
@@ -191,6 +192,8 @@ export const en = {
       root: 'root',
       past: (mm: string) => `tied in, ${mm} past the corner`,
       short: (mm: string) => `${mm} short of the corner`,
+      doubt: (mm: string) => `at the corner (${mm}), too close to call`,
+      down: 'not judged: welded downwards',
     },
     thisOne: 'on the bench',
     difference: 'hatched where the faces differ',

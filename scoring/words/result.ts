@@ -1,7 +1,8 @@
 import type { JointOptions } from '../../engine/index.ts';
 import type { Line, Result } from '../schema/result.ts';
 import { endSentences } from './ends.ts';
-import { measureName, said, toeName } from './names.ts';
+import { measureName, said, toeName, upper } from './names.ts';
+import { tiedInSaid } from './root.ts';
 
 type Kind = JointOptions['kind'];
 
@@ -78,10 +79,8 @@ function fixed(x: number, unit: Line['unit']): string {
 function beadSentences(r: Result, kind: Kind): string[] {
   const m = r.bead.mean;
   if (m === null) return ['No bead over the judged length.'];
-  const share =
-    r.bead.rootFusedShare === null
-      ? ''
-      : ` Tied in at the root over ${said(100 * r.bead.rootFusedShare, 0)} % of the judged length.`;
+  const root = tiedInSaid(r);
+  const share = root === null ? '' : ` ${upper(root)}.`;
   const c = r.bead.consistency;
   const even =
     c === null
