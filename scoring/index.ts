@@ -86,7 +86,7 @@ export { type RangeRow, rangeCsv, rangeRows } from './range/table.ts';
 export type { RangeResult } from './range/weld-point.ts';
 export { textOf } from './schema/bytes.ts';
 export type { BeadStart, BeadStop, Flaw } from './schema/ends.ts';
-export { type Asked, type Band, type Exercise, exerciseSchema, type HandTarget } from './schema/exercise.ts';
+export { type Asked, type Band, type Exercise, exerciseSchema, type HandTarget, sizeAsked } from './schema/exercise.ts';
 export { WEAVE_RANGES } from './schema/exercise-check.ts';
 export { type JsonSchemaName, jsonSchema, jsonSchemaNames } from './schema/json-schema.ts';
 export type { Crossing, Motion, Restart, StartMotion, Stop, ToeVisit } from './schema/motion.ts';

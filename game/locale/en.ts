@@ -110,7 +110,11 @@ export const en = {
       colon: ': ',
     },
     range: (from: string, to: string) => `${from} to ${to}`,
-    over: (mm2: number) => `${oneDecimal(mm2)} over, which goes into crown or extra leg whatever your hand does`,
+    within: (most_mm2: number) =>
+      `more than the leg asked takes, and within the ${oneDecimal(most_mm2)} of the largest leg allowed`,
+    /** @param most_mm2 what the largest size allowed takes; null: there is none */
+    over: (mm2: number, most_mm2: number | null) =>
+      `${oneDecimal(mm2)} over${most_mm2 === null ? '' : ` even the ${oneDecimal(most_mm2)} of the largest leg allowed`}, which goes into crown or extra leg whatever your hand does`,
     under: (mm2: number) => `${oneDecimal(mm2)} short, which leaves it undersize whatever your hand does`,
     transfer: {
       stubbing: (low: number, high: number) =>

@@ -23,7 +23,8 @@ export function settingsFault(f: Facts): MachineFault | null {
   if (off !== null) {
     // A bead that holds with settings far from what is asked is no reason to use them again: that it held is said, and what differs.
     if (f.verdict === 'within') return machine(f, off.code, metalLost(f));
-    const shows = off.way === 'hot' ? hot : cold;
+    // Of settings that are cold for sure, a root in doubt at a place or two is part of what they do.
+    const shows = off.way === 'hot' ? hot : cold || broken(f, 'root fusion') !== null;
     if (shows) return machine(f, off.code);
     return hot || cold || off.strength < ALTHOUGH_IT_DOES_NOT_SHOW ? null : machine(f, off.code, null);
   }
