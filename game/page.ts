@@ -18,6 +18,7 @@ export const {
   restrikeLeft_s,
   finished,
   result,
+  proof,
   opened,
   paper,
   onTop,

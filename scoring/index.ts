@@ -136,6 +136,7 @@ export {
   proofOf,
   weldProof,
 } from './trials/exercise-proof.ts';
+export { canBeProved, type FirstProof, proveFirst } from './trials/first-proof.ts';
 export { type ProveOptions, proveAdvice } from './trials/prove-advice.ts';
 export { inSteps, type Knob, steps as knobSteps } from './trials/steps.ts';
 export { endSentences } from './words/ends.ts';

@@ -242,6 +242,13 @@ export const en = {
     lines: 'Lines',
     hand: 'Hand',
     head: { measure: 'measure', reading: 'reading', limit: 'limit', rule: 'rule', verdict: 'verdict', place: 'at' },
+    /** What became of the first sentence when it was welded again. */
+    proof: {
+      trying: 'Being tried: your attempt is welded again, one thing changed at a time …',
+      proved: 'Proved',
+      replaced: 'Tried, and this mends it instead',
+      'not mended': 'Tried',
+    },
     measuring: 'Measuring the bead …',
     weldingAgain: 'Welding the recording again …',
     notMeasured: 'Not measured',

@@ -18,7 +18,7 @@ export const triangle = workshopExercise({
   story:
     'The same bracket with a looping triangle: across the shelf from toe to toe, up into the root, and down to the first toe, always the same way round.',
   teaches: 'Keep going one way round, and let the point of the triangle reach the root.',
-  weave: { pattern: 'triangle', pauseA_s: 0.2, pauseB_s: 0.2, apex_mm: 3, shelf_s: 0.2 },
+  weave: { pattern: 'triangle', pauseA_s: 0.2, pauseB_s: 0.2, apex_mm: 3 },
   asked: { kind: 'leg', size_mm: 5, atMost_mm: 8, edgeBack_mm: null },
   profile: 'aws-d11-static-si',
 });

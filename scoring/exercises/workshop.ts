@@ -34,7 +34,7 @@ const machine: Process = {
 export const vee: Weave = {
   pattern: 'inverted-v',
   cyclesPerSecond: 0.9,
-  width_mm: 5,
+  width_mm: 5.5,
   travel_mmps: 2.6,
   pauseA_s: 0.25,
   pauseB_s: 0.25,

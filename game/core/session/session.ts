@@ -28,6 +28,7 @@ import { Opener, type Opening } from './opener.ts';
 import { Player } from './player.ts';
 import { preferencesFrom } from './preferences.ts';
 import { type Problem, problemOf } from './problem.ts';
+import { Prover } from './prover.ts';
 import { editExercise, type SetupEdit, simulationOf } from './setup.ts';
 import { chosenExercise, cutOf, exerciseOf, readyExercise, type State } from './state.ts';
 import { WatchedBench } from './watched-bench.ts';
@@ -57,6 +58,7 @@ export class Session {
   readonly trainees: Trainees;
   readonly desk: Desk;
   readonly player: Player;
+  private readonly prover: Prover;
   private readonly cuts: Latest<number>;
   private readonly seeks: Latest<number | null>;
 
@@ -94,6 +96,7 @@ export class Session {
       (opening) => this.weldAgain(opening),
       (e) => this.useMade(e),
     );
+    this.prover = new Prover(ports.openHand, state);
     this.coupons = new Coupons(ports, state);
     this.measurer = new Measurer(state, (request) => this.bench.ask(request));
     this.player = new Player(this, state);
@@ -244,6 +247,7 @@ export class Session {
     this.opening = null;
     this.struck = null;
     this.bench.rest();
+    this.prover.stop();
     this.live.clear();
     this.cuts.reset();
     this.seeks.reset();
@@ -309,6 +313,7 @@ export class Session {
         this.state.announcement.value = { code: 'verdict', result: answer.result };
         if (this.state.finished.value) {
           void this.keeper.keep(this.state.finished.value, answer.result);
+          this.prover.prove(this.state.finished.value.recording as AttemptRecording, answer.result);
           const file = nameOfFile(this.state.finished.value, this.state.shelf.value, this.ports.clock);
           this.bench.ask({ type: 'paper', job: this.job, file });
         }

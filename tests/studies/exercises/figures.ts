@@ -5,6 +5,7 @@ import { ENGINE_VERSION } from '../../../engine/index.ts';
 import type { Exercise } from '../../../scoring/index.ts';
 import { SCORING_VERSION } from '../../../scoring/version.ts';
 import type { Hand } from './hands.ts';
+import { machineFor } from './set.ts';
 import type { Came } from './study.ts';
 
 const FILE = new URL('figures.json', import.meta.url);
@@ -59,6 +60,6 @@ export class Figures {
 }
 
 function numberOf(exercise: Exercise, { kind, seed, poses }: Pick<Hand, 'kind' | 'seed' | 'poses'>): string {
-  const what = JSON.stringify([ENGINE_VERSION, SCORING_VERSION, exercise, kind, seed, poses]);
+  const what = JSON.stringify([ENGINE_VERSION, SCORING_VERSION, exercise, machineFor(exercise), kind, seed, poses]);
   return createHash('sha256').update(what).digest('hex').slice(0, 12);
 }

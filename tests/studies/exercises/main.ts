@@ -7,15 +7,14 @@ import { exercises } from '../../../scoring/index.ts';
 import { Figures } from './figures.ts';
 import { decentHand, type Hand, poorHand, shownHand } from './hands.ts';
 import { exercisesPage } from './page.ts';
-import { SEEDS, setByHand } from './set.ts';
+import { SEEDS } from './set.ts';
 import { weldWith } from './study.ts';
 
 const [most = String(SEEDS), only] = process.argv.slice(2);
 const figures = Figures.read();
 for (let seed = 1; seed <= Number(most); seed++) {
-  for (const ready of exercises) {
-    if (only !== undefined && ready.name !== only) continue;
-    const exercise = setByHand(ready);
+  for (const exercise of exercises) {
+    if (only !== undefined && exercise.name !== only) continue;
     const hands: (() => Hand)[] = [() => decentHand(exercise, seed), () => poorHand(exercise, seed)];
     if (seed === 1) hands.unshift(() => shownHand(exercise));
     for (const make of hands) {

@@ -1,7 +1,7 @@
 /** The exercises and what hands come to at them, as a page. */
 import { type Exercise, exercises } from '../../../scoring/index.ts';
 import { DECENT_AMOUNT, POOR_AMOUNT } from './hands.ts';
-import { DECENT_WITHIN, POOR_WITHIN, SEEDS, setByHand } from './set.ts';
+import { DECENT_WITHIN, machineFor, POOR_WITHIN, SEEDS } from './set.ts';
 import type { Came } from './study.ts';
 
 const percent = (share: number): string => `${Math.round(100 * share)} %`;
@@ -23,7 +23,7 @@ Settings, travel and sizes of the exercises were moved until this held; the mode
 ${exercises
   .map((e) =>
     row(
-      setByHand(e),
+      e,
       all.filter((c) => c.exercise === e.name),
     ),
   )
@@ -46,7 +46,8 @@ ${exercises
 
 function row(e: Exercise, came: readonly Came[]): string {
   const shown = came.find((c) => c.kind === 'shown');
-  const { process: p, asked } = e;
+  const { asked } = e;
+  const p = machineFor(e);
   const least = shown === undefined ? null : tightest(shown);
   const room = least === null ? '' : `${least.room.toFixed(1)} (${least.name})`;
   const most = asked.atMost_mm === null ? '' : ` to ${asked.atMost_mm}`;

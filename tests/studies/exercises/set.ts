@@ -10,9 +10,9 @@ export const POOR_WITHIN = 0.05;
 /** Whose settings a trainee with a good ear ends at, where the exercise leaves the machine to the trainee. */
 const BY_EAR = 'tee-inverted-v';
 
-/** The exercise as it is welded: where the machine is the trainee's to set, a decent hand has set it. */
-export function setByHand(exercise: Exercise): Exercise {
+/** The machine as it is set: where that is left to the trainee, a decent hand has set it. */
+export function machineFor(exercise: Exercise): Exercise['process'] {
   const set = exerciseNamed(BY_EAR);
   if (set === undefined) throw new Error(`no ready exercise ${BY_EAR}`);
-  return exercise.settings === 'own process' ? { ...exercise, process: set.process } : exercise;
+  return exercise.settings === 'own process' ? set.process : exercise.process;
 }

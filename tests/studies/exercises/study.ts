@@ -2,6 +2,7 @@
 import { createRecorder, createSimulation, type RecordingMeta } from '../../../engine/index.ts';
 import { checkRecording, type Exercise, judgeAttempt, type Line, type Result, Trace } from '../../../scoring/index.ts';
 import type { Hand } from './hands.ts';
+import { machineFor } from './set.ts';
 
 /** What a hand came to at an exercise. */
 export interface Came {
@@ -22,7 +23,7 @@ export interface Came {
 
 export function weldWith(exercise: Exercise, hand: Hand): Came {
   const meta: RecordingMeta = {
-    simulation: { joint: exercise.joint, process: exercise.process, cell_mm: 0.75 },
+    simulation: { joint: exercise.joint, process: machineFor(exercise), cell_mm: 0.75 },
     origin: { kind: 'hand' },
     device: { kind: 'pen', measures: { tipToWork: true, workAngle: true, travelAngle: true }, scale: 1 },
     aids: { pacer: false, beat: false, toeMarks: false, plainView: false, handRig: null },
