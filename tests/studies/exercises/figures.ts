@@ -36,8 +36,11 @@ export class Figures {
 
   /** What this hand came to at this exercise, if it was welded with these versions. */
   of(exercise: Exercise, hand: Pick<Hand, 'kind' | 'seed' | 'poses'>): Came | null {
-    const of = numberOf(exercise, hand);
-    return this.#kept.find((k) => k.of === of) ?? null;
+    const number = numberOf(exercise, hand);
+    const found = this.#kept.find((k) => k.of === number);
+    if (found === undefined) return null;
+    const { of: _, ...came } = found;
+    return came;
   }
 
   keep(exercise: Exercise, hand: Pick<Hand, 'kind' | 'seed' | 'poses'>, came: Came): Came {
