@@ -284,6 +284,13 @@ export const en = {
     evenness: (cv: number) => `spread ${whole(cv * 100)} %`,
   },
 
+  toes: {
+    title: 'Toes, at their worst',
+    undercut: 'undercut',
+    risk: 'toe risk',
+    riskSays: 'plate melted outside the metal; on steel it may show as undercut',
+  },
+
   process: {
     title: 'Machine and metal',
     current: 'current',

@@ -91,7 +91,7 @@ function beadSentences(r: Result, kind: Kind): string[] {
   const [a, b] = kind === 'lap' ? ['back plate', 'edge plate'] : ['right', 'left'];
   return [
     `Bead, mean: legs ${said(m.legA_mm)} ${a}, ${said(m.legB_mm)} ${b}; throat ${said(m.throat_mm)}; face ${said(m.faceWidth_mm)} wide, crowned ${said(m.convexity_mm)}; fused ${said(m.fusionDepthA_mm)} and ${said(m.fusionDepthB_mm)} deep.${share}${even}${edge}`,
-    ...(risk > 0.3
+    ...(risk > 0
       ? [`Melted plate outside the metal: up to ${said(risk)} mm (toe risk; on steel it may show as undercut).`]
       : []),
   ];
