@@ -14,12 +14,22 @@ export const invertedVee = workshopExercise({
 
 export const triangle = workshopExercise({
   name: 'tee-triangle',
-  title: 'Looping triangle on a 6 mm tee',
+  title: 'Looping triangle on a 5 mm tee',
   story:
-    'The same bracket with a looping triangle: across the shelf from toe to toe, up into the root, and down to the first toe, always the same way round.',
+    'A lighter bracket, 5 mm on 5 mm, with a looping triangle: across the shelf from toe to toe, up into the root, and down to the first toe, always the same way round.',
   teaches: 'Keep going one way round, and let the point of the triangle reach the root.',
-  weave: { pattern: 'triangle', pauseA_s: 0.2, pauseB_s: 0.2, apex_mm: 3 },
-  asked: { kind: 'leg', size_mm: 5, atMost_mm: 8, edgeBack_mm: null },
+  joint: { plateA_mm: 5, plateB_mm: 5 },
+  weave: {
+    pattern: 'triangle',
+    cyclesPerSecond: 1.1,
+    width_mm: 4.8,
+    travel_mmps: 2.8,
+    pauseA_s: 0.2,
+    pauseB_s: 0.2,
+    apex_mm: 3,
+    shelf_s: 0.2,
+  },
+  asked: { kind: 'leg', size_mm: 4.5, atMost_mm: 7.5, edgeBack_mm: null },
   profile: 'aws-d11-static-si',
 });
 
