@@ -22,7 +22,7 @@ export const triangle = workshopExercise({
   weave: {
     pattern: 'triangle',
     cyclesPerSecond: 1.1,
-    width_mm: 4.8,
+    width_mm: 5.3,
     travel_mmps: 2.8,
     pauseA_s: 0.2,
     pauseB_s: 0.2,
@@ -70,7 +70,7 @@ export const thinTee = workshopExercise({
   teaches: 'Turn down, narrow the weave and keep moving.',
   joint: { plateA_mm: 4, plateB_mm: 4 },
   process: { feed_mpmin: 4.4, volts_V: 19 },
-  weave: { width_mm: 3.6, travel_mmps: 2.8, cyclesPerSecond: 1.1, pauseA_s: 0.2, pauseB_s: 0.2, apex_mm: 1.5 },
+  weave: { width_mm: 4, travel_mmps: 2.8, cyclesPerSecond: 1.1, pauseA_s: 0.2, pauseB_s: 0.2, apex_mm: 1.5 },
   asked: { kind: 'leg', size_mm: 4, atMost_mm: 7, edgeBack_mm: null },
   profile: 'iso-5817-d',
 });
@@ -82,8 +82,8 @@ export const warmTee = workshopExercise({
     'Second piece straight after the first, on strips only 50 mm wide and still at 120 °C. The top end runs hot: climb faster as it warms.',
   teaches: 'Read the puddle and not the beat: a hot plate wants more travel.',
   joint: { plateWidth_mm: 50, startTemp_C: 120, length_mm: 120 },
-  process: { feed_mpmin: 4.8, volts_V: 18.5 },
-  weave: { width_mm: 4.6, apex_mm: 2 },
+  process: { feed_mpmin: 5, volts_V: 19.5 },
+  weave: { width_mm: 5, apex_mm: 2, travel_mmps: 2.8 },
   asked: { kind: 'leg', size_mm: 4.5, atMost_mm: 8, edgeBack_mm: null },
   profile: 'aws-d11-static-si',
 });
@@ -98,7 +98,7 @@ export const lap = workshopExercise({
   teaches: 'Long pause on the back plate, short on the edge, and keep the edge square.',
   joint: { kind: 'lap', plateA_mm: 5, plateB_mm: 5 },
   process: { feed_mpmin: 4.6, volts_V: 20 },
-  weave: { width_mm: 4, travel_mmps: 2.7, pauseA_s: 0.3, pauseB_s: 0.1, apex_mm: 1.5, workAngle_deg: 50 },
+  weave: { width_mm: 4.3, travel_mmps: 2.7, pauseA_s: 0.3, pauseB_s: 0.1, apex_mm: 1.5, workAngle_deg: 50 },
   asked: { kind: 'leg', size_mm: 3.5, atMost_mm: 7, edgeBack_mm: 2 },
   profile: 'aws-d11-static-si',
 });
@@ -109,9 +109,9 @@ export const testPiece = workshopExercise({
   name: 'test-piece',
   title: 'Test piece without guides',
   story:
-    'The piece that goes to the bench by the office. 150 mm, cuts marked before you start, no beat, no marks, settings as given.',
+    'The piece that goes to the bench by the office. 120 mm, cuts marked before you start, no beat, no marks, settings as given.',
   teaches: 'Everything at once, on your own.',
-  joint: { length_mm: 150 },
+  joint: { length_mm: 120 },
   asked: { kind: 'leg', size_mm: 5, atMost_mm: 8, edgeBack_mm: null },
   profile: 'iso-5817-d',
   aids: { beat: false, toeMarks: false, handRig: true },

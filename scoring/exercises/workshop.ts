@@ -24,8 +24,8 @@ const bench: Joint = {
 
 const machine: Process = {
   wire_mm: 0.9,
-  feed_mpmin: 5.6,
-  volts_V: 20,
+  feed_mpmin: 5.8,
+  volts_V: 20.5,
   gas: 'M21-ArC-18',
   tip_mm: 0,
   nozzle_mm: 16,
@@ -35,7 +35,7 @@ export const vee: Weave = {
   pattern: 'inverted-v',
   cyclesPerSecond: 0.9,
   width_mm: 5.5,
-  travel_mmps: 2.6,
+  travel_mmps: 2.7,
   pauseA_s: 0.25,
   pauseB_s: 0.25,
   apex_mm: 2.5,
