@@ -40,6 +40,7 @@ export const {
   duration_s,
   other,
   otherCut,
+  otherStretch,
   otherBusy,
   otherResult,
   whatIf,

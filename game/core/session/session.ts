@@ -20,6 +20,7 @@ import { TorchTool } from '../hand/torch-tool.ts';
 import type { Ports } from '../ports.ts';
 import { Comparer } from './comparer.ts';
 import { Coupons } from './coupons.ts';
+import { FirstLook } from './first-look.ts';
 import { Keeper } from './keeper.ts';
 import { LiveTrace } from './live-trace.ts';
 import { Measurer } from './measurer.ts';
@@ -59,6 +60,7 @@ export class Session {
   readonly desk: Desk;
   readonly player: Player;
   private readonly prover: Prover;
+  private readonly firstLook: FirstLook;
   private readonly cuts: Latest<number>;
   private readonly seeks: Latest<number | null>;
 
@@ -88,6 +90,7 @@ export class Session {
     this.seeks = new Latest((t_s) => this.bench.ask({ type: 'seek', t_s }));
     this.comparer = new Comparer(ports.openBench, state, (problem) => this.broken(problem));
     this.keeper = new Keeper(ports, state);
+    this.firstLook = new FirstLook(this.comparer, state, (request) => this.bench.ask(request));
     this.opener = new Opener(
       this.keeper,
       this.comparer,
@@ -195,6 +198,7 @@ export class Session {
     this.state.cutAt.value = Math.round(Math.min(Math.max(y_mm, 0), length_mm) * 10) / 10;
     this.cuts.ask(this.state.cutAt.value);
     this.comparer.cut(this.state.cutAt.value);
+    if (this.state.otherBusy.peek()) this.firstLook.at(this.state.cutAt.value);
   }
 
   /** Shows the attempt as it was at a time; null goes back to the finished piece. */
@@ -217,6 +221,7 @@ export class Session {
   /** Welds the attempt on the bench again with one thing changed and lays it beside; null takes it away. Nothing of it is kept. */
   whatIf(change: Change | null): void {
     this.comparer.close();
+    this.firstLook.of(null, 0);
     const done = this.state.finished.value;
     if (!change || !done) return;
     const recording = applyChange(done.recording as AttemptRecording, change);
@@ -225,6 +230,7 @@ export class Session {
       return;
     }
     this.state.besideCoupon.value = null;
+    this.firstLook.of(recording as Recording, this.state.cutAt.value);
     this.comparer.show(WHAT_IF, null, recording as Recording, this.state.cutAt.value);
     this.state.whatIf.value = change;
   }
@@ -248,6 +254,7 @@ export class Session {
     this.struck = null;
     this.bench.rest();
     this.prover.stop();
+    this.firstLook.of(null, 0);
     this.live.clear();
     this.cuts.reset();
     this.seeks.reset();
@@ -329,6 +336,9 @@ export class Session {
         return;
       case 'cut':
         this.state.cut.value = answer;
+        return;
+      case 'stretch':
+        this.firstLook.hear(answer);
         return;
       case 'etched':
       case 'ownReading':

@@ -203,6 +203,8 @@ export function createState() {
     other,
     otherCut: signal<Cut | null>(null),
     otherBusy: signal<Busy | null>(null),
+    /** Of the second one only the stretch about the cut has been welded so far. */
+    otherStretch: signal(false),
     /** What the second one came to; null until it has been measured. */
     otherResult: signal<Result | null>(null),
     /** The second one is the attempt on the bench with this changed; null: it is another attempt. */
