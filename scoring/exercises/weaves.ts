@@ -43,6 +43,7 @@ export const crescent = workshopExercise({
   weave: {
     pattern: 'crescent',
     apex_mm: 1.2,
+    shelf_s: 0.2,
     pauseA_s: 0.2,
     pauseB_s: 0.2,
     cyclesPerSecond: 1,
