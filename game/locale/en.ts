@@ -246,7 +246,7 @@ export const en = {
     proof: {
       trying: 'Being tried: your attempt is welded again, one thing changed at a time …',
       proved: 'Proved',
-      replaced: 'Tried, and this mends it instead',
+      replaced: 'Tried, and it is this that mends it',
       'not mended': 'Tried',
     },
     measuring: 'Measuring the bead …',

@@ -3,7 +3,8 @@ import type { Attempt } from '../attempt/attempt.ts';
 import type { ProvedAdvice, Trial } from '../schema/proved.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
 import type { Advice, Change, Result } from '../schema/result.ts';
-import { proofSentences } from '../words/trials.ts';
+import { upper } from '../words/names.ts';
+import { changeSaid, proofSentences } from '../words/trials.ts';
 import { faultOf } from './fault.ts';
 import { OTHER_ATTEMPT, proveAdvice } from './prove-advice.ts';
 
@@ -64,7 +65,11 @@ export function standing(
     const note = proofSentences.proved(change, line(before), line(after), kind);
     return own
       ? { standing: 'proved', says: first.text, note }
-      : { standing: 'replaced', says: proofSentences.fault(line(before), kind), note };
+      : {
+          standing: 'replaced',
+          says: `${upper(changeSaid(change, kind))}.`,
+          note: `${proofSentences.fault(line(before), kind)} ${note}`,
+        };
   }
   const runs = tried.tried.filter((t) => t.after !== null && t.spoils.length === 0);
   const gap = (t: Trial): number => wayOut(tried, t.after!.reading);

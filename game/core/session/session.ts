@@ -1,12 +1,6 @@
 import { effect } from '@preact/signals-core';
 import { noFaults, POSE_RATE_HZ, type Recording } from '../../../engine/index.ts';
-import {
-  type AttemptRecording,
-  applyChange,
-  type Change,
-  type Exercise,
-  exerciseNamed,
-} from '../../../scoring/index.ts';
+import { type AttemptRecording, type Change, type Exercise, exerciseNamed } from '../../../scoring/index.ts';
 import { Latest } from '../bench/latest.ts';
 import type { BenchAnswer, SurfaceMessage } from '../bench/protocol.ts';
 import type { SurfaceFrame } from '../bench/surface-frame.ts';
@@ -18,6 +12,7 @@ import { Trainees } from '../desk/trainees.ts';
 import type { TorchSample } from '../hand/sample.ts';
 import { TorchTool } from '../hand/torch-tool.ts';
 import type { Ports } from '../ports.ts';
+import { changedAttempt } from './changed-attempt.ts';
 import { Comparer } from './comparer.ts';
 import { Coupons } from './coupons.ts';
 import { FirstLook } from './first-look.ts';
@@ -224,7 +219,7 @@ export class Session {
     this.firstLook.of(null, 0);
     const done = this.state.finished.value;
     if (!change || !done) return;
-    const recording = applyChange(done.recording as AttemptRecording, change);
+    const recording = changedAttempt(done.recording as AttemptRecording, change);
     if (!recording) {
       this.state.problem.value = { code: 'no-such-change', change };
       return;

@@ -48,12 +48,13 @@ describe('the first sentence after its proof', () => {
     expect(s.note).toContain('from 3 mm to 1.6 mm');
   });
 
-  it('gives way to the change that does mend, and keeps only what was seen', () => {
+  it('gives way to the change that does mend', () => {
     const s = standing(first, tried({ proved: true, change: wire, after: at(1.6) }), 'tee');
     expect(s.standing).toBe('replaced');
     expect(s.says).not.toContain('climbed');
-    expect(s.says).toContain('Convexity 3 mm');
-    expect(s.note).toContain('0.25 m/min less wire');
+    expect(s.says).toBe('0.25 m/min less wire.');
+    expect(s.note).toContain('Convexity 3 mm at 40 mm; at most 2 mm');
+    expect(s.note).toContain('from 3 mm to 1.6 mm');
   });
 
   it('stands where nothing mends alone but its own change leads there, and says so', () => {

@@ -38,6 +38,8 @@ describe('what if', () => {
     await bench.until(() => bench.state.otherResult.value !== null, 'what came of it');
     expect(bench.state.whatIf.value).toEqual({ what: 'feed_mpmin', by: 1 });
     const other = bench.state.otherResult.value!;
+    // What is asked goes along with the setting: the changed one is judged by the same limits.
+    expect(other.reasons.map((r) => r.code)).toEqual(own.reasons.map((r) => r.code));
     expect(other.process.laid_mm2!).toBeGreaterThan(own.process.laid_mm2! * 1.15);
     await bench.until(() => bench.state.otherCut.value !== null && !bench.state.otherStretch.value, 'the whole');
     stop();
