@@ -12,13 +12,10 @@ export interface Came {
   habit: string | null;
   verdict: Result['verdict'];
   reasons: string[];
-  /** Every line, with the room it has left in units of its own plus-minus: 1 and more is within for certain. */
+  /** The lines with least room, in units of their own plus-minus: 1 and more is within for certain. All that are not within, and three at least. */
   lines: { name: string; reading: number; limit: number; room: number; verdict: Line['verdict'] }[];
   crater_mm: number | null;
   lump_mm: number | null;
-  laid_mm2: number | null;
-  holds_mm2: number | null;
-  advice: string | null;
 }
 
 export function weldWith(exercise: Exercise, hand: Hand): Came {
@@ -54,22 +51,29 @@ function cameTo(exercise: Exercise, hand: Hand, r: Result): Came {
     habit: hand.habit,
     verdict: r.verdict,
     reasons: r.reasons.map((x) => x.code),
-    lines: r.lines.map((l) => ({
+    lines: tightest(r.lines),
+    crater_mm: stop?.craterDepth_mm ?? null,
+    lump_mm: r.bead.start?.lump_mm ?? null,
+  };
+}
+
+/** Lines kept beside those that are not within. */
+const KEPT = 3;
+
+function tightest(lines: readonly Line[]): Came['lines'] {
+  const all = lines
+    .map((l) => ({
       name: l.side === null ? l.measure : `${l.measure} ${l.side}`,
       reading: l.reading,
       limit: l.limit,
       room: roomOf(l),
       verdict: l.verdict,
-    })),
-    crater_mm: stop?.craterDepth_mm ?? null,
-    lump_mm: r.bead.start?.lump_mm ?? null,
-    laid_mm2: r.process.laid_mm2,
-    holds_mm2: r.process.holds_mm2,
-    advice: r.advice[0]?.text ?? null,
-  };
+    }))
+    .sort((a, b) => a.room - b.room);
+  return all.filter((l, k) => l.verdict !== 'within' || k < KEPT);
 }
 
 function roomOf(l: Line): number {
   const way = l.sense === 'at most' ? l.limit - l.reading : l.reading - l.limit;
-  return way / Math.max(l.plusMinus, 1e-3);
+  return Math.round((100 * way) / Math.max(l.plusMinus, 1e-3)) / 100;
 }
