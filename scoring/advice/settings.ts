@@ -22,7 +22,7 @@ export function settingsFault(f: Facts): MachineFault | null {
   const { hot, cold } = evidence(f);
   if (off !== null) {
     // A bead that holds with settings far from what is asked is no reason to use them again: that it held is said, and what differs.
-    if (f.verdict === 'within') return machine(f, off.code, metalLost(f));
+    if (allHeld(f)) return machine(f, off.code, metalLost(f));
     // Of settings that are cold for sure, a root in doubt at a place or two is part of what they do.
     const shows = off.way === 'hot' ? hot : cold || broken(f, 'root fusion') !== null;
     if (shows) return machine(f, off.code);
@@ -32,6 +32,12 @@ export function settingsFault(f: Facts): MachineFault | null {
   if (root !== null && runsTheLength(f, root)) return machine(f, 'cold-root', seenOf(f, root));
   if (hot && !cold && overfilled(f)) return machine(f, 'too-hot');
   return coldToes(f);
+}
+
+/** Within on every line, also where that gets no verdict because the metal did not go over in short circuits: that is the settings' own doing. */
+function allHeld({ lines, reasons, verdict }: Facts): boolean {
+  const transfer = reasons.length > 0 && reasons.every((r) => r.code === 'outside-transfer');
+  return verdict === 'within' || (transfer && lines.every((l) => l.verdict === 'within'));
 }
 
 /** The exercise with the settings that were welded with: where they are the trainee's own, they are not the exercise's. */

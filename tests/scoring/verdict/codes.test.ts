@@ -378,6 +378,12 @@ describe('a piece of advice', () => {
     }
   });
 
+  it('names settings that are far off where all held and something else keeps it from a verdict', () => {
+    const found = adviceFor({ ...holding, ...set({ volts_V: machine.volts_V + 2 }), ...bare('outside-transfer') });
+    expect(found.map((a) => a.code)).toEqual(['too-hot']);
+    expect(adviceSaid(found[0]!).text).not.toContain('It held');
+  });
+
   it.each(adviceCodes)('%s is given where it should be, and said', (code) => {
     const found = adviceFor({ ...holding, ...adviceRows[code] });
     expect(found.map((a) => a.code)).toContain(code);
