@@ -378,8 +378,11 @@ describe('a piece of advice', () => {
     }
   });
 
-  it('names settings that are far off where all held and something else keeps it from a verdict', () => {
-    const found = adviceFor({ ...holding, ...set({ volts_V: machine.volts_V + 2 }), ...bare('outside-transfer') });
+  it('names settings that are far off where all held and only the transfer keeps it from a verdict', () => {
+    const { reasons } = bare('outside-transfer');
+    const transfer = reasons!.filter((r) => r.code === 'outside-transfer');
+    const globular = { ...bare('outside-transfer'), reasons: transfer };
+    const found = adviceFor({ ...holding, ...set({ volts_V: machine.volts_V + 2 }), ...globular });
     expect(found.map((a) => a.code)).toEqual(['too-hot']);
     expect(adviceSaid(found[0]!).text).not.toContain('It held');
   });
