@@ -21,7 +21,7 @@ export const twoToePause = workshopExercise({
   story:
     'Same offcuts, now from toe to toe. Cross the middle quickly and wait at each side until the metal has wetted in; count one, cross, count one.',
   teaches: 'Pause at the toes, not in the middle, and leave a toe when it has filled.',
-  weave: { pattern: 'zigzag', width_mm: 4.7, travel_mmps: 2.8, pauseA_s: 0.3, pauseB_s: 0.3, apex_mm: 0, shelf_s: 0.1 },
+  weave: { pattern: 'zigzag', width_mm: 4.5, travel_mmps: 3, pauseA_s: 0.25, pauseB_s: 0.25, apex_mm: 0, shelf_s: 0.1 },
   asked: { kind: 'leg', size_mm: 4, atMost_mm: 7.5, edgeBack_mm: null },
   profile: 'aws-d11-static-si',
   aids: { pacer: true },
