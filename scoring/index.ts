@@ -93,7 +93,7 @@ export { type RangeRow, rangeCsv, rangeRows } from './range/table.ts';
 export type { RangeResult } from './range/weld-point.ts';
 export { textOf } from './schema/bytes.ts';
 export type { BeadStart, BeadStop, Flaw } from './schema/ends.ts';
-export { type Asked, type Band, type Exercise, exerciseSchema, type HandTarget } from './schema/exercise.ts';
+export { type Asked, type Band, type Exercise, exerciseSchema, type HandTarget, sizeAsked } from './schema/exercise.ts';
 export { WEAVE_RANGES } from './schema/exercise-check.ts';
 export { type JsonSchemaName, jsonSchema, jsonSchemaNames } from './schema/json-schema.ts';
 export type { Crossing, Motion, Restart, StartMotion, Stop, ToeVisit } from './schema/motion.ts';
@@ -143,8 +143,10 @@ export {
   proofOf,
   weldProof,
 } from './trials/exercise-proof.ts';
+export { canBeProved, type FirstProof, proveFirst } from './trials/first-proof.ts';
 export { type ProveOptions, proveAdvice } from './trials/prove-advice.ts';
 export { inSteps, type Knob, steps as knobSteps } from './trials/steps.ts';
 export { endSentences } from './words/ends.ts';
+export { weldedDown, wholePercent } from './words/root.ts';
 export { CAUTIONS, NOT_MODELLED } from './words/statements.ts';
 export { changeSaid } from './words/trials.ts';

@@ -10,7 +10,7 @@ import { booksOpen, nothingRead } from './measures/open-books.ts';
 import { micro } from './measures/precision.ts';
 import { profileNamed } from './profiles/ready.ts';
 import type { BeadStop } from './schema/ends.ts';
-import type { Exercise } from './schema/exercise.ts';
+import { type Exercise, judgedOn } from './schema/exercise.ts';
 import { describeFound, InputError } from './schema/problem.ts';
 import type { Profile } from './schema/profile.ts';
 import type { AttemptRecording } from './schema/recording.ts';
@@ -60,7 +60,7 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
   const exercise = options.exercise ?? recording.exercise;
   const profile = exercise === null ? null : (options.profile ?? namedProfile(exercise));
   const { joint, process } = recording.simulation;
-  const judged = exercise?.judged ?? judgedOf(joint.length_mm);
+  const judged = exercise === null ? judgedOf(joint.length_mm) : judgedOn(exercise, joint);
 
   const open = booksOpen(attempt.accounts);
   const measures = open
@@ -90,7 +90,10 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
   const verdict = verdictOf(lines, reasons);
   const { curve } = measures;
   const facts = { joint, process, motion, curve, bead, stamps: measures.stamps, lines, figures: measures.process };
-  const advice = open || exercise === null ? [] : adviceFor({ ...facts, exercise, verdict, reasons, weldedTwice_mm });
+  const advice =
+    open || exercise === null
+      ? []
+      : adviceFor({ ...facts, exercise: onPiece(exercise, judged), verdict, reasons, weldedTwice_mm });
   return {
     format: 'toehold-result',
     version: 2,
@@ -116,6 +119,12 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
     notModelled: [...NOT_MODELLED],
     cautions: [...CAUTIONS],
   };
+}
+
+/** The exercise with the judged length that this piece has; the very same where that is its own. */
+function onPiece(exercise: Exercise, judged: Exercise['judged']): Exercise {
+  const { from_mm, to_mm } = exercise.judged;
+  return from_mm === judged.from_mm && to_mm === judged.to_mm ? exercise : { ...exercise, judged };
 }
 
 /** A share as JSON can hold it. */

@@ -31,6 +31,8 @@ export interface HandFaults {
 const TREMOR_TIME_S = 0.15;
 /** Time without trigger at the end, so that the last of the puddle freezes in the recording. */
 const TAIL_S = 1.5;
+/** A re-strike: out for so long that the crater sets at its edge, on for a moment, a little under where the arc went out. Common practice, no source. */
+const RE_STRIKE = { off_s: 0.8, on_s: 0.5, under_mm: 1 } as const;
 /** Added to the seed for the pauses' own random numbers, so that they leave every other fault as it was. */
 const PAUSE_SEED = 7919;
 /** Hands do not aim farther off the joint than this. */
@@ -57,7 +59,7 @@ export function handOfAmount(seed: number, amount: number): HandFaults {
   };
 }
 
-/** Poses of a whole attempt at POSE_RATE_HZ: trigger, shelf, weave up to the length, trigger off. */
+/** Poses of a whole attempt at POSE_RATE_HZ: trigger, shelf, weave up to the length, trigger off, short re-strikes where the weave asks for them. */
 export function* weaveHand(w: WeaveOptions, faults: HandFaults = noFaults()): Generator<Pose> {
   const random = createRandom(faults.seed);
   const waits = createRandom(faults.seed + PAUSE_SEED);
@@ -105,6 +107,14 @@ export function* weaveHand(w: WeaveOptions, faults: HandFaults = noFaults()): Ge
       phase -= 1;
       stretch = cycleStretch(random.normal(), faults.timing);
       cycle = unevenPauses(w, faults, waits);
+    }
+  }
+  if (w.reStrikes !== undefined && w.reStrikes > 0) {
+    handU = 0;
+    handY -= RE_STRIKE.under_mm;
+    for (let k = 0; k < w.reStrikes; k++) {
+      for (let n = 0; n < RE_STRIKE.off_s * POSE_RATE_HZ; n++) yield pose(false);
+      for (let n = 0; n < RE_STRIKE.on_s * POSE_RATE_HZ; n++) yield pose(true);
     }
   }
   for (let n = 0; n < TAIL_S * POSE_RATE_HZ; n++) yield pose(false);

@@ -33,6 +33,8 @@ export interface WeaveOptions {
   shelf_s: number;
   start_mm: number;
   length_mm: number;
+  /** Short arcs into the crater after the run, on the root, that fill it; left out: none. */
+  reStrikes?: number;
 }
 
 /** Every pattern the robot hand knows. */

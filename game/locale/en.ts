@@ -110,7 +110,11 @@ export const en = {
       colon: ': ',
     },
     range: (from: string, to: string) => `${from} to ${to}`,
-    over: (mm2: number) => `${oneDecimal(mm2)} over, which goes into crown or extra leg whatever your hand does`,
+    within: (most_mm2: number) =>
+      `more than the leg asked takes, and within the ${oneDecimal(most_mm2)} of the largest leg allowed`,
+    /** @param most_mm2 what the largest size allowed takes; null: there is none */
+    over: (mm2: number, most_mm2: number | null) =>
+      `${oneDecimal(mm2)} over${most_mm2 === null ? '' : ` even the ${oneDecimal(most_mm2)} of the largest leg allowed`}, which goes into crown or extra leg whatever your hand does`,
     under: (mm2: number) => `${oneDecimal(mm2)} short, which leaves it undersize whatever your hand does`,
     transfer: {
       stubbing: (low: number, high: number) =>
@@ -166,8 +170,9 @@ export const en = {
   strip: {
     title: 'Opened root',
     /** @param covered the judged length carries weld everywhere */
-    share: (share: number, covered: boolean) =>
-      `${whole(share * 100)} % of the ${covered ? 'judged length' : 'weld there is'} tied in`,
+    share: (percent: number, covered: boolean) =>
+      `${whole(percent)} % of the ${covered ? 'judged length' : 'weld there is'} tied in`,
+    weldedDown: 'welded downwards: not judged',
     empty: 'The root, opened along its length, appears here after an attempt.',
   },
 
@@ -191,6 +196,8 @@ export const en = {
       root: 'root',
       past: (mm: string) => `tied in, ${mm} past the corner`,
       short: (mm: string) => `${mm} short of the corner`,
+      doubt: (mm: string) => `at the corner (${mm}), too close to call`,
+      down: 'not judged: welded downwards',
     },
     thisOne: 'on the bench',
     difference: 'hatched where the faces differ',
@@ -235,6 +242,13 @@ export const en = {
     lines: 'Lines',
     hand: 'Hand',
     head: { measure: 'measure', reading: 'reading', limit: 'limit', rule: 'rule', verdict: 'verdict', place: 'at' },
+    /** What became of the first sentence when it was welded again. */
+    proof: {
+      trying: 'Being tried: your attempt is welded again, one thing changed at a time …',
+      proved: 'Proved',
+      replaced: 'Tried, and it is this that mends it',
+      'not mended': 'Tried',
+    },
     measuring: 'Measuring the bead …',
     weldingAgain: 'Welding the recording again …',
     notMeasured: 'Not measured',
@@ -268,6 +282,13 @@ export const en = {
     },
     asked: 'asked',
     evenness: (cv: number) => `spread ${whole(cv * 100)} %`,
+  },
+
+  toes: {
+    title: 'Toes, at their worst',
+    undercut: 'undercut',
+    risk: 'toe risk',
+    riskSays: 'plate melted outside the metal; on steel it may show as undercut',
   },
 
   process: {

@@ -1,8 +1,8 @@
-import { type PlusMinusName, plusMinusAt, type Station } from '../../scoring/index.ts';
+import { type PlusMinusName, plusMinusAt, type Station, weldedDown } from '../../scoring/index.ts';
 import { CELL_MM } from '../core/session/setup.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal, trimmed } from '../locale/numbers.ts';
-import { exercise } from '../page.ts';
+import { exercise, result } from '../page.ts';
 
 interface Row {
   name: string;
@@ -26,7 +26,7 @@ export function CutReadings({ station }: { station: Station }) {
     { name: `${c.fused} ${left}`, value: station.fusionDepthB_mm, plusMinus: 'fusion' },
     { name: `${c.fused} ${right}`, value: station.fusionDepthA_mm, plusMinus: 'fusion' },
   ];
-  const root = station.rootFusion_mm;
+  const off = plusMinusAt('root fusion', CELL_MM);
   return (
     <table class="readings">
       <tbody>
@@ -40,11 +40,23 @@ export function CutReadings({ station }: { station: Station }) {
         <tr class="root">
           <th scope="row">{c.root}</th>
           <td colSpan={2}>
-            {root > 0 ? c.past(oneDecimal(root)) : c.short(oneDecimal(-root))}{' '}
-            <span class="unit">± {trimmed(plusMinusAt('root fusion', CELL_MM), 2)}</span>
+            {result.value !== null && weldedDown(result.value) ? (
+              c.down
+            ) : (
+              <>
+                {rootSaid(station.rootFusion_mm, off)} <span class="unit">± {trimmed(off, 2)}</span>
+              </>
+            )}
           </td>
         </tr>
       </tbody>
     </table>
   );
+}
+
+/** A root is called tied in, or short, only where it is so by more than the reading may be off. */
+function rootSaid(root_mm: number, off_mm: number): string {
+  const c = words.cut.readings;
+  if (Math.abs(root_mm) <= off_mm) return c.doubt(root_mm > 0 ? `+${oneDecimal(root_mm)}` : oneDecimal(root_mm));
+  return root_mm > 0 ? c.past(oneDecimal(root_mm)) : c.short(oneDecimal(-root_mm));
 }

@@ -11,6 +11,7 @@ import {
   other,
   otherBusy,
   otherCut,
+  otherStretch,
   readingsHidden,
   revealedAt,
   shelf,
@@ -66,7 +67,7 @@ export function CutPanel({ session, openDialog }: { session: Session; openDialog
             <Drawing
               cut={otherCut.value}
               leads={false}
-              caption={`${besideTitle(beside.title)}; ${words.cut.difference}`}
+              caption={`${besideTitle(beside.title)}; ${otherStretch.value ? words.whatIf.stretch : words.cut.difference}`}
               against={cut.value}
             />
           ) : (

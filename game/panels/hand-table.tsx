@@ -1,4 +1,5 @@
-import type { Result } from '../../scoring/index.ts';
+import type { JointKind } from '../../engine/index.ts';
+import type { Result, Station } from '../../scoring/index.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal, seconds, trimmed, whole } from '../locale/numbers.ts';
 import { exercise } from '../page.ts';
@@ -18,6 +19,12 @@ export function HandTable({ found }: { found: Result }) {
     <div class="hand" data-testid="hand">
       <h3>{words.findings.hand}</h3>
       <List rows={rows} />
+      {found.bead.worst !== null && (
+        <>
+          <h3>{words.toes.title}</h3>
+          <List rows={toeRows(found.bead.worst, exercise.value.joint.kind)} />
+        </>
+      )}
       <h3>{words.process.title}</h3>
       <List rows={processRows(found)} />
     </div>
@@ -88,6 +95,17 @@ function rowsOf(found: Result): Row[] {
       read: m.travelAngle_deg === null ? null : `${whole(m.travelAngle_deg)}°`,
       asked: band(target.travelAngle_deg, 0, '°'),
     },
+  ];
+}
+
+/** Undercut and toe risk at their worst: the second is no line of any profile and says how near a toe came to the first. */
+function toeRows(worst: Station, kind: JointKind): Row[] {
+  const w = words.toes;
+  const both = (a: number, b: number): string =>
+    `${words.findings.side(kind, 'B')} ${oneDecimal(b)}, ${words.findings.side(kind, 'A')} ${oneDecimal(a)} mm`;
+  return [
+    { name: w.undercut, read: both(worst.undercutA_mm, worst.undercutB_mm), asked: '' },
+    { name: w.risk, read: both(worst.toeRiskA_mm, worst.toeRiskB_mm), asked: w.riskSays },
   ];
 }
 

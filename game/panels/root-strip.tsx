@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
-import type { RootPlace } from '../../scoring/index.ts';
+import { type RootPlace, weldedDown, wholePercent } from '../../scoring/index.ts';
 import { type Camera, toPane } from '../core/hand/camera.ts';
 import type { Session } from '../core/session/session.ts';
 import { words } from '../locale/index.ts';
@@ -14,7 +14,7 @@ const LEAST_PX = 4;
 
 /**
  * The root opened as if the fillet had been broken, beside the joint and on the same millimetres. Hatching is metal that tore (tied
- * in), wide to each side as far as it reached; bare ruled faces are plates that never joined; nothing is no weld.
+ * in), wide to each side as far as it reached; bare ruled faces are plates that never joined; a dotted outline is not judged; nothing is no weld.
  */
 export function RootStripView({ session, camera }: { session: Session; camera: Camera }) {
   const box = useRef<SVGSVGElement>(null);
@@ -87,13 +87,20 @@ function share(): string {
   const bead = result.value?.bead;
   const part = bead?.rootFusedShare ?? null;
   // The share is of the heights that carry metal: of a run that stopped early it is not the judged length's.
-  return !bead || part === null ? '' : words.strip.share(part, bead.bare_mm.length === 0);
+  if (!bead || part === null) return '';
+  return down() ? words.strip.weldedDown : words.strip.share(wholePercent(part), bead.bare_mm.length === 0);
 }
 
-type Kind = 'torn' | 'face' | 'none';
+/** Welded from the top down: nothing of it is drawn as tied in. */
+function down(): boolean {
+  return result.value !== null && weldedDown(result.value);
+}
+
+type Kind = 'torn' | 'face' | 'unjudged' | 'none';
 
 function kindOf(place: RootPlace): Kind {
-  return !place.welded ? 'none' : place.fused ? 'torn' : 'face';
+  if (!place.welded) return 'none';
+  return down() ? 'unjudged' : place.fused ? 'torn' : 'face';
 }
 
 /** Neighbouring heights of one kind drawn as one outline. */
@@ -120,7 +127,7 @@ function Stretches({ strip, y }: { strip: readonly RootPlace[]; y: (mm: number) 
 function outline(kind: Kind, places: readonly RootPlace[], y: (mm: number) => number, half: number): string {
   const most = MIDDLE - EDGE - 1;
   const reach = (depth_mm: number): number =>
-    kind === 'face' ? most : Math.max(LEAST_PX, Math.min(most, LEAST_PX + depth_mm * PX_PER_MM));
+    kind !== 'torn' ? most : Math.max(LEAST_PX, Math.min(most, LEAST_PX + depth_mm * PX_PER_MM));
   const bottom = Math.min(y(0), y(places[0].y_mm) + half);
   const top = Math.max(y(exercise.value.joint.length_mm), y(places[places.length - 1].y_mm) - half);
   const row = (place: RootPlace, at: number): [string, string] => [

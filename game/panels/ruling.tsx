@@ -3,7 +3,7 @@ import type { Session } from '../core/session/session.ts';
 import { helpOf } from '../core/session/shelf.ts';
 import { exerciseOf } from '../core/session/state.ts';
 import { words } from '../locale/index.ts';
-import { busy, finished, result } from '../page.ts';
+import { busy, finished, proof, result } from '../page.ts';
 import { VerdictMark } from './verdict-mark.tsx';
 
 const w = words.findings;
@@ -14,6 +14,7 @@ export function Ruling({ session }: { session: Session }) {
   if (!found || busy.value) return null;
   const welded = finished.value?.recording;
   const [first] = found.advice;
+  const told = proof.value === 'trying' ? null : proof.value;
   return (
     <section class="first">
       <p class="ruling" data-testid="verdict">
@@ -23,7 +24,12 @@ export function Ruling({ session }: { session: Session }) {
       </p>
       {first && (
         <p class="say" data-testid="first">
-          {first.text} <ShowMe session={session} advice={first} />
+          {told?.says ?? first.text} <ShowMe session={session} advice={first} />
+        </p>
+      )}
+      {proof.value !== null && (
+        <p class="proof" role="status" data-testid="proof" data-standing={told?.standing ?? 'trying'}>
+          {told === null ? w.proof.trying : `${w.proof[told.standing]}: ${told.note}`}
         </p>
       )}
     </section>

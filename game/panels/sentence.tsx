@@ -12,8 +12,6 @@ const j = s.joins;
 const WIRES = ['0.8', '0.9', '1', '1.2'] as const;
 const KINDS: readonly JointKind[] = ['tee', 'lap'];
 const GASES: readonly GasName[] = ['M21-ArC-18', 'M21-ArC-25', 'C1'];
-/** Laid against held counts as even within this share: travel by hand is no better. */
-const EVEN_SHARE = 0.12;
 
 /** Joint, size and settings as one sentence in which every value can be edited, and what follows from them. */
 export function Sentence({ session }: { session: Session }) {
@@ -260,9 +258,7 @@ function ProcessValues({
 
 /** Metal laid against metal held, said before the arc is struck. */
 function Balance() {
-  const { laid_mm2, holds_mm2, current_A, regime, dips_V } = balance.value;
-  const over = laid_mm2 - holds_mm2;
-  const even = Math.abs(over) <= EVEN_SHARE * holds_mm2;
+  const { laid_mm2, holds_mm2, most_mm2, stands, current_A, regime, dips_V } = balance.value;
   const thick = legOf(exercise.value) > 6;
   return (
     <p class="balance" data-testid="balance">
@@ -274,7 +270,10 @@ function Balance() {
       {j.holds}
       <b>{oneDecimal(holds_mm2)}</b>
       {j.colon}
-      {even ? s.even : over > 0 ? s.over(over) : s.under(-over)}
+      {stands === 'even' && s.even}
+      {stands === 'within' && s.within(most_mm2 ?? holds_mm2)}
+      {stands === 'over' && s.over(laid_mm2 - (most_mm2 ?? holds_mm2), most_mm2)}
+      {stands === 'short' && s.under(holds_mm2 - laid_mm2)}
       {j.stop}
       {thick && s.thick}
       {regime === 'stubbing' || regime === 'globular' ? s.transfer[regime](dips_V.low, dips_V.high) : ''}

@@ -18,7 +18,7 @@ const MOST_OFF = 3;
 /**
  * Picks what to change, the one thing first. An instructor's order: what kept the attempt from being one; the arc lost and taken up again; the
  * hand where it was not as asked, the farthest off first; the machine, only where the hand was as asked and the fault runs the length; what is
- * seen, where nothing accounts for it. Never empty for an attempt with a bead over the judged length.
+ * seen, where nothing accounts for it. Empty where there is no bead, and where all of it holds but something else keeps it from a verdict.
  */
 export function adviceFor(f: Facts): Found[] {
   const first = noAttempt(f);

@@ -46,8 +46,8 @@ export function machineOff(e: Exercise): MachineOff | null {
     return { code: 'gap-takes-metal', way: 'cold', strength };
   }
   if (metal >= TOO_MUCH) return { code: volts >= VOLTS_BESIDE ? 'too-hot' : 'too-much-metal', way: 'hot', strength };
-  // Less metal for its size although no less is fed is the asked climb's or the asked size's doing, not the machine's.
-  if (metal < TOO_LITTLE && metalRate(e) < metalRate(usual)) {
+  // Less metal for its size although about as much is fed is the asked climb's or the asked size's doing, not the machine's.
+  if (metal < TOO_LITTLE && metalRate(e) < TOO_LITTLE * metalRate(usual)) {
     return { code: volts >= VOLTS_BESIDE ? 'too-little-wire' : 'cold-root', way: 'cold', strength };
   }
   if (volts <= -VOLTS_ALONE) return { code: 'cold-root', way: 'cold', strength };

@@ -10,25 +10,34 @@ import { seenOf, worstSeen } from './seen.ts';
 /** Advice about the machine. */
 export type MachineFault = Extract<Found, { code: SettingsCode }>;
 
-/** Settings are spoken of although the bead does not show it only where they are this far off. */
-const ALTHOUGH_IT_HELD = 2;
+/** Where the bead is in doubt and shows neither heat nor cold, settings are spoken of only where they are this far off. */
+const ALTHOUGH_IT_DOES_NOT_SHOW = 2;
 
 /**
  * What the machine has to answer for where the hand was as asked: settings that are not those the workshop welds such a joint with, if what is
- * seen goes with them; else, of what is seen, only what runs the whole length.
+ * seen goes with them or all of it held; else, of what is seen, only what runs the whole length.
  */
 export function settingsFault(f: Facts): MachineFault | null {
   const off = machineOff(asSet(f));
   const { hot, cold } = evidence(f);
   if (off !== null) {
-    const shows = off.way === 'hot' ? hot : cold;
-    if (shows && f.verdict !== 'within') return machine(f, off.code);
-    return hot || cold || off.strength < ALTHOUGH_IT_HELD ? null : machine(f, off.code, null);
+    // A bead that holds with settings far from what is asked is no reason to use them again: that it held is said, and what differs.
+    if (allHeld(f)) return machine(f, off.code, metalLost(f));
+    // Of settings that are cold for sure, a root in doubt at a place or two is part of what they do.
+    const shows = off.way === 'hot' ? hot : cold || broken(f, 'root fusion') !== null;
+    if (shows) return machine(f, off.code);
+    return hot || cold || off.strength < ALTHOUGH_IT_DOES_NOT_SHOW ? null : machine(f, off.code, null);
   }
   const root = broken(f, 'root fusion');
   if (root !== null && runsTheLength(f, root)) return machine(f, 'cold-root', seenOf(f, root));
   if (hot && !cold && overfilled(f)) return machine(f, 'too-hot');
   return coldToes(f);
+}
+
+/** Within on every line, also where that gets no verdict because the metal did not go over in short circuits: that is the settings' own doing. */
+function allHeld({ lines, reasons, verdict }: Facts): boolean {
+  const transfer = reasons.length > 0 && reasons.every((r) => r.code === 'outside-transfer');
+  return verdict === 'within' || (transfer && lines.every((l) => l.verdict === 'within'));
 }
 
 /** The exercise with the settings that were welded with: where they are the trainee's own, they are not the exercise's. */
@@ -48,9 +57,14 @@ const CHANGES: Record<SettingsCode, Change> = {
 /** Metal lost beyond this share of what was laid is no chance drop. */
 const DROPPED_SHARE = 0.01;
 
+function metalLost({ figures }: Facts): Seen | null {
+  const dripped_g = figures.dripped_g ?? 0;
+  return dripped_g > DROPPED_SHARE * (figures.deposited_g ?? 0) ? { what: 'dropped', dripped_g } : null;
+}
+
 /** What the bead itself says: metal lost or edges melted away is hot; a root or a size that falls short with nothing lost is cold. */
 function evidence(f: Facts): { hot: boolean; cold: boolean } {
-  const lost = (f.figures.dripped_g ?? 0) > DROPPED_SHARE * (f.figures.deposited_g ?? 0);
+  const lost = metalLost(f) !== null;
   const hot = lost || outside(f, 'undercut') !== null || outside(f, 'edge melted back') !== null || crowned(f);
   const root = broken(f, 'root fusion');
   // A root in doubt at a place or two is no cold machine; one in doubt along most of the joint is.

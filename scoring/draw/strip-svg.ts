@@ -1,6 +1,7 @@
 import type { JointOptions } from '../../engine/index.ts';
 import type { RootPlace } from '../measures/bead/survey.ts';
 import { plateName } from '../words/names.ts';
+import { wholePercent } from '../words/root.ts';
 import { drawingOf, INK, num, PAPER, QUIET, RULE, type Svg, tag, textAt } from './svg.ts';
 
 /** How the opened root is drawn. */
@@ -10,6 +11,8 @@ export interface StripSvgOptions {
   id?: string;
   judged?: { from_mm: number; to_mm: number };
   cuts_mm?: readonly number[];
+  /** The bead was laid from the top down: no stretch of its root is drawn as tied in. */
+  weldedDown?: boolean;
 }
 
 const ROW = 26;
@@ -18,7 +21,8 @@ const SIDE = 96;
 
 /**
  * The opened root: a fillet broken along its root, plate by plate, bottom of the joint at the left. Tied in: torn metal, drawn as dense
- * slanted strokes. Not tied in: the face as cut, drawn blank with its edge. No weld: nothing but the centre line.
+ * slanted strokes. Not tied in: the face as cut, drawn blank with its edge. Welded downwards: dotted outline, since nothing of it is judged. No
+ * weld: nothing but the centre line.
  * @returns a complete SVG document
  */
 export function stripSvg(strip: readonly RootPlace[], joint: JointOptions, options: StripSvgOptions = {}): Svg {
@@ -32,7 +36,7 @@ export function stripSvg(strip: readonly RootPlace[], joint: JointOptions, optio
         textAt({ x: SIDE - 8, y: TOP + r * ROW + 17 }, plateName(joint.kind, side), {
           class: 'q',
           'text-anchor': 'end',
-        }) + row(strip, side, TOP + r * ROW, x, id),
+        }) + row(strip, side, TOP + r * ROW, x, id, options.weldedDown ?? false),
     )
     .join('');
   return drawingOf(
@@ -48,11 +52,25 @@ export function stripSvg(strip: readonly RootPlace[], joint: JointOptions, optio
   );
 }
 
-function row(strip: readonly RootPlace[], side: 'A' | 'B', top: number, x: (y: number) => number, id: string): string {
+type Kind = 'torn' | 'face' | 'not judged' | 'none';
+
+const STROKE_PX: Record<Kind, number> = { torn: 0.6, face: 1.6, 'not judged': 1, none: 0 };
+
+function row(
+  strip: readonly RootPlace[],
+  side: 'A' | 'B',
+  top: number,
+  x: (y: number) => number,
+  id: string,
+  down: boolean,
+): string {
   const out: string[] = [];
   let from = 0;
-  const kind = (p: RootPlace): 'torn' | 'face' | 'none' =>
-    !p.welded ? 'none' : (side === 'A' ? p.rootFusionA_mm : p.rootFusionB_mm) > 0 ? 'torn' : 'face';
+  const kind = (p: RootPlace): Kind => {
+    if (!p.welded) return 'none';
+    if (down) return 'not judged';
+    return (side === 'A' ? p.rootFusionA_mm : p.rootFusionB_mm) > 0 ? 'torn' : 'face';
+  };
   for (let i = 1; i <= strip.length; i++) {
     if (i < strip.length && kind(strip[i]!) === kind(strip[from]!)) continue;
     const what = kind(strip[from]!);
@@ -67,7 +85,8 @@ function row(strip: readonly RootPlace[], side: 'A' | 'B', top: number, x: (y: n
           height: ROW - 6,
           fill: what === 'torn' ? `url(#${id}-torn)` : PAPER,
           stroke: INK,
-          'stroke-width': what === 'torn' ? 0.6 : 1.6,
+          'stroke-width': STROKE_PX[what],
+          ...(what === 'not judged' ? { 'stroke-dasharray': '2 3' } : {}),
         }),
       );
     }
@@ -115,12 +134,14 @@ function marks(options: StripSvgOptions, x: (y: number) => number): string {
 
 function summary(strip: readonly RootPlace[], options: StripSvgOptions): string {
   const range = options.judged;
-  const asked = strip.filter(
-    (p) => p.welded && (range === undefined || (p.y_mm >= range.from_mm && p.y_mm <= range.to_mm)),
-  );
-  if (asked.length === 0) return 'no weld at the root';
-  const fused = asked.filter((p) => p.fused).length;
-  return `tied in at the root over ${Math.round((100 * fused) / asked.length)} %${range === undefined ? '' : ' of the judged length'}`;
+  const asked = strip.filter((p) => range === undefined || (p.y_mm >= range.from_mm && p.y_mm <= range.to_mm));
+  const welded = asked.filter((p) => p.welded);
+  if (welded.length === 0) return 'no weld at the root';
+  if (options.weldedDown) return 'welded downwards: not judged';
+  const share = welded.filter((p) => p.fused).length / welded.length;
+  const of =
+    range === undefined ? '' : welded.length < asked.length ? ' of the weld there is' : ' of the judged length';
+  return `tied in at the root over ${wholePercent(share)} %${of}`;
 }
 
 function definitions(id: string): string {

@@ -14,6 +14,7 @@ import type { AttemptRecording } from '../schema/recording.ts';
 import type { Line, Result } from '../schema/result.ts';
 import { judgeAttempt, type ScoreOptions } from '../score.ts';
 import { measureName, said } from '../words/names.ts';
+import { weldedDown } from '../words/root.ts';
 import { handSentences, settingsSentence } from './sentences.ts';
 
 /** How the report of an attempt is judged and cut. */
@@ -121,7 +122,13 @@ export function attemptPaperOf(
     after: then.map((a) => a.text),
     cut: { ...cut, svg: drawn(cut.y_mm, 'cut', false) },
     smallCuts: cuts_mm.slice(0, 3).map((y_mm, i) => ({ y_mm, svg: drawn(y_mm, `cut${i + 1}`, true) })),
-    strip: stripSvg(openedRoot(survey, joint.length_mm), joint, { id: 'strip', width: 960, judged, cuts_mm }),
+    strip: stripSvg(openedRoot(survey, joint.length_mm), joint, {
+      id: 'strip',
+      width: 960,
+      judged,
+      cuts_mm,
+      weldedDown: weldedDown(r),
+    }),
     lines: r.lines.map((l) => paperLine(l, joint.kind)),
     hand: handSentences(r, joint.kind),
     notMeasured: notMeasuredSaid(r.notMeasured),

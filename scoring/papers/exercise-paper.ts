@@ -111,13 +111,25 @@ function jointSaid({ joint, asked }: Exercise): string {
 function settings({ demonstration: w, process, joint, asked }: Exercise): [string, string][] {
   const laid = metalLaid_mm2(process, w.travel_mmps);
   const holds = jointHolds_mm2(joint, sizeAsked(asked).leg_mm);
+  const most =
+    asked.atMost_mm === null
+      ? ''
+      : `, ${said(jointHolds_mm2(joint, sizeAsked({ ...asked, size_mm: asked.atMost_mm }).leg_mm))} at the largest leg allowed`;
   const rows: [string, string][] = [
     ['Climb', `${said(w.travel_mmps)} mm/s: ${said(10 / w.travel_mmps)} s for 10 mm`],
     ['Tip-to-work', `${said(w.tipToWork_mm)} mm`],
     ['Work angle', `${said(w.workAngle_deg, 0)}° from the ${joint.kind === 'lap' ? 'back' : 'right'} plate`],
     ['Travel angle', `${said(w.travelAngle_deg, 0)}° push`],
     ['Shelf', `${said(w.shelf_s)} s at the bottom before you climb`],
-    ['Metal', `lays ${said(laid)} mm², the joint holds ${said(holds)}`],
+    ['Metal', `lays ${said(laid)} mm², the joint holds ${said(holds)}${most}`],
+    ...(w.reStrikes === undefined || w.reStrikes === 0
+      ? []
+      : [
+          [
+            'Crater',
+            `${w.reStrikes === 1 ? 'one short re-strike' : `${w.reStrikes} short re-strikes`} into it as it sets`,
+          ] as [string, string],
+        ]),
   ];
   if (w.pattern === 'straight') return rows;
   return [

@@ -2,6 +2,7 @@ import { sizeAsked } from '../schema/exercise.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
 import type { Result } from '../schema/result.ts';
 import { said, toeName } from '../words/names.ts';
+import { tiedInSaid } from '../words/root.ts';
 
 /** Shielding gases as said on paper. */
 export const GAS = {
@@ -43,10 +44,10 @@ export function handSentences(r: Result, kind: AttemptRecording['simulation']['j
   const m = r.motion;
   const bead = r.bead.mean;
   if (bead !== null) {
-    const share = r.bead.rootFusedShare;
+    const root = tiedInSaid(r);
     out.push(
       `Bead, mean: legs ${said(bead.legA_mm)} right and ${said(bead.legB_mm)} left, throat ${said(bead.throat_mm)}, face ${said(bead.faceWidth_mm)} wide, crown ${said(bead.convexity_mm)}${
-        share === null ? '' : `; tied in over ${said(100 * share, 0)} % of the judged length`
+        root === null ? '' : `; ${root}`
       }.`,
     );
   }
@@ -99,4 +100,4 @@ export const COUPON_CELLS: readonly (readonly [string, string])[] = [
 ];
 
 export const STRIP_SAYS =
-  'The root, broken open: filled where it tied in, blank where it did not. Triangles: cuts marked before welding. Heavy rule: judged length, mm.';
+  'The root, broken open: filled where it tied in, blank where it did not, dotted where it is not judged. Triangles: cuts marked before welding. Heavy rule: judged length, mm.';

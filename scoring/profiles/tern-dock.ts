@@ -3,7 +3,7 @@ import type { Profile } from '../schema/profile.ts';
 const all = { over: 0, upTo: null };
 
 /**
- * A school's own limits, for first runs: joined, not grossly crowned, no lapped toes. Tern Dock workshop and its limits are
+ * A school's own limits, for first runs: joined, of the size asked, not grossly crowned, no lapped toes. Tern Dock workshop and its limits are
  * invented for this project.
  */
 export const firstRuns: Profile = {
@@ -23,6 +23,14 @@ export const firstRuns: Profile = {
       status: 'memory',
       plates: all,
       limit: { form: 'floor', value: 0 },
+      extent: { kind: 'anywhere' },
+    },
+    {
+      measure: 'leg short',
+      clause: 'Tern Dock: at most 0.5 mm under the leg asked',
+      status: 'memory',
+      plates: all,
+      limit: { form: 'line', base: 0.5, slope: 0, of: 'leg', most: null },
       extent: { kind: 'anywhere' },
     },
     {

@@ -48,6 +48,7 @@ export const weaveSchema = z.strictObject({
   shelf_s: z.number(),
   start_mm: z.number(),
   length_mm: z.number(),
+  reStrikes: z.int().min(0).max(2).exactOptional(),
 });
 
 const faultsSchema = z.strictObject({

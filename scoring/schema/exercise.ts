@@ -106,6 +106,11 @@ export type HandTarget = Exercise['target'];
 /** From and to, both included. */
 export type Band = z.infer<typeof band>;
 
+/** The judged length on a piece: a piece shorter than the exercise's ends where it ends. */
+export function judgedOn({ judged }: Exercise, { length_mm }: { length_mm: number }): Exercise['judged'] {
+  return { from_mm: Math.min(judged.from_mm, length_mm), to_mm: Math.min(judged.to_mm, length_mm) };
+}
+
 /** A weld size said both ways. */
 export interface SizeAsked {
   leg_mm: number;

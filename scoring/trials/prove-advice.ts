@@ -36,7 +36,7 @@ const ENOUGH = 2;
 /** Re-runs kept for what comes after the first fault. */
 const KEPT_FOR_LATER = 2;
 /** Nothing a change of one thing could mend: the attempt itself has to be another one. */
-const OTHER_ATTEMPT: readonly Advice['code'][] = [
+export const OTHER_ATTEMPT: readonly Advice['code'][] = [
   'weld-the-judged-length',
   'climb',
   'no-climb',

@@ -1,7 +1,7 @@
 import type { Attempt } from '../attempt/attempt.ts';
 import type { Way } from '../measures/hand/passes.ts';
 import { booksOpen } from '../measures/open-books.ts';
-import type { Exercise } from '../schema/exercise.ts';
+import { type Exercise, judgedOn } from '../schema/exercise.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
 import type { Line, Result } from '../schema/result.ts';
 import type { AidName, FoundReason } from './found.ts';
@@ -42,7 +42,11 @@ export function reasonsFor(q: ReasonQuestion): FoundReason[] {
   const reasons: FoundReason[] = [];
   if (recording.ended === 'too-slow') reasons.push({ code: 'machine-too-slow', data: {} });
   const bare_mm = q.bead.bare_mm.length;
-  if (bare_mm > 0) reasons.push({ code: 'judged-length-not-covered', data: { ...exercise.judged, bare_mm } });
+  if (bare_mm > 0)
+    reasons.push({
+      code: 'judged-length-not-covered',
+      data: { ...judgedOn(exercise, recording.simulation.joint), bare_mm },
+    });
   const twice_mm = q.weldedTwice_mm;
   if (q.way === 'down') reasons.push({ code: 'vertical-down', data: {} });
   else if (q.way === 'nowhere') reasons.push({ code: 'no-climb', data: {} });

@@ -12,7 +12,8 @@ const sentences: Sentences = {
   'weld-the-judged-length': (p) =>
     `Weld all of the judged length, ${said(p.from_mm)} to ${said(p.to_mm)} mm; ${said(p.bare_mm)} mm of it are bare.`,
 
-  climb: () => 'You went down the joint. It looks flat and it is hardly fused; start at the bottom and climb.',
+  climb: () =>
+    'You went down the joint. Metal laid so runs ahead of the arc and leaves the root short, however flat it looks; nothing of it is judged. Start at the bottom and climb.',
 
   'no-climb': () =>
     'The arc went up and down the joint without climbing it. Start at the bottom, wait for the shelf, and climb on it.',

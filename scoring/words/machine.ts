@@ -18,12 +18,14 @@ function setAgainst({ set, usual }: P): string {
   return `Set: ${list(0)}; the workshop welds such a joint at ${list(1)}.`;
 }
 
-/** Where nothing of it shows in the bead, the settings are named and nothing is made of them. */
+/** Where nothing of it shows in the lines, the settings are named and nothing is made of them. */
 const told = (todo: (p: P) => string): ((p: P) => string) => {
   return (p) => {
     const shows = beside(p.seen, p.verdict).trim();
-    const end = p.seen === null ? 'Go back to that, and look at the difference' : todo(p);
-    return [`${AS_SHOWN}.`, shows, setAgainst(p), `${end}.`].filter((part) => part !== '').join(' ');
+    const against = setAgainst(p);
+    const nothingShows = p.seen === null || p.verdict === 'within';
+    const end = nothingShows && against !== '' ? 'Go back to that, and look at the difference' : todo(p);
+    return [`${AS_SHOWN}.`, shows, against, `${end}.`].filter((part) => part !== '').join(' ');
   };
 };
 

@@ -1,7 +1,8 @@
 import type { JointOptions } from '../../engine/index.ts';
 import type { Line, Result } from '../schema/result.ts';
 import { endSentences } from './ends.ts';
-import { measureName, said, toeName } from './names.ts';
+import { measureName, said, toeName, upper } from './names.ts';
+import { tiedInSaid } from './root.ts';
 
 type Kind = JointOptions['kind'];
 
@@ -78,10 +79,8 @@ function fixed(x: number, unit: Line['unit']): string {
 function beadSentences(r: Result, kind: Kind): string[] {
   const m = r.bead.mean;
   if (m === null) return ['No bead over the judged length.'];
-  const share =
-    r.bead.rootFusedShare === null
-      ? ''
-      : ` Tied in at the root over ${said(100 * r.bead.rootFusedShare, 0)} % of the judged length.`;
+  const root = tiedInSaid(r);
+  const share = root === null ? '' : ` ${upper(root)}.`;
   const c = r.bead.consistency;
   const even =
     c === null
@@ -92,7 +91,7 @@ function beadSentences(r: Result, kind: Kind): string[] {
   const [a, b] = kind === 'lap' ? ['back plate', 'edge plate'] : ['right', 'left'];
   return [
     `Bead, mean: legs ${said(m.legA_mm)} ${a}, ${said(m.legB_mm)} ${b}; throat ${said(m.throat_mm)}; face ${said(m.faceWidth_mm)} wide, crowned ${said(m.convexity_mm)}; fused ${said(m.fusionDepthA_mm)} and ${said(m.fusionDepthB_mm)} deep.${share}${even}${edge}`,
-    ...(risk > 0.3
+    ...(risk > 0
       ? [`Melted plate outside the metal: up to ${said(risk)} mm (toe risk; on steel it may show as undercut).`]
       : []),
   ];

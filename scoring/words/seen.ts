@@ -6,7 +6,7 @@ import { measureName, said, upper } from './names.ts';
 export function seenSaid(seen: Seen): string {
   switch (seen.what) {
     case 'dropped':
-      return `${said(seen.dripped_g)} g dropped out of the joint.`;
+      return `${dropped(seen)}.`;
     case 'bare':
       return `${said(seen.bare_mm)} mm are bare, from ${said(seen.from_mm, 0)} on.`;
     case 'line': {
@@ -19,10 +19,14 @@ export function seenSaid(seen: Seen): string {
   }
 }
 
+function dropped({ dripped_g }: Extract<Seen, { what: 'dropped' }>): string {
+  return `${said(dripped_g)} g dropped out of the joint`;
+}
+
 /** Beside a habit: what was seen, or that the bead held in spite of it. */
 export function beside(seen: Seen | null, verdict: Verdict): string {
-  if (seen !== null && verdict !== 'within') return `${seenSaid(seen)} `;
-  return verdict === 'within' ? 'It held this time. ' : '';
+  if (verdict === 'within') return `It held this time${seen?.what === 'dropped' ? `, though ${dropped(seen)}` : ''}. `;
+  return seen === null ? '' : `${seenSaid(seen)} `;
 }
 
 /** "0.6 past the corner", "0.4 short". */

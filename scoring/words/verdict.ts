@@ -1,3 +1,4 @@
+import type { JointOptions, ProcessOptions } from '../../engine/index.ts';
 import type { Note, NoteCode, Reason, ReasonCode } from '../schema/result.ts';
 import type { AidName, Difference, FoundNote, FoundReason, NoteData, ReasonData } from '../verdict/found.ts';
 import type { OutsideTransfer } from '../verdict/transfer.ts';
@@ -109,6 +110,31 @@ function aidsSaid(aids: readonly AidName[]): string {
   return aids.map((name) => AIDS[name]).join(', ');
 }
 
-function differenceSaid(d: Difference): string {
-  return `${d.name} is ${String(d.is)} instead of ${String(d.asked)}`;
+function differenceSaid({ name, is, asked }: Difference): string {
+  const [words, unit] = SETTINGS[name] ?? [name.replaceAll('_', ' '), ''];
+  const value = (x: unknown): string => {
+    if (typeof x === 'boolean') return x ? 'yes' : 'no';
+    return typeof x === 'number' ? `${said(x, 3)}${unit}` : String(x);
+  };
+  return `${words} is ${value(is)} instead of ${value(asked)}`;
 }
+
+/** Joint and machine settings as they are named at the bench, and their unit. */
+const SETTINGS: Partial<Record<string, readonly [words: string, unit: string]>> = {
+  kind: ['its kind', ''],
+  plateA_mm: ['the right (back) plate', ' mm'],
+  plateB_mm: ['the left (edge) plate', ' mm'],
+  plateWidth_mm: ['the width of the plates', ' mm'],
+  length_mm: ['its length', ' mm'],
+  gap_mm: ['the gap', ' mm'],
+  startTemp_C: ['the temperature of the plates at the start', ' °C'],
+  ambient_C: ['the temperature of the room', ' °C'],
+  sink_WpmmK: ['the heat drawn off by clamps', ' W/(mm K)'],
+  tabs: ['having run-on and run-off tabs', ''],
+  wire_mm: ['the wire', ' mm'],
+  feed_mpmin: ['the wire feed', ' m/min'],
+  volts_V: ['the voltage', ' V'],
+  gas: ['the gas', ''],
+  tip_mm: ['the place of the contact tip in the nozzle', ' mm'],
+  nozzle_mm: ['the nozzle', ' mm'],
+} satisfies Record<keyof (JointOptions & ProcessOptions), readonly [string, string]>;

@@ -23,7 +23,16 @@ beforeAll(async () => {
   browser = await launchChromium();
   sheet = await Sheet.open(browser);
   weldScene(
-    { name: 'warm', exercise: 'tee-inverted-v', length_mm: 34, moments: ['root', 'left', 'finished'], from_s: 9 },
+    {
+      name: 'warm',
+      exercise: 'tee-inverted-v',
+      length_mm: 34,
+      feed: 5.2,
+      volts: 19,
+      weave: { width_mm: 6, travel_mmps: 2.2, apex_mm: 2.5, shelf_s: 1.2, reStrikes: 0 },
+      moments: ['root', 'left', 'finished'],
+      from_s: 9,
+    },
     (moment, still) => stills.set(moment, still),
   );
 }, 180_000);

@@ -18,6 +18,7 @@ import {
   Trace,
 } from '../../../scoring/index.ts';
 import type { AttemptMeta, EndReason } from './protocol.ts';
+import { type Lay, weldStretch } from './stretch.ts';
 import { TraceLog } from './trace-log.ts';
 
 /** Snapshots kept for scrubbing may take this much memory; past it every other one is dropped and the spacing doubles. */
@@ -25,11 +26,6 @@ const SNAPSHOT_BYTES = 160e6;
 /** A puddle of these sizes is solid well within this time after the arc goes out. */
 const FREEZE_S = 1.5;
 const FIRST_SPACING = POSE_RATE_HZ / 2;
-
-interface Snapshot {
-  step: number;
-  state: ArrayBuffer;
-}
 
 /**
  * One attempt on the bench: the simulation being welded, the recording of its poses, what it did, and snapshots to scrub by.
@@ -41,7 +37,7 @@ export class Attempt {
   private readonly scored = new Trace();
   recording: Recording | null = null;
   private readonly recorder;
-  private snapshots: Snapshot[] = [];
+  private snapshots: Lay[] = [];
   private spacing = FIRST_SPACING;
   private replaying: Simulation | null = null;
   private replayPoses: Pose[] = [];
@@ -133,6 +129,11 @@ export class Attempt {
     }
     for (; this.replayStep < wanted; this.replayStep++) this.replaying.step(this.replayPoses[this.replayStep]);
     return this.replaying;
+  }
+
+  /** The piece with the stretch about a height welded anew as another attempt; see stretch.ts. */
+  stretch(changed: Recording, y_mm: number): Simulation | null {
+    return weldStretch(this.replayPoses, this.snapshots, changed, y_mm);
   }
 
   private keepSnapshot(): void {

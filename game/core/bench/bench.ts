@@ -4,7 +4,7 @@ import type { TorchSample } from '../hand/sample.ts';
 import type { Clock } from '../ports.ts';
 import { messageOf } from '../session/problem.ts';
 import { Attempt } from './attempt.ts';
-import { answerCut, type CutRequest } from './cuts.ts';
+import { answerCut, type CutRequest, cutMessage } from './cuts.ts';
 import { metalEnds } from './metal-ends.ts';
 import { PoseChunks } from './pose-chunk.ts';
 import { MOVE_MS, PoseClock } from './pose-clock.ts';
@@ -76,6 +76,9 @@ export class Bench {
       case 'etched':
       case 'compareOwn':
         this.cutFor(request);
+        return;
+      case 'stretch':
+        this.stretch(request);
         return;
       case 'paper': {
         const html = request.job === this.job ? (this.attempt?.paper(request.file) ?? null) : null;
@@ -259,6 +262,14 @@ export class Bench {
     const station = finished ? attempt.survey.at(y_mm)?.station : readSection(section)?.station;
     const read = booksOpen(piece.accounts()) ? null : (station ?? null);
     this.post(answerCut(request, section, read, this.job));
+  }
+
+  private stretch({ recording, turn, y_mm, id, scale }: Extract<BenchRequest, { type: 'stretch' }>): void {
+    const piece = this.attempt?.recording ? this.attempt.stretch(recording, y_mm) : null;
+    const section = piece?.section(y_mm);
+    const station = piece && section && !booksOpen(piece.accounts()) ? (readSection(section)?.station ?? null) : null;
+    const cut = section ? cutMessage(section, station, { y_mm, id, scale }, this.job) : null;
+    this.post({ type: 'stretch', job: this.job, turn, cut });
   }
 
   /** Posts the surface if a buffer is at hand; with `must` it is posted as soon as one is, unless something newer is shown first. */

@@ -1,6 +1,6 @@
 import type { Section } from '../../../engine/index.ts';
 import { compareOwn, cutFrame, etchedCut, InputError, type Station, sectionSvg } from '../../../scoring/index.ts';
-import type { BenchAnswer, BenchRequest } from './protocol.ts';
+import type { BenchAnswer, BenchRequest, CutMessage } from './protocol.ts';
 
 export type CutRequest = Extract<BenchRequest, { type: 'cut' | 'etched' | 'compareOwn' }>;
 
@@ -29,14 +29,23 @@ export function answerCut(request: CutRequest, section: Section, station: Statio
   if (request.type === 'etched')
     return { type: 'etched', job, y_mm, cut: station && etchedCut(section, station, { scale, id: 'glass' }) };
   const { id, glass } = request;
-  const svg =
-    glass && station ? etchedCut(section, station, { scale, id }).svg : sectionSvg(section, station, { id, scale });
+  const cut = cutMessage(section, station, { y_mm, id, scale }, job);
+  return glass && station ? { ...cut, svg: etchedCut(section, station, { scale, id }).svg } : cut;
+}
+
+/** A cut drawn with its readings, and what laying another beside it needs. */
+export function cutMessage(
+  section: Section,
+  station: Station | null,
+  { y_mm, id, scale }: { y_mm: number; id: string; scale: number },
+  job: number,
+): CutMessage {
   return {
     type: 'cut',
     job,
     y_mm,
     scale,
-    svg,
+    svg: sectionSvg(section, station, { id, scale }),
     frame: cutFrame(section, station, scale),
     surface_mm: surfaceOf(section),
     station,

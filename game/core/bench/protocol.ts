@@ -48,6 +48,8 @@ export type BenchRequest =
   | { type: 'seek'; t_s: number | null }
   /** `id` tells the drawings on one page apart; `scale` is pixels per millimetre; `glass`: without a reading in it. */
   | { type: 'cut'; y_mm: number; id: string; scale: number; glass: boolean }
+  /** The cut of the finished piece with the stretch about it welded anew as `recording`. `turn` tells questions apart. */
+  | { type: 'stretch'; turn: number; recording: Recording; y_mm: number; id: string; scale: number }
   /** The cut as it lies under the glass, for measuring it oneself. */
   | { type: 'etched'; y_mm: number; scale: number }
   | { type: 'compareOwn'; y_mm: number; marks: OwnMarks }
@@ -74,6 +76,17 @@ export interface SurfaceMessage {
 
 export type EndReason = Recording['ended'];
 
+export interface CutMessage {
+  type: 'cut';
+  job: number;
+  y_mm: number;
+  scale: number;
+  svg: string;
+  frame: CutFrame;
+  surface_mm: number[];
+  station: Station | null;
+}
+
 export type BenchAnswer =
   | { type: 'ready'; engine: string }
   | SurfaceMessage
@@ -90,16 +103,9 @@ export type BenchAnswer =
   | { type: 'alive'; job: number }
   /** Poses of a hand's attempt as they are welded. `from`: number of the first. */
   | { type: 'poses'; job: number; from: number; poses: PoseColumns }
-  | {
-      type: 'cut';
-      job: number;
-      y_mm: number;
-      scale: number;
-      svg: string;
-      frame: CutFrame;
-      surface_mm: number[];
-      station: Station | null;
-    }
+  | CutMessage
+  /** `cut`: null where the arc never came there. */
+  | { type: 'stretch'; job: number; turn: number; cut: CutMessage | null }
   | { type: 'etched'; job: number; y_mm: number; cut: EtchedCut | null }
   /** `refused`: why the marks make no fillet. */
   | { type: 'ownReading'; job: number; y_mm: number; reading: OwnReading | null; refused: Refusal | null }

@@ -1,13 +1,17 @@
 import {
   type Answer,
+  type AttemptRecording,
   answerFor,
   type Exercise,
   type First,
   type FirstCut,
+  type FirstProof,
   firstCut,
   type Judge,
   type ProofHand,
   type ProofRow,
+  proveFirst,
+  type Result,
   weldProof,
 } from '../../../scoring/index.ts';
 import { messageOf } from '../session/problem.ts';
@@ -19,14 +23,17 @@ export type HandTask =
   /** Welds one of those to see first again and cuts it. `place`: which of the three, from 0. */
   | { type: 'cut'; first: First; place: number; bytes: Uint8Array }
   /** Welds an exercise with a robot hand and judges it. */
-  | { type: 'prove'; exercise: Exercise; hand: ProofHand };
+  | { type: 'prove'; exercise: Exercise; hand: ProofHand }
+  /** Welds an attempt again to prove the first sentence said of it. */
+  | { type: 'prove first'; recording: AttemptRecording; result: Result };
 
 /** What comes back. A task that cannot be done answers why. */
 export type HandAnswer =
   | { type: 'score'; answer: Answer }
   | { type: 'cut'; cut: FirstCut }
   | { type: 'prove'; row: ProofRow }
-  | { type: 'prove'; reason: string };
+  | { type: 'prove'; reason: string }
+  | { type: 'prove first'; proof: FirstProof | null };
 
 /** Does a task. */
 export function doTask(task: HandTask): HandAnswer {
@@ -41,5 +48,7 @@ export function doTask(task: HandTask): HandAnswer {
       } catch (error) {
         return { type: 'prove', reason: messageOf(error) };
       }
+    case 'prove first':
+      return { type: 'prove first', proof: proveFirst(task.recording, task.result) };
   }
 }

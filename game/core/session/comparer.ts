@@ -1,6 +1,6 @@
 import type { Recording } from '../../../engine/index.ts';
 import { Latest } from '../bench/latest.ts';
-import type { BenchAnswer } from '../bench/protocol.ts';
+import type { BenchAnswer, CutMessage } from '../bench/protocol.ts';
 import type { BenchLine, OpenBench } from '../ports.ts';
 import type { Problem } from './problem.ts';
 import type { State } from './state.ts';
@@ -54,9 +54,17 @@ export class Comparer {
     this.seeks.reset();
     this.state.other.value = null;
     this.state.otherCut.value = null;
+    this.state.otherStretch.value = false;
     this.state.otherBusy.value = null;
     this.state.otherResult.value = null;
     this.state.whatIf.value = null;
+  }
+
+  /** A first look, from somewhere else, at what is being welded here: it gives way to the cut of the whole piece. */
+  preview(cut: CutMessage): void {
+    if (this.ready || this.line === null) return;
+    this.state.otherCut.value = cut;
+    this.state.otherStretch.value = true;
   }
 
   private hear(answer: BenchAnswer): void {
@@ -75,6 +83,7 @@ export class Comparer {
         return;
       case 'cut':
         this.state.otherCut.value = answer;
+        this.state.otherStretch.value = false;
         this.cuts.answered();
         return;
       case 'scored':

@@ -1,12 +1,6 @@
 import { effect } from '@preact/signals-core';
 import { noFaults, POSE_RATE_HZ, type Recording } from '../../../engine/index.ts';
-import {
-  type AttemptRecording,
-  applyChange,
-  type Change,
-  type Exercise,
-  exerciseNamed,
-} from '../../../scoring/index.ts';
+import { type AttemptRecording, type Change, type Exercise, exerciseNamed } from '../../../scoring/index.ts';
 import { Latest } from '../bench/latest.ts';
 import type { BenchAnswer, SurfaceMessage } from '../bench/protocol.ts';
 import type { SurfaceFrame } from '../bench/surface-frame.ts';
@@ -18,8 +12,10 @@ import { Trainees } from '../desk/trainees.ts';
 import type { TorchSample } from '../hand/sample.ts';
 import { TorchTool } from '../hand/torch-tool.ts';
 import type { Ports } from '../ports.ts';
+import { changedAttempt } from './changed-attempt.ts';
 import { Comparer } from './comparer.ts';
 import { Coupons } from './coupons.ts';
+import { FirstLook } from './first-look.ts';
 import { Keeper } from './keeper.ts';
 import { LiveTrace } from './live-trace.ts';
 import { Measurer } from './measurer.ts';
@@ -28,6 +24,7 @@ import { Opener, type Opening } from './opener.ts';
 import { Player } from './player.ts';
 import { preferencesFrom } from './preferences.ts';
 import { type Problem, problemOf } from './problem.ts';
+import { Prover } from './prover.ts';
 import { editExercise, type SetupEdit, simulationOf } from './setup.ts';
 import { chosenExercise, cutOf, exerciseOf, readyExercise, type State } from './state.ts';
 import { WatchedBench } from './watched-bench.ts';
@@ -57,6 +54,8 @@ export class Session {
   readonly trainees: Trainees;
   readonly desk: Desk;
   readonly player: Player;
+  private readonly prover: Prover;
+  private readonly firstLook: FirstLook;
   private readonly cuts: Latest<number>;
   private readonly seeks: Latest<number | null>;
 
@@ -86,6 +85,7 @@ export class Session {
     this.seeks = new Latest((t_s) => this.bench.ask({ type: 'seek', t_s }));
     this.comparer = new Comparer(ports.openBench, state, (problem) => this.broken(problem));
     this.keeper = new Keeper(ports, state);
+    this.firstLook = new FirstLook(this.comparer, state, (request) => this.bench.ask(request));
     this.opener = new Opener(
       this.keeper,
       this.comparer,
@@ -94,6 +94,7 @@ export class Session {
       (opening) => this.weldAgain(opening),
       (e) => this.useMade(e),
     );
+    this.prover = new Prover(ports.openHand, state);
     this.coupons = new Coupons(ports, state);
     this.measurer = new Measurer(state, (request) => this.bench.ask(request));
     this.player = new Player(this, state);
@@ -192,6 +193,7 @@ export class Session {
     this.state.cutAt.value = Math.round(Math.min(Math.max(y_mm, 0), length_mm) * 10) / 10;
     this.cuts.ask(this.state.cutAt.value);
     this.comparer.cut(this.state.cutAt.value);
+    if (this.state.otherBusy.peek()) this.firstLook.at(this.state.cutAt.value);
   }
 
   /** Shows the attempt as it was at a time; null goes back to the finished piece. */
@@ -214,14 +216,16 @@ export class Session {
   /** Welds the attempt on the bench again with one thing changed and lays it beside; null takes it away. Nothing of it is kept. */
   whatIf(change: Change | null): void {
     this.comparer.close();
+    this.firstLook.of(null, 0);
     const done = this.state.finished.value;
     if (!change || !done) return;
-    const recording = applyChange(done.recording as AttemptRecording, change);
+    const recording = changedAttempt(done.recording as AttemptRecording, change);
     if (!recording) {
       this.state.problem.value = { code: 'no-such-change', change };
       return;
     }
     this.state.besideCoupon.value = null;
+    this.firstLook.of(recording as Recording, this.state.cutAt.value);
     this.comparer.show(WHAT_IF, null, recording as Recording, this.state.cutAt.value);
     this.state.whatIf.value = change;
   }
@@ -244,6 +248,8 @@ export class Session {
     this.opening = null;
     this.struck = null;
     this.bench.rest();
+    this.prover.stop();
+    this.firstLook.of(null, 0);
     this.live.clear();
     this.cuts.reset();
     this.seeks.reset();
@@ -310,6 +316,7 @@ export class Session {
         this.state.announcement.value = { code: 'verdict', result: answer.result };
         if (this.state.finished.value) {
           void this.keeper.keep(this.state.finished.value, answer.result);
+          this.prover.prove(this.state.finished.value.recording as AttemptRecording, answer.result);
           const file = nameOfFile(this.state.finished.value, this.state.shelf.value, this.ports.clock);
           this.bench.ask({ type: 'paper', job: this.job, file });
         }
@@ -325,6 +332,9 @@ export class Session {
         return;
       case 'cut':
         this.state.cut.value = answer;
+        return;
+      case 'stretch':
+        this.firstLook.hear(answer);
         return;
       case 'etched':
       case 'ownReading':

@@ -8,7 +8,7 @@ import {
   type TransferRegime,
   wireState,
 } from '../../../engine/index.ts';
-import { type Exercise, freeExercise } from '../../../scoring/index.ts';
+import { type Exercise, freeExercise, sizeAsked } from '../../../scoring/index.ts';
 
 export const CELL_MM = 0.75;
 
@@ -59,21 +59,43 @@ export function legOf(exercise: Exercise): number {
 
 export interface MetalBalance {
   laid_mm2: number;
+  /** What the size asked for takes, and what the largest size allowed takes; null where no largest is asked. */
   holds_mm2: number;
+  most_mm2: number | null;
+  /** Laid against these: short, about what is held, within what is asked, or over it. */
+  stands: 'short' | 'even' | 'within' | 'over';
   current_A: number;
   /** How the wire goes over, and from and to how many volts it dips at these amps. */
   regime: TransferRegime;
   dips_V: { low: number; high: number };
 }
 
+/** Laid against held counts as even within this share: travel by hand is no better. */
+const EVEN_SHARE = 0.12;
+
 /** Metal laid against metal the joint holds, known before the arc is struck. */
 export function metalBalance(exercise: Exercise): MetalBalance {
   const { current_A, regime } = wireState(exercise.process, exercise.hold.tipToWork_mm);
+  const laid_mm2 = metalLaid_mm2(exercise.process, exercise.demonstration.travel_mmps);
+  const holds_mm2 = jointHolds_mm2(exercise.joint, legOf(exercise));
+  const { asked } = exercise;
+  const most_mm2 =
+    asked.atMost_mm === null
+      ? null
+      : jointHolds_mm2(exercise.joint, sizeAsked({ ...asked, size_mm: asked.atMost_mm }).leg_mm);
   return {
-    laid_mm2: metalLaid_mm2(exercise.process, exercise.demonstration.travel_mmps),
-    holds_mm2: jointHolds_mm2(exercise.joint, legOf(exercise)),
+    laid_mm2,
+    holds_mm2,
+    most_mm2,
+    stands: standing(laid_mm2, holds_mm2, most_mm2),
     current_A,
     regime,
     dips_V: steadyVolts(exercise.process, current_A),
   };
+}
+
+function standing(laid: number, holds: number, most: number | null): MetalBalance['stands'] {
+  if (Math.abs(laid - holds) <= EVEN_SHARE * holds) return 'even';
+  if (laid < holds) return 'short';
+  return most !== null && laid <= most ? 'within' : 'over';
 }

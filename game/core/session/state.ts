@@ -7,6 +7,7 @@ import {
   type Exercise,
   exerciseNamed,
   exercises,
+  type FirstProof,
   type OwnReading,
   type Result,
   type RootPlace,
@@ -149,6 +150,8 @@ export function createState() {
 
     finished,
     result: signal<Result | null>(null),
+    /** What became of the first sentence when it was welded again; null: not tried, or nothing to try. */
+    proof: signal<FirstProof | 'trying' | null>(null),
     /** The root opened along the joint, or null before it has been measured. */
     opened: signal<RootPlace[] | null>(null),
     /** The attempt's report as a page to print; null until it is laid out. */
@@ -200,6 +203,8 @@ export function createState() {
     other,
     otherCut: signal<Cut | null>(null),
     otherBusy: signal<Busy | null>(null),
+    /** Of the second one only the stretch about the cut has been welded so far. */
+    otherStretch: signal(false),
     /** What the second one came to; null until it has been measured. */
     otherResult: signal<Result | null>(null),
     /** The second one is the attempt on the bench with this changed; null: it is another attempt. */

@@ -131,7 +131,9 @@ export function openedRoot(survey: Survey, length_mm: number, step_mm = 1): Root
   for (let k = 0; k * step_mm <= length_mm + 1e-9; k++) {
     const y_mm = milli(k * step_mm);
     const { rootFusionA_mm, rootFusionB_mm, rootFusion_mm } = survey.root(y_mm);
-    strip.push({ y_mm, welded: survey.at(y_mm) !== null, rootFusionA_mm, rootFusionB_mm, fused: rootFusion_mm > 0 });
+    const welded = survey.at(y_mm) !== null;
+    // Plates that melted and kept no metal are bare, and a bare root is never tied in.
+    strip.push({ y_mm, welded, rootFusionA_mm, rootFusionB_mm, fused: welded && rootFusion_mm > 0 });
   }
   return strip;
 }

@@ -30,7 +30,7 @@ export function surfaceWay(u: number): number {
 }
 
 /** Metal thinner than this over the plate as cut is plate or film, not bead. mm, measured along w. */
-const LEAST_METAL_MM = 0.05;
+export const LEAST_METAL_MM = 0.05;
 /** Less metal than this in the whole section is no bead at all. mm² */
 const LEAST_AREA_MM2 = 0.5;
 /** Farthest a toe can lie beyond the last wet column, in columns: the engine's toe stands 0.5 to 1.5 columns out. */

@@ -3,8 +3,9 @@ import type { Station } from '../../schema/station.ts';
 import { milli, tenth } from '../precision.ts';
 import { faceShape } from './face.ts';
 import { edgeMeltedBack_mm, fusedFace } from './fusion.ts';
-import { type Outline, outlineOf, surfaceWay } from './outline.ts';
-import { rootFusion } from './root-fusion.ts';
+import { FARTHEST_SHORT_MM } from './isotherm.ts';
+import { LEAST_METAL_MM, type Outline, outlineOf, surfaceWay } from './outline.ts';
+import { type RootFusion, rootFusion } from './root-fusion.ts';
 import { legs, nearestToRoot, size_mm, throats } from './size.ts';
 import { overlap_mm, toeAngle_deg, toeRisk_mm, undercut_mm } from './toe.ts';
 
@@ -30,7 +31,7 @@ export function readSection(sec: Section): Reading | null {
   const throat = throats(o, sec.joint);
   const fusedA = fusedFace(sec, 'A', legA_mm);
   const fusedB = fusedFace(sec, 'B', legB_mm);
-  const root = rootFusion(sec);
+  const root = metalAtRoot(sec) ? rootFusion(sec) : NOT_JOINED;
   const melted = edgeMeltedBack_mm(sec);
   const overA = overlap_mm(surfaceWay(o.toeA.u), fusedWay(sec, 'A', fusedA.edge_mm, null));
   const overB = overlap_mm(surfaceWay(o.toeB.u), fusedWay(sec, 'B', fusedB.edge_mm, melted));
@@ -86,12 +87,28 @@ function fusedWay(sec: Section, side: 'A' | 'B', edge_mm: number, meltedBack_mm:
   return meltedBack_mm > 0 ? corner + meltedBack_mm : edge_mm;
 }
 
+/** No metal lies over the root: whatever the plates there went through, nothing ties them together. */
+const NOT_JOINED: RootFusion = {
+  rootFusionA_mm: -FARTHEST_SHORT_MM,
+  rootFusionB_mm: -FARTHEST_SHORT_MM,
+  rootFusion_mm: -FARTHEST_SHORT_MM,
+};
+
+function metalAtRoot(sec: Section): boolean {
+  const root = rootColumn(sec);
+  return sec.w_mm[root]! - sec.plate_mm[root]! > LEAST_METAL_MM;
+}
+
+function rootColumn(sec: Section): number {
+  let root = 0;
+  for (let i = 1; i < sec.u_mm.length; i++) if (Math.abs(sec.u_mm[i]!) < Math.abs(sec.u_mm[root]!)) root = i;
+  return root;
+}
+
 function stampsOf(sec: Section, o: Outline): FreezeStamps {
   const at = (column: number): number | null => {
     const t = sec.frozen_s[column]!;
     return Number.isNaN(t) ? null : milli(t);
   };
-  let root = 0;
-  for (let i = 1; i < sec.u_mm.length; i++) if (Math.abs(sec.u_mm[i]!) < Math.abs(sec.u_mm[root]!)) root = i;
-  return { toeA_s: at(o.toeA.column), toeB_s: at(o.toeB.column), root_s: at(root) };
+  return { toeA_s: at(o.toeA.column), toeB_s: at(o.toeB.column), root_s: at(rootColumn(sec)) };
 }

@@ -6,10 +6,10 @@ describe('the sheet of an exercise', () => {
   it('has weave, settings, limits and a card for the booth', () => {
     const { document } = parseHTML(exerciseHtml(exercisePaper(exerciseNamed('tee-inverted-v')!)));
     const text = document.body.textContent ?? '';
-    // 5.2 m/min is 5.2 m in 60 s, so 0.52 m in six.
+    // 5.8 m/min is 5.8 m in 60 s, so 0.58 m in six.
     for (const said of [
-      '6 s of wire, measured52 cm',
-      'Volts at the arc19 V',
+      '6 s of wire, measured58 cm',
+      'Volts at the arc20.5 V',
       '0.9 cycles a second',
       'cuts fixed at 37, 51, 66',
     ])

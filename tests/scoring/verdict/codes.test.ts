@@ -361,6 +361,32 @@ describe('a piece of advice', () => {
     },
   );
 
+  it.each([
+    ['more wire', { feed_mpmin: machine.feed_mpmin + 1 }, 'too-much-metal'],
+    ['hotter', { feed_mpmin: machine.feed_mpmin + 1.2, volts_V: machine.volts_V + 3 }, 'too-hot'],
+    ['more volts alone', { volts_V: machine.volts_V + 2 }, 'too-hot'],
+    ['colder', { feed_mpmin: machine.feed_mpmin - 1, volts_V: machine.volts_V - 2.5 }, 'cold-root'],
+  ] as const)('names settings of one’s own that are far off although the bead held: %s', (_, process, code) => {
+    for (const dripped_g of [0, 1]) {
+      const found = adviceFor({ ...holding, ...set(process), figures: { ...figures, dripped_g } });
+      expect(found.map((a) => a.code)).toEqual([code]);
+      const { text } = adviceSaid(found[0]!);
+      expect(text).toContain('It held this time');
+      expect(text.includes('1 g dropped out')).toBe(dripped_g > 0);
+      expect(text).toContain('the workshop welds such a joint at');
+      expect(text).not.toMatch(/same again|same hand/i);
+    }
+  });
+
+  it('names settings that are far off where all held and only the transfer keeps it from a verdict', () => {
+    const { reasons } = bare('outside-transfer');
+    const transfer = reasons!.filter((r) => r.code === 'outside-transfer');
+    const globular = { ...bare('outside-transfer'), reasons: transfer };
+    const found = adviceFor({ ...holding, ...set({ volts_V: machine.volts_V + 2 }), ...globular });
+    expect(found.map((a) => a.code)).toEqual(['too-hot']);
+    expect(adviceSaid(found[0]!).text).not.toContain('It held');
+  });
+
   it.each(adviceCodes)('%s is given where it should be, and said', (code) => {
     const found = adviceFor({ ...holding, ...adviceRows[code] });
     expect(found.map((a) => a.code)).toContain(code);

@@ -51,7 +51,11 @@ describe('metal laid against metal held', () => {
 
   it('finds a bead of 4 under where 6 was asked, over its length', () => {
     const r = judge(
-      weld({ process: { feed_mpmin: 3.5 }, weave: { travel_mmps: 3, width_mm: 3, apex_mm: 1 }, leg_mm: 6 }),
+      weld({
+        process: { feed_mpmin: 3.5, volts_V: 20 },
+        weave: { travel_mmps: 3, width_mm: 3, apex_mm: 1 },
+        leg_mm: 6,
+      }),
     );
     expect(line(r, 'leg')).toMatchObject({ verdict: 'outside', limit: 6 });
     expect(r.bead.undersize_mm).toBeGreaterThan(20);

@@ -34,7 +34,23 @@ describe('setup', () => {
     const slow = metalBalance(editExercise(vee, { travel_mmps: 1.5 }));
     const fast = metalBalance(editExercise(vee, { travel_mmps: 3 }));
     expect(slow.laid_mm2).toBeCloseTo(2 * fast.laid_mm2, 6);
-    expect(slow.holds_mm2).toBeCloseTo(18, 6);
+    expect(slow.holds_mm2).toBeCloseTo(legOf(vee) ** 2 / 2, 6);
+  });
+
+  it('says of no ready exercise that its own metal is short or over what it asks', () => {
+    // Flat right-angled fillet: z²/2 (geometry). A lap's edge and a gap have their own; the numbers are the engine's.
+    for (const e of exercises.filter((x) => x.settings === 'fixed' && x.asked.atMost_mm !== null))
+      expect(`${e.name}: ${metalBalance(e).stands}`).toMatch(/within|even/);
+  });
+
+  it('calls metal over only beyond the largest size allowed', () => {
+    const asked = { kind: 'leg', size_mm: 4, atMost_mm: 6, edgeBack_mm: null } as const;
+    const at = (travel_mmps: number): string =>
+      metalBalance({ ...vee, asked, demonstration: { ...vee.demonstration, travel_mmps } }).stands;
+    const { laid_mm2 } = metalBalance(vee);
+    // Travel at which 8, 12, 18.5 and 6 mm² are laid: 8 is z = 4, 18 is z = 6.
+    const travelFor = (mm2: number): number => (vee.demonstration.travel_mmps * laid_mm2) / mm2;
+    expect([8, 12, 18.5, 6].map((mm2) => at(travelFor(mm2)))).toEqual(['even', 'within', 'over', 'short']);
   });
 
   it('refuses an exercise that cannot be', () => {

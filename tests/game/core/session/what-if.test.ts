@@ -31,12 +31,19 @@ describe('what if', () => {
     const before = bench.state.shelf.value.length;
     const own = bench.state.result.value!;
     bench.session.whatIf(inSteps('feed_mpmin', 4));
+    // A first look comes before the whole piece, and gives way to it.
+    const looks: boolean[] = [];
+    const stop = bench.state.otherStretch.subscribe((only) => looks.push(only));
     bench.wait(5);
     await bench.until(() => bench.state.otherResult.value !== null, 'what came of it');
     expect(bench.state.whatIf.value).toEqual({ what: 'feed_mpmin', by: 1 });
     const other = bench.state.otherResult.value!;
+    // What is asked goes along with the setting: the changed one is judged by the same limits.
+    expect(other.reasons.map((r) => r.code)).toEqual(own.reasons.map((r) => r.code));
     expect(other.process.laid_mm2!).toBeGreaterThan(own.process.laid_mm2! * 1.15);
-    expect(bench.state.otherCut.value).not.toBeNull();
+    await bench.until(() => bench.state.otherCut.value !== null && !bench.state.otherStretch.value, 'the whole');
+    stop();
+    expect(looks).toEqual([false, true, false]);
     expect(bench.state.result.value).toBe(own);
     expect(bench.state.shelf.value.length).toBe(before);
     expect(own).toEqual(JSON.parse(JSON.stringify(scoreAttempt(bench.state.finished.value!.recording as never))));

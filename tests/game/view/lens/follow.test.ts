@@ -4,11 +4,20 @@ import { Follow } from '../../../../game/view/lens/follow.ts';
 import { exerciseNamed } from '../../../../scoring/index.ts';
 
 const FRAME_S = 1 / 60;
+/** An inverted V that reaches 2.5 mm ahead, as tall a weave as any ready exercise shows. */
+const WEAVE = {
+  ...exerciseNamed('tee-inverted-v')!.demonstration,
+  travel_mmps: 2.2,
+  width_mm: 6,
+  apex_mm: 2.5,
+  shelf_s: 1.2,
+  length_mm: 50,
+  reStrikes: 0,
+};
 
 /** Follows a robot hand; heights of the picture's middle and of the arc, without the first five seconds and the last three (it stands). */
 function follow(still: boolean, frame_s = FRAME_S): { at: number[]; arc: number[] } {
-  const weave = exerciseNamed('tee-inverted-v')!.demonstration;
-  const poses = [...weaveHand({ ...weave, length_mm: 50 }, noFaults())];
+  const poses = [...weaveHand(WEAVE, noFaults())];
   const camera = new Follow();
   const at: number[] = [];
   const arc: number[] = [];
@@ -44,7 +53,7 @@ describe('the close view follows the arc', () => {
   it('climbs as evenly as the work: a weave of 2.5 mm up and down is felt as less than 0.5 mm/s', () => {
     const { at } = follow(false);
     const speeds = at.slice(1).map((y, i) => (y - at[i]!) / FRAME_S);
-    const travel = exerciseNamed('tee-inverted-v')!.demonstration.travel_mmps;
+    const travel = WEAVE.travel_mmps;
     for (const speed of speeds) expect(Math.abs(speed - travel)).toBeLessThan(0.5);
   });
 
