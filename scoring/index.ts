@@ -7,6 +7,7 @@ export { type Entry, LATEST, type TraineeRow } from './class/entry.ts';
 export { faultName } from './class/faults.ts';
 export { type AttemptName, attemptFileName, personSaid, readAttemptName, wordsInName } from './class/file-name.ts';
 export { FIRST_RULE, type First } from './class/first-three.ts';
+export { type KnownPieces, platesOf } from './class/pieces.ts';
 export { type OnRoster, person, readRoster } from './class/roster.ts';
 export { rowsCsv, rowsJsonl } from './class/rows.ts';
 export {
@@ -14,7 +15,6 @@ export {
   answerFor,
   type BadFile,
   byFile,
-  exerciseDigest,
   type Judge,
   type Scored,
   scoreBytes,
@@ -25,8 +25,10 @@ export { commonSaid, headline, sheetText, TABLE_HEAD, tableCells } from './class
 export { isTaken, MOST_FILES, refusePacked } from './class/taken.ts';
 export { type SectionSvgOptions, sectionSvg } from './draw/section-svg.ts';
 export { type StripSvgOptions, stripSvg } from './draw/strip-svg.ts';
+export { exerciseDigest } from './exercises/digest.ts';
 export { FREE_NAME, type FreeChoice, freeExercise } from './exercises/free.ts';
 export { checkMade, draftFrom, exerciseFileName, usualLengths, withConsequences } from './exercises/made.ts';
+export { dealPiece, MOST_PLATES, pieceSeed } from './exercises/piece.ts';
 export { exerciseNamed, exercises } from './exercises/ready.ts';
 export { byHandOn, type PictureScale } from './macro/by-hand.ts';
 export { type Coupon, checkCoupon, readCoupon } from './macro/coupon.ts';
@@ -78,12 +80,14 @@ export {
 } from './papers/class-paper.ts';
 export { exerciseHtml } from './papers/exercise-html.ts';
 export { type ExercisePaper, exercisePaper } from './papers/exercise-paper.ts';
+export { profileOf } from './profiles/of-exercise.ts';
 export { profileNamed, profiles } from './profiles/ready.ts';
 export { mapOf, middleSentences, RANGE_CAUTION, RANGE_LABEL, type RangeMap, workingRange } from './range/map.ts';
 export { pointsOf, type RangePlan, type RangePoint } from './range/plan.ts';
 export { rangeSvg } from './range/range-svg.ts';
 export { type RangeRow, rangeCsv, rangeRows } from './range/table.ts';
 export type { RangeResult } from './range/weld-point.ts';
+export { withoutPiece } from './schema/asked.ts';
 export { textOf } from './schema/bytes.ts';
 export type { BeadStart, BeadStop, Flaw } from './schema/ends.ts';
 export { type Asked, type Band, type Exercise, exerciseSchema, type HandTarget } from './schema/exercise.ts';

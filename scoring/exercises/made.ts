@@ -57,9 +57,23 @@ export function checkMade(draft: unknown, file = 'exercise'): Exercise {
       },
     ]);
   }
-  if (profileNamed(exercise.profile) === undefined) {
+  const ready = profileNamed(exercise.profile) !== undefined;
+  if (exercise.limits === undefined && !ready) {
     throw new InputError(file, [
-      { path: 'profile', found: describeFound(exercise.profile), allowed: profiles.map((p) => p.name).join(', ') },
+      {
+        path: 'profile',
+        found: describeFound(exercise.profile),
+        allowed: `${profiles.map((p) => p.name).join(', ')}, or one whose limits the exercise carries`,
+      },
+    ]);
+  }
+  if (exercise.limits !== undefined && ready) {
+    throw new InputError(file, [
+      {
+        path: 'limits.name',
+        found: describeFound(exercise.limits.name),
+        allowed: 'a name of its own; that one belongs to a profile that comes with Toehold',
+      },
     ]);
   }
   return exercise;

@@ -98,8 +98,8 @@ export function attemptPaperOf(
       },
     ]);
   }
-  const { trainee } = recording;
-  const name = nameOf({ file, trainee });
+  const { trainee, started } = recording;
+  const name = nameOf({ file, trainee, started });
   const judged = r.exercise?.judged ?? judgedOf(joint.length_mm);
   const cuts_mm = r.exercise?.cuts_mm ?? [];
   const cut = whichCut(r, judged, options.at_mm);

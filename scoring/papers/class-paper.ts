@@ -1,11 +1,11 @@
 import { attemptOf } from '../attempt/attempt.ts';
 import type { Entry } from '../class/entry.ts';
 import { FIRST_RULE, type First } from '../class/first-three.ts';
-import { digest } from '../class/scored.ts';
 import type { ClassSheet } from '../class/sheet.ts';
 import { commonSaid, headline } from '../class/sheet-text.ts';
 import { sectionSvg } from '../draw/section-svg.ts';
 import type { Svg } from '../draw/svg.ts';
+import { digest } from '../exercises/digest.ts';
 import { checkBooks } from '../measures/open-books.ts';
 import { readSection } from '../measures/section/station.ts';
 import { textOf } from '../schema/bytes.ts';

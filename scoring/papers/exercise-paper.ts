@@ -2,7 +2,7 @@ import { jointHolds_mm2, metalLaid_mm2, wireState } from '../../engine/index.ts'
 import type { Svg } from '../draw/svg.ts';
 import { weaveSvg } from '../draw/weave-svg.ts';
 import { MM_PER_INCH } from '../lines/limit.ts';
-import { profileNamed } from '../profiles/ready.ts';
+import { profileOf } from '../profiles/of-exercise.ts';
 import { type Exercise, sizeAsked } from '../schema/exercise.ts';
 import { InputError } from '../schema/problem.ts';
 import type { LineMeasure, Profile, Rule } from '../schema/profile.ts';
@@ -45,7 +45,7 @@ const WIRE_S = 6;
  * @param profile its acceptance profile where it is not one that comes with Toehold
  * @throws InputError when the profile it names is not there
  */
-export function exercisePaper(exercise: Exercise, profile = profileNamed(exercise.profile)): ExercisePaper {
+export function exercisePaper(exercise: Exercise, profile = profileOf(exercise)): ExercisePaper {
   if (profile === undefined) {
     throw new InputError(exercise.name, [
       { path: 'profile', found: JSON.stringify(exercise.profile), allowed: 'a profile that comes with Toehold' },

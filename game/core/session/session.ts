@@ -28,7 +28,7 @@ import { Opener, type Opening } from './opener.ts';
 import { Player } from './player.ts';
 import { preferencesFrom } from './preferences.ts';
 import { type Problem, problemOf } from './problem.ts';
-import { editExercise, type SetupEdit, simulationOf } from './setup.ts';
+import { editExercise, pieceFor, type SetupEdit, simulationOf } from './setup.ts';
 import { chosenExercise, cutOf, exerciseOf, readyExercise, type State } from './state.ts';
 import { WatchedBench } from './watched-bench.ts';
 
@@ -66,7 +66,7 @@ export class Session {
   ) {
     state.preferences.value = preferencesFrom(ports.preferences.load());
     effect(() => ports.preferences.save(state.preferences.value));
-    state.exercise.value = chosenExercise(state.preferences.value);
+    state.exercise.value = pieceFor(chosenExercise(state.preferences.value), state.preferences.value);
     state.cutAt.value = cutOf(state.exercise.value);
     this.live = new LiveTrace(ports.clock, state);
     this.trace = this.live.log;
@@ -101,7 +101,8 @@ export class Session {
       cutAt: (y_mm) => this.cutAt(y_mm),
       use: (exercise) => this.useMade(exercise),
     });
-    this.trainees = new Trainees(state, this.keeper, () => this.again());
+    // Another trainee has another piece of the same exercise.
+    this.trainees = new Trainees(state, this.keeper, () => this.useExercise(state.exercise.value));
     this.tool = new TorchTool({
       strike: (sample) => this.strike(sample),
       samples: (samples, until_ms) => this.bench.ask({ type: 'samples', samples, until_ms }),
@@ -232,7 +233,8 @@ export class Session {
     this.ports.files.save(done.recording, nameOfFile(done, this.state.shelf.value, this.ports.clock));
   }
 
-  private useExercise(exercise: Exercise): void {
+  private useExercise(asked: Exercise): void {
+    const exercise = pieceFor(asked, this.state.preferences.value);
     if (exercise.joint.kind !== this.state.exercise.value.joint.kind) this.comparer.close();
     this.state.exercise.value = exercise;
     const { length_mm } = exercise.joint;
