@@ -103,10 +103,10 @@ export function App({ session, lesson, drive }: { session: Session; lesson: Less
         </div>
       </main>
       <LessonCard lesson={lesson} />
-      <ProblemNote />
+      <ProblemNote session={session} open={setDialog} />
       <Notices session={session} />
       {dialog === 'attempts' && <ShelfDialog session={session} close={close} />}
-      {dialog === 'desk' && <DeskDialog session={session} close={close} />}
+      {dialog === 'desk' && <DeskDialog session={session} open={setDialog} close={close} />}
       {dialog === 'aids' && <AidsDialog close={close} />}
       {dialog === 'about' && <AboutDialog lesson={lesson} close={close} />}
       {dialog === 'measure' && <MeasureDialog session={session} close={close} />}

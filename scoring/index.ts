@@ -27,7 +27,16 @@ export { type SectionSvgOptions, sectionSvg } from './draw/section-svg.ts';
 export { type StripSvgOptions, stripSvg } from './draw/strip-svg.ts';
 export { exerciseDigest } from './exercises/digest.ts';
 export { FREE_NAME, type FreeChoice, freeExercise } from './exercises/free.ts';
-export { checkMade, draftFrom, exerciseFileName, usualLengths, withConsequences } from './exercises/made.ts';
+export {
+  checkMade,
+  draftFrom,
+  exerciseFileName,
+  ownLimits,
+  profileFileName,
+  usualLengths,
+  withConsequences,
+  withOptions,
+} from './exercises/made.ts';
 export { dealPiece, MOST_PLATES, pieceSeed } from './exercises/piece.ts';
 export { exerciseNamed, exercises } from './exercises/ready.ts';
 export { byHandOn, type PictureScale } from './macro/by-hand.ts';
@@ -82,11 +91,12 @@ export { exerciseHtml } from './papers/exercise-html.ts';
 export { type ExercisePaper, exercisePaper } from './papers/exercise-paper.ts';
 export { profileOf } from './profiles/of-exercise.ts';
 export { profileNamed, profiles } from './profiles/ready.ts';
+export { rangeAround } from './range/around.ts';
 export { mapOf, middleSentences, RANGE_CAUTION, RANGE_LABEL, type RangeMap, workingRange } from './range/map.ts';
 export { pointsOf, type RangePlan, type RangePoint } from './range/plan.ts';
 export { rangeSvg } from './range/range-svg.ts';
 export { type RangeRow, rangeCsv, rangeRows } from './range/table.ts';
-export type { RangeResult } from './range/weld-point.ts';
+export { type RangeResult, weldPoint } from './range/weld-point.ts';
 export { withoutPiece } from './schema/asked.ts';
 export { textOf } from './schema/bytes.ts';
 export type { BeadStart, BeadStop, Flaw } from './schema/ends.ts';
@@ -103,6 +113,7 @@ export {
   type Profile,
   profileSchema,
   type Rule,
+  ruleMeasures,
 } from './schema/profile.ts';
 export { type Cut, type ProvedAdvice, type ProvedResult, provedResultSchema, type Trial } from './schema/proved.ts';
 export { parseJson, readExercise, readProfile, readRecording } from './schema/read.ts';

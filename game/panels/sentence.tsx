@@ -189,6 +189,7 @@ function ProcessValues({
   process: ProcessOptions;
   disabled: boolean;
 }) {
+  const { free } = exercise.value;
   return (
     <>
       <ChoiceValue
@@ -203,8 +204,8 @@ function ProcessValues({
         disabled={disabled}
         label={f.feed}
         value={process.feed_mpmin}
-        from={1}
-        to={12}
+        from={free?.feed_mpmin?.from ?? 1}
+        to={free?.feed_mpmin?.to ?? 12}
         step={0.1}
         decimals={1}
         unit="m/min"
@@ -215,8 +216,8 @@ function ProcessValues({
         disabled={disabled}
         label={f.volts}
         value={process.volts_V}
-        from={12}
-        to={30}
+        from={free?.volts_V?.from ?? 12}
+        to={free?.volts_V?.to ?? 30}
         step={0.5}
         decimals={1}
         unit="V"
@@ -262,6 +263,7 @@ function ProcessValues({
 function Balance() {
   const { laid_mm2, holds_mm2, current_A, regime, dips_V } = balance.value;
   const over = laid_mm2 - holds_mm2;
+  const { vary, piece } = exercise.value;
   const even = Math.abs(over) <= EVEN_SHARE * holds_mm2;
   const thick = legOf(exercise.value) > 6;
   return (
@@ -276,6 +278,7 @@ function Balance() {
       {j.colon}
       {even ? s.even : over > 0 ? s.over(over) : s.under(-over)}
       {j.stop}
+      {vary && (piece ? s.piece(piece.number) : s.noPiece)}
       {thick && s.thick}
       {regime === 'stubbing' || regime === 'globular' ? s.transfer[regime](dips_V.low, dips_V.high) : ''}
     </p>

@@ -8,6 +8,10 @@ import {
   type Judge,
   type ProofHand,
   type ProofRow,
+  type RangePlan,
+  type RangePoint,
+  type RangeResult,
+  weldPoint,
   weldProof,
 } from '../../../scoring/index.ts';
 import { messageOf } from '../session/problem.ts';
@@ -19,14 +23,18 @@ export type HandTask =
   /** Welds one of those to see first again and cuts it. `place`: which of the three, from 0. */
   | { type: 'cut'; first: First; place: number; bytes: Uint8Array }
   /** Welds an exercise with a robot hand and judges it. */
-  | { type: 'prove'; exercise: Exercise; hand: ProofHand };
+  | { type: 'prove'; exercise: Exercise; hand: ProofHand }
+  /** Welds one combination of a sweep. */
+  | { type: 'range'; plan: RangePlan; point: RangePoint };
 
 /** What comes back. A task that cannot be done answers why. */
 export type HandAnswer =
   | { type: 'score'; answer: Answer }
   | { type: 'cut'; cut: FirstCut }
   | { type: 'prove'; row: ProofRow }
-  | { type: 'prove'; reason: string };
+  | { type: 'prove'; reason: string }
+  | { type: 'range'; result: RangeResult }
+  | { type: 'range'; reason: string };
 
 /** Does a task. */
 export function doTask(task: HandTask): HandAnswer {
@@ -40,6 +48,12 @@ export function doTask(task: HandTask): HandAnswer {
         return { type: 'prove', row: weldProof(task.exercise, task.hand) };
       } catch (error) {
         return { type: 'prove', reason: messageOf(error) };
+      }
+    case 'range':
+      try {
+        return { type: 'range', result: weldPoint(task.plan, task.point) };
+      } catch (error) {
+        return { type: 'range', reason: messageOf(error) };
       }
   }
 }

@@ -40,7 +40,7 @@ export class Opener {
         return;
       }
       if (kind !== 'recording' && kind !== 'json' && kind !== 'empty') {
-        this.state.problem.value = { code: 'other-kind', file: file.name, kind };
+        this.state.problem.value = { code: 'other-kind', file: file.name, kind, source: file };
         return;
       }
       const recording = readRecording(text, file.name) as Recording;

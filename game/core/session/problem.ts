@@ -1,4 +1,5 @@
 import { type Change, type FileKind, InputError, type Problem as InputProblem } from '../../../scoring/index.ts';
+import type { ChosenFile } from '../ports.ts';
 
 /** What went wrong, as data; the catalogue of words says it. */
 export type Problem =
@@ -6,7 +7,7 @@ export type Problem =
   | { code: 'file-too-large'; file: string; bytes: number; most_bytes: number }
   | { code: 'picture'; picture: PictureProblem }
   /** A file that is whole, but of a kind that is not opened here. */
-  | { code: 'other-kind'; file: string; kind: FileKind }
+  | { code: 'other-kind'; file: string; kind: FileKind; source: ChosenFile }
   /** The address the page was opened by carries an exercise that cannot be read. */
   | { code: 'spoilt-link' }
   /** The browser would not keep the attempt. */

@@ -6,6 +6,7 @@ import {
   type Change,
   type Exercise,
   exerciseNamed,
+  withoutPiece,
 } from '../../../scoring/index.ts';
 import { Latest } from '../bench/latest.ts';
 import type { BenchAnswer, SurfaceMessage } from '../bench/protocol.ts';
@@ -145,7 +146,7 @@ export class Session {
   /** An exercise somebody made, from a file, an address or the desk: it lies on the bench and can be chosen again. */
   useMade(exercise: Exercise): void {
     const ready = exerciseNamed(exercise.name) !== undefined;
-    if (!ready) keepMade(this.state, exercise);
+    if (!ready) keepMade(this.state, withoutPiece(exercise));
     this.state.setPreference('exercise', exercise.name);
     this.useExercise(exercise);
   }

@@ -1,6 +1,6 @@
 import type { Session } from '../../core/session/session.ts';
 import { words } from '../../locale/index.ts';
-import { Dialog } from '../dialog.tsx';
+import { Dialog, type DialogName } from '../dialog.tsx';
 import { ProblemNote } from '../problem.tsx';
 import { ClassSheetPanel } from './class-sheet.tsx';
 import { EditorPanel } from './editor.tsx';
@@ -11,7 +11,15 @@ const w = words.desk;
 const TABS: readonly DeskTab[] = ['class', 'exercise', 'trainees'];
 
 /** The instructor's desk, over the whole window. What lies on the bench stays there. */
-export function DeskDialog({ session, close }: { session: Session; close: () => void }) {
+export function DeskDialog({
+  session,
+  open,
+  close,
+}: {
+  session: Session;
+  open: (name: DialogName) => void;
+  close: () => void;
+}) {
   const tab = deskTab.value;
   return (
     <Dialog title={w.title} close={close} wide>
@@ -37,7 +45,7 @@ export function DeskDialog({ session, close }: { session: Session; close: () => 
         {tab === 'exercise' && <EditorPanel session={session} close={close} />}
         {tab === 'trainees' && <TraineesPanel session={session} close={close} />}
       </div>
-      <ProblemNote />
+      <ProblemNote session={session} open={open} />
     </Dialog>
   );
 }
