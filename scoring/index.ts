@@ -10,6 +10,7 @@ export { FIRST_RULE, type First } from './class/first-three.ts';
 export { type KnownPieces, platesOf } from './class/pieces.ts';
 export { type OnRoster, person, readRoster } from './class/roster.ts';
 export { rowsCsv, rowsJsonl } from './class/rows.ts';
+export { keptScore, scoreKey } from './class/score-key.ts';
 export {
   type Answer,
   answerFor,
@@ -23,9 +24,10 @@ export { type ClassSheet, classSheet } from './class/sheet.ts';
 export { sheetCsv } from './class/sheet-csv.ts';
 export { commonSaid, headline, sheetText, TABLE_HEAD, tableCells } from './class/sheet-text.ts';
 export { isTaken, MOST_FILES, refusePacked } from './class/taken.ts';
+export { WEEKS_RULE, type Week, weeksOf, weekTable } from './class/weeks.ts';
 export { type SectionSvgOptions, sectionSvg } from './draw/section-svg.ts';
 export { type StripSvgOptions, stripSvg } from './draw/strip-svg.ts';
-export { exerciseDigest } from './exercises/digest.ts';
+export { digest, exerciseDigest } from './exercises/digest.ts';
 export { FREE_NAME, type FreeChoice, freeExercise } from './exercises/free.ts';
 export {
   checkMade,
@@ -89,6 +91,8 @@ export {
 } from './papers/class-paper.ts';
 export { exerciseHtml } from './papers/exercise-html.ts';
 export { type ExercisePaper, exercisePaper } from './papers/exercise-paper.ts';
+export type { PaperFonts } from './papers/pdf.ts';
+export { attemptPdf, classPdf } from './papers/pdf-later.ts';
 export { profileOf } from './profiles/of-exercise.ts';
 export { profileNamed, profiles } from './profiles/ready.ts';
 export { rangeAround } from './range/around.ts';

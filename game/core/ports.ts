@@ -1,3 +1,4 @@
+import type { PaperFonts } from '../../scoring/index.ts';
 import type { BenchAnswer, BenchRequest } from './bench/protocol.ts';
 import type { HandAnswer, HandTask } from './desk/tasks.ts';
 import type { AttemptEntry, StoredAttempt, StoredCoupon } from './session/shelf.ts';
@@ -56,6 +57,8 @@ export interface Papers {
   print(html: string): void;
   /** Asked for a paper when the user prints by the browser's own key or menu; null leaves the page as it stands. */
   onPrint(paper: () => string | null): void;
+  /** The font that PDF is set in. */
+  fonts(): Promise<PaperFonts>;
 }
 
 /**
@@ -122,6 +125,15 @@ export interface CouponPicture {
   height_px: number;
 }
 
+/** Finished scores of a class's files, so that a class scored once is not scored again. It holds what it is given and judges nothing. */
+export interface ScoreStore {
+  /** Undefined where there is none. */
+  get(key: string): Promise<unknown>;
+  put(key: string, score: object): Promise<void>;
+  /** Lets go of all of them: they carry names. */
+  clear(): Promise<void>;
+}
+
 export interface Files {
   /** Hands something to the user as a JSON file. */
   save(content: object, name: string): void;
@@ -160,6 +172,7 @@ export interface Ports {
   links: Links;
   attempts: AttemptStore;
   coupons: CouponStore;
+  scores: ScoreStore;
   preferences: PreferenceStore;
   files: Files;
   tabs: Tabs;

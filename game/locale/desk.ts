@@ -46,6 +46,16 @@ export const desk = {
     beside: 'Lay beside',
     besideFirst: 'Open an attempt first: another can then lie beside it.',
     openFirst: (who: string) => `Open the attempt of ${who}`,
+    known: (n: number) =>
+      `${files(n)} ${n === 1 ? 'was' : 'were'} scored here before and taken over; the same bytes, judged by the same program.`,
+    pick: (file: string) => `Pick ${file} to lay side by side`,
+    picked: (n: number) =>
+      n === 1 ? 'One attempt picked: pick another, of anybody, to see both side by side.' : 'Two attempts picked.',
+    both: 'See both side by side',
+    unpick: 'Pick none',
+    weeks: 'Week by week',
+    week: (monday: string, median: string, within: number, of: number) =>
+      `from ${monday}: median ${median}, ${whole(within)} of ${whole(of)} within`,
     filter: 'Only rows with',
     filterHint: 'name, exercise, device, fault',
     sortBy: (column: string) => `Sort by ${column}`,
@@ -63,6 +73,7 @@ export const desk = {
     print: 'Print',
     kinds: {
       html: 'class sheet, page',
+      pdf: 'class sheet, PDF',
       csv: 'class table, CSV',
       rows: 'attempts, CSV',
       jsonl: 'attempts, JSON lines',

@@ -1,12 +1,21 @@
+import { effect } from '@preact/signals-core';
 import type { Recording } from '../../../engine/index.ts';
-import { type Exercise, exerciseHtml, exercisePaper, readExercise, readRecording } from '../../../scoring/index.ts';
+import {
+  type Exercise,
+  exerciseHtml,
+  exercisePaper,
+  type KnownPieces,
+  readExercise,
+  readRecording,
+} from '../../../scoring/index.ts';
 import type { ChosenFiles, Ports } from '../ports.ts';
 import type { Comparer } from '../session/comparer.ts';
 import { readText } from '../session/files.ts';
 import type { Opener } from '../session/opener.ts';
+import type { Preferences } from '../session/preferences.ts';
 import { problemOf } from '../session/problem.ts';
 import { exerciseOf, type State } from '../session/state.ts';
-import { ClassRoom } from './class-room.ts';
+import { type ClassExport, ClassRoom } from './class-room.ts';
 import { Editor } from './editor.ts';
 
 /** The instructor's desk: a class from its files. What goes wrong is said, and nothing on the bench or the desk is lost by it. */
@@ -21,7 +30,11 @@ export class Desk {
     private readonly comparer: Comparer,
     private readonly bench: { cutAt(y_mm: number): void; use(exercise: Exercise): void },
   ) {
-    this.classRoom = new ClassRoom(ports, () => state.preferences.value.exercises);
+    this.classRoom = new ClassRoom(
+      ports,
+      () => state.preferences.value.exercises,
+      () => piecesKnown(state.preferences.value),
+    );
     this.editor = new Editor(ports, state, (exercise) => this.bench.use(exercise));
     ports.links.hear(() => void this.openLink());
     void this.openLink();
@@ -72,6 +85,30 @@ export class Desk {
     if (y_mm !== null) this.bench.cutAt(y_mm);
   }
 
+  /** Brings an attempt of the class to the bench and lays another beside it. */
+  async openBoth(file: string, beside: string): Promise<void> {
+    await this.openOfClass(file, null);
+    if ((await this.onBench(file)) && this.state.problem.value === null) await this.besideOfClass(beside);
+  }
+
+  /** Waits until a file's attempt lies on the bench. @returns false where another came instead, or it could not be opened */
+  private onBench(file: string): Promise<boolean> {
+    return new Promise((resolve) => {
+      let stop: () => void = () => undefined;
+      stop = effect(() => {
+        const { finished, busy, problem } = this.state;
+        const lies = finished.value?.file === file;
+        if (!lies && busy.value !== null && problem.value === null) return;
+        resolve(lies);
+        queueMicrotask(() => stop());
+      });
+    });
+  }
+
+  async saveClass(kind: ClassExport): Promise<void> {
+    await this.trying(() => this.classRoom.save(kind));
+  }
+
   /** Lays an attempt of the class beside the one on the bench. */
   besideOfClass(file: string): Promise<void> {
     return this.trying(async () => {
@@ -89,4 +126,9 @@ export class Desk {
       this.state.problem.value = problemOf(error);
     }
   }
+}
+
+/** What is known here of the pieces dealt: the start word, and whose plate is whose. */
+function piecesKnown({ startWord, roster }: Preferences): KnownPieces {
+  return { ...(startWord.trim() === '' ? {} : { word: startWord }), ...(roster.length === 0 ? {} : { roster }) };
 }

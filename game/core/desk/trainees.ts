@@ -12,6 +12,8 @@ export class Trainees {
     private readonly state: State,
     private readonly keeper: Pick<Keeper, 'forget'>,
     private readonly clearBench: () => void,
+    /** Scores of a class kept here carry names too. */
+    private readonly forgetScores: () => Promise<void>,
   ) {}
 
   /**
@@ -85,5 +87,6 @@ export class Trainees {
     // What lies on the bench carries the name it was welded under.
     this.clearBench();
     for (const { id } of named) await this.keeper.forget(id);
+    await this.forgetScores();
   }
 }

@@ -103,7 +103,12 @@ export class Session {
       use: (exercise) => this.useMade(exercise),
     });
     // Another trainee has another piece of the same exercise.
-    this.trainees = new Trainees(state, this.keeper, () => this.useExercise(state.exercise.value));
+    this.trainees = new Trainees(
+      state,
+      this.keeper,
+      () => this.useExercise(state.exercise.value),
+      () => ports.scores.clear().catch(() => undefined),
+    );
     this.tool = new TorchTool({
       strike: (sample) => this.strike(sample),
       samples: (samples, until_ms) => this.bench.ask({ type: 'samples', samples, until_ms }),
