@@ -79,6 +79,8 @@ export {
   type PaperLine,
   type PaperOptions,
 } from './papers/attempt-paper.ts';
+export { boothHtml } from './papers/booth-html.ts';
+export { type BoothPaper, boothPaper } from './papers/booth-paper.ts';
 export { classHtml } from './papers/class-html.ts';
 export {
   type ClassPaper,
@@ -91,6 +93,8 @@ export {
 } from './papers/class-paper.ts';
 export { exerciseHtml } from './papers/exercise-html.ts';
 export { type ExercisePaper, exercisePaper } from './papers/exercise-paper.ts';
+export { macroHtml } from './papers/macro-html.ts';
+export { type MacroPaper, macroPaper } from './papers/macro-paper.ts';
 export type { PaperFonts } from './papers/pdf.ts';
 export { attemptPdf, classPdf } from './papers/pdf-later.ts';
 export { profileOf } from './profiles/of-exercise.ts';

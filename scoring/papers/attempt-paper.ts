@@ -14,7 +14,7 @@ import type { AttemptRecording } from '../schema/recording.ts';
 import type { Line, Result } from '../schema/result.ts';
 import { judgeAttempt, type ScoreOptions } from '../score.ts';
 import { measureName, said } from '../words/names.ts';
-import { handSentences, settingsSentence } from './sentences.ts';
+import { FOOTNOTE, handSentences, PROVENANCE, settingsSentence, TREND } from './sentences.ts';
 
 /** How the report of an attempt is judged and cut. */
 export interface PaperOptions extends ScoreOptions {
@@ -52,6 +52,8 @@ export interface AttemptPaper {
   smallCuts: { y_mm: number; svg: Svg }[];
   strip: Svg;
   lines: PaperLine[];
+  /** Small print under the lines: where limits come from that were not checked against their edition, and what the trend number is. */
+  below: string;
   hand: string[];
   notMeasured: string;
   notModelled: string;
@@ -123,6 +125,10 @@ export function attemptPaperOf(
     smallCuts: cuts_mm.slice(0, 3).map((y_mm, i) => ({ y_mm, svg: drawn(y_mm, `cut${i + 1}`, true) })),
     strip: stripSvg(openedRoot(survey, joint.length_mm), joint, { id: 'strip', width: 960, judged, cuts_mm }),
     lines: r.lines.map((l) => paperLine(l, joint.kind)),
+    below: [
+      ...(r.lines.some((l) => l.status === 'memory') ? [PROVENANCE] : []),
+      ...(r.score === null ? [] : [`Trend number ${r.score}: ${TREND}`]),
+    ].join(' '),
     hand: handSentences(r, joint.kind),
     notMeasured: notMeasuredSaid(r.notMeasured),
     notModelled: r.notModelled.join('; '),
@@ -172,7 +178,7 @@ function paperLine(l: Line, kind: Parameters<typeof measureName>[2]): PaperLine 
     verdict: l.verdict,
     standing: standingSvg(l),
     where: l.places.length === 0 ? said(l.y_mm, 0) : placesSaid(l.places),
-    rule: `${l.rule}${l.status === 'memory' ? ' (from memory)' : ''}`,
+    rule: `${l.rule}${l.status === 'memory' ? ` ${FOOTNOTE}` : ''}`,
   };
 }
 

@@ -1,10 +1,14 @@
 import { effect } from '@preact/signals-core';
 import type { Recording } from '../../../engine/index.ts';
 import {
+  boothHtml,
+  boothPaper,
   type Exercise,
   exerciseHtml,
   exercisePaper,
   type KnownPieces,
+  macroHtml,
+  macroPaper,
   readExercise,
   readRecording,
 } from '../../../scoring/index.ts';
@@ -17,6 +21,9 @@ import { problemOf } from '../session/problem.ts';
 import { exerciseOf, type State } from '../session/state.ts';
 import { type ClassExport, ClassRoom } from './class-room.ts';
 import { Editor } from './editor.ts';
+
+/** What can be printed of an exercise. */
+export type ExercisePrint = 'sheet' | 'macros' | 'booth';
 
 /** The instructor's desk: a class from its files. What goes wrong is said, and nothing on the bench or the desk is lost by it. */
 export class Desk {
@@ -61,9 +68,16 @@ export class Desk {
     this.ports.papers.print(this.classRoom.html());
   }
 
-  printExercise(): void {
+  /** Prints what goes with the exercise being made: its sheet, the sheet for macros of its coupons, the card for the booth. */
+  printOf(what: ExercisePrint): void {
     const exercise = this.editor.exercise();
-    if (exercise !== null) this.ports.papers.print(exerciseHtml(exercisePaper(exercise)));
+    if (exercise === null) return;
+    const pages: Record<ExercisePrint, () => string> = {
+      sheet: () => exerciseHtml(exercisePaper(exercise)),
+      macros: () => macroHtml(macroPaper(exercise)),
+      booth: () => boothHtml(boothPaper(exercise)),
+    };
+    this.ports.papers.print(pages[what]());
   }
 
   printReport(): void {

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import type { ExercisePrint } from '../../core/desk/desk.ts';
 import type { Session } from '../../core/session/session.ts';
 import { words } from '../../locale/index.ts';
 import { exercise, preferences } from '../../page.ts';
@@ -9,6 +10,8 @@ import { ProofPanel } from './proof.tsx';
 import { RangePanel } from './range-panel.tsx';
 
 const w = words.desk.editor;
+
+const PRINTS: readonly ExercisePrint[] = ['sheet', 'macros', 'booth'];
 
 /** Making an exercise: fields checked as they are typed, then proved, saved, handed on and printed. */
 export function EditorPanel({ session, close }: { session: Session; close: () => void }) {
@@ -111,9 +114,12 @@ function Actions({ session, close, ready }: { session: Session; close: () => voi
         <button type="button" disabled={!ready} onClick={() => void editor.link().then(setLink)}>
           {w.link}
         </button>
-        <button type="button" disabled={!ready} onClick={() => session.desk.printExercise()}>
-          {w.print}
-        </button>
+        <span class="unit">{w.print.what}</span>
+        {PRINTS.map((what) => (
+          <button key={what} type="button" disabled={!ready} onClick={() => session.desk.printOf(what)}>
+            {w.print[what]}
+          </button>
+        ))}
       </p>
       {link === null && <p>{w.linkLong}</p>}
       {link && (
