@@ -148,6 +148,8 @@ export {
 export type { Consistency, Station } from './schema/station.ts';
 export { type FileKind, fileKinds, whatIs } from './schema/what-is.ts';
 export { type JudgeOptions, judgeAttempt, type ScoreOptions, scoreAttempt } from './score.ts';
+export type { TechniqueRow } from './techniques/rows.ts';
+export { type OnOneCoupon, type TwoTechniques, twoTechniques } from './techniques/two-techniques.ts';
 export { applyChange, knobsOf } from './trials/apply.ts';
 export {
   type Proof,

@@ -23,7 +23,26 @@ export const desk = {
   title: 'Instructor’s desk',
   close: 'Back to the bench',
   onBench: (title: string) => `what is on the bench (${title})`,
-  tabs: { class: 'Class', exercise: 'Exercise', trainees: 'Trainees' },
+  tabs: { class: 'Class', exercise: 'Exercise', coupon: 'Coupons', trainees: 'Trainees' },
+
+  techniques: {
+    title: 'Two techniques on one coupon',
+    teach:
+      'Weld the lower half of a joint one way and the upper half another, or one side of a lap each way; then saw through both. Cuts, differences drawn, and in numbers.',
+    nothing: 'Nothing lies on the bench. Weld an attempt, or open one.',
+    change: 'the hand changed at, mm (empty: in the middle)',
+    halves: 'Saw through both halves',
+    sides: 'or: the attempt on the bench is one side, the other is',
+    noOther: 'no other attempt is kept here',
+    welding: 'Welding it again and sawing …',
+    cut: (name: string, y: number) => `${name}, cut at ${whole(y)} mm`,
+    over: 'one laid over the other',
+    difference: 'difference',
+    differs: 'beyond its plus-minus',
+    yes: 'yes',
+    no: 'no',
+    none: 'not read',
+  },
 
   class: {
     teach:

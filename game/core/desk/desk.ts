@@ -1,6 +1,7 @@
 import { effect } from '@preact/signals-core';
 import type { Recording } from '../../../engine/index.ts';
 import {
+  type AttemptRecording,
   boothHtml,
   boothPaper,
   type Exercise,
@@ -15,12 +16,14 @@ import {
 import type { ChosenFiles, Ports } from '../ports.ts';
 import type { Comparer } from '../session/comparer.ts';
 import { readText } from '../session/files.ts';
+import type { Keeper } from '../session/keeper.ts';
 import type { Opener } from '../session/opener.ts';
 import type { Preferences } from '../session/preferences.ts';
 import { problemOf } from '../session/problem.ts';
 import { exerciseOf, type State } from '../session/state.ts';
 import { type ClassExport, ClassRoom } from './class-room.ts';
 import { Editor } from './editor.ts';
+import { Techniques } from './techniques.ts';
 
 /** What can be printed of an exercise. */
 export type ExercisePrint = 'sheet' | 'macros' | 'booth';
@@ -29,12 +32,14 @@ export type ExercisePrint = 'sheet' | 'macros' | 'booth';
 export class Desk {
   readonly classRoom: ClassRoom;
   readonly editor: Editor;
+  readonly techniques: Techniques;
 
   constructor(
     private readonly ports: Ports,
     private readonly state: State,
     private readonly opener: Opener,
     private readonly comparer: Comparer,
+    private readonly keeper: Pick<Keeper, 'load'>,
     private readonly bench: { cutAt(y_mm: number): void; use(exercise: Exercise): void },
   ) {
     this.classRoom = new ClassRoom(
@@ -43,6 +48,7 @@ export class Desk {
       () => piecesKnown(state.preferences.value),
     );
     this.editor = new Editor(ports, state, (exercise) => this.bench.use(exercise));
+    this.techniques = new Techniques(ports);
     ports.links.hear(() => void this.openLink());
     void this.openLink();
     ports.papers.onPrint(() => this.paperOnTop());
@@ -116,6 +122,22 @@ export class Desk {
         resolve(lies);
         queueMicrotask(() => stop());
       });
+    });
+  }
+
+  /** Saws through both halves of the attempt on the bench. @param at_mm where the hand changed; null: in the middle */
+  async sawHalves(at_mm: number | null): Promise<void> {
+    const done = this.state.finished.value;
+    if (done) await this.techniques.halves(done.recording as AttemptRecording, at_mm);
+  }
+
+  /** Saws through the attempt on the bench and another kept here as two sides of one joint. */
+  sawSides(id: string): Promise<void> {
+    return this.trying(async () => {
+      const done = this.state.finished.value;
+      const kept = await this.keeper.load(id);
+      if (done && kept)
+        await this.techniques.sides(done.recording as AttemptRecording, kept.recording as AttemptRecording);
     });
   }
 

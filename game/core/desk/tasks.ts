@@ -6,11 +6,14 @@ import {
   type FirstCut,
   firstCut,
   type Judge,
+  type OnOneCoupon,
   type ProofHand,
   type ProofRow,
   type RangePlan,
   type RangePoint,
   type RangeResult,
+  type TwoTechniques,
+  twoTechniques,
   weldPoint,
   weldProof,
 } from '../../../scoring/index.ts';
@@ -25,7 +28,9 @@ export type HandTask =
   /** Welds an exercise with a robot hand and judges it. */
   | { type: 'prove'; exercise: Exercise; hand: ProofHand }
   /** Welds one combination of a sweep. */
-  | { type: 'range'; plan: RangePlan; point: RangePoint };
+  | { type: 'range'; plan: RangePlan; point: RangePoint }
+  /** Compares two techniques on one coupon. */
+  | { type: 'techniques'; coupon: OnOneCoupon };
 
 /** What comes back. A task that cannot be done answers why. */
 export type HandAnswer =
@@ -34,7 +39,9 @@ export type HandAnswer =
   | { type: 'prove'; row: ProofRow }
   | { type: 'prove'; reason: string }
   | { type: 'range'; result: RangeResult }
-  | { type: 'range'; reason: string };
+  | { type: 'range'; reason: string }
+  | { type: 'techniques'; both: TwoTechniques }
+  | { type: 'techniques'; reason: string };
 
 /** Does a task. */
 export function doTask(task: HandTask): HandAnswer {
@@ -54,6 +61,12 @@ export function doTask(task: HandTask): HandAnswer {
         return { type: 'range', result: weldPoint(task.plan, task.point) };
       } catch (error) {
         return { type: 'range', reason: messageOf(error) };
+      }
+    case 'techniques':
+      try {
+        return { type: 'techniques', both: twoTechniques(task.coupon) };
+      } catch (error) {
+        return { type: 'techniques', reason: messageOf(error) };
       }
   }
 }

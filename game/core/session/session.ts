@@ -98,7 +98,7 @@ export class Session {
     this.coupons = new Coupons(ports, state);
     this.measurer = new Measurer(state, (request) => this.bench.ask(request));
     this.player = new Player(this, state);
-    this.desk = new Desk(ports, state, this.opener, this.comparer, {
+    this.desk = new Desk(ports, state, this.opener, this.comparer, this.keeper, {
       cutAt: (y_mm) => this.cutAt(y_mm),
       use: (exercise) => this.useMade(exercise),
     });

@@ -3,12 +3,13 @@ import { words } from '../../locale/index.ts';
 import { Dialog, type DialogName } from '../dialog.tsx';
 import { ProblemNote } from '../problem.tsx';
 import { ClassSheetPanel } from './class-sheet.tsx';
+import { CouponDeskPanel } from './coupon-desk.tsx';
 import { EditorPanel } from './editor.tsx';
 import { type DeskTab, deskTab } from './tab.ts';
 import { TraineesPanel } from './trainees.tsx';
 
 const w = words.desk;
-const TABS: readonly DeskTab[] = ['class', 'exercise', 'trainees'];
+const TABS: readonly DeskTab[] = ['class', 'exercise', 'coupon', 'trainees'];
 
 /** The instructor's desk, over the whole window. What lies on the bench stays there. */
 export function DeskDialog({
@@ -43,6 +44,7 @@ export function DeskDialog({
       <div class="desk">
         {tab === 'class' && <ClassSheetPanel session={session} close={close} />}
         {tab === 'exercise' && <EditorPanel session={session} close={close} />}
+        {tab === 'coupon' && <CouponDeskPanel session={session} />}
         {tab === 'trainees' && <TraineesPanel session={session} close={close} />}
       </div>
       <ProblemNote session={session} open={open} />
