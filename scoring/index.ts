@@ -1,5 +1,14 @@
 /** Scoring: reads attempts, measures bead and hand, judges against acceptance profiles, and says what to change first. */
 
+export { AGREEMENT_RULE, type Agreement, agreementOf } from './agreement/agreement.ts';
+export { readingRow } from './agreement/coupon-rows.ts';
+export {
+  blankReadings,
+  type ReadingRow,
+  type ReadingsTable,
+  readReadings,
+  tableOf,
+} from './agreement/readings-table.ts';
 export { type Attempt, attemptOf } from './attempt/attempt.ts';
 export { Trace } from './attempt/trace.ts';
 export { checkWork, MOST_WORK_S } from './attempt/work.ts';
@@ -45,7 +54,7 @@ export { byHandOn, type PictureScale } from './macro/by-hand.ts';
 export { type Coupon, checkCoupon, readCoupon } from './macro/coupon.ts';
 export { type CouponReport, couponReport } from './macro/coupon-report.ts';
 export { type CutFrame, cutFrame, type EtchedCut, etchedCut } from './macro/etched.ts';
-export { jointFrame, scaleOf } from './macro/joint-frame.ts';
+export { jointFrame, scaleOf, scalesOf, type TwoScales } from './macro/joint-frame.ts';
 export type { PictureMarks, PictureSpot } from './macro/marks.ts';
 export {
   compareOwn,

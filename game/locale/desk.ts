@@ -25,6 +25,31 @@ export const desk = {
   onBench: (title: string) => `what is on the bench (${title})`,
   tabs: { class: 'Class', exercise: 'Exercise', coupon: 'Coupons', trainees: 'Trainees' },
 
+  readers: {
+    title: 'How far readers agree',
+    teach:
+      'A dozen macros read by several people, each alone: paste the table (macro, reader, and a column for everything measured; once more for another reading), or choose the marks they set on photographs, saved with their initials.',
+    table: 'Table of readings',
+    hint: 'macro,reader,convexity',
+    take: 'See how they agree',
+    open: 'Open a table (CSV) or marks (.coupon.json)',
+    blank: 'Save a blank table',
+    of: (readers: number, macros: number, trials: number) =>
+      `${whole(readers)} readers, ${whole(macros)} macros, ${trials === 1 ? 'each read once' : `each read ${whole(trials)} times`}. Spreads are standard deviations.`,
+    head: [
+      'measured',
+      'one reader again',
+      'reader to reader',
+      'macro to macro',
+      'gauge of total spread',
+      'categories',
+      'ICC(2,1)',
+      'ICC(3,1)',
+      '',
+    ],
+    none: '–',
+  },
+
   techniques: {
     title: 'Two techniques on one coupon',
     teach:

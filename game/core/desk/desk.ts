@@ -23,6 +23,7 @@ import { problemOf } from '../session/problem.ts';
 import { exerciseOf, type State } from '../session/state.ts';
 import { type ClassExport, ClassRoom } from './class-room.ts';
 import { Editor } from './editor.ts';
+import { Readers } from './readers.ts';
 import { Techniques } from './techniques.ts';
 
 /** What can be printed of an exercise. */
@@ -33,6 +34,7 @@ export class Desk {
   readonly classRoom: ClassRoom;
   readonly editor: Editor;
   readonly techniques: Techniques;
+  readonly readers: Readers;
 
   constructor(
     private readonly ports: Ports,
@@ -49,6 +51,7 @@ export class Desk {
     );
     this.editor = new Editor(ports, state, (exercise) => this.bench.use(exercise));
     this.techniques = new Techniques(ports);
+    this.readers = new Readers(ports, state);
     ports.links.hear(() => void this.openLink());
     void this.openLink();
     ports.papers.onPrint(() => this.paperOnTop());
