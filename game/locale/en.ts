@@ -229,6 +229,13 @@ export const en = {
       times === 1 ? 'as welded' : times < 1 ? `${trimmed(1 / times, 1)} × slower` : `${trimmed(times, 1)} × faster`,
     show: 'Show to the room',
     showEnd: 'End the show',
+    chalk: {
+      draw: 'Draw on it',
+      stop: 'Put the pen down',
+      back: 'Take the last stroke back',
+      wipe: 'Wipe',
+      board: 'Drawn over the show',
+    },
   },
 
   findings: {

@@ -17,6 +17,7 @@ const SCALE = 22;
 /** Height of a line of the key. */
 const LINE = 20;
 const HATCH = 'faces-hatch';
+const SIDES = ['A', 'B'] as const;
 
 /**
  * Two cuts of joints of the same make laid over each other: the first in solid lines, the second dashed, hatched where their faces differ; fusion
@@ -31,7 +32,8 @@ export function twoFacesSvg(first: FaceOf, second: FaceOf): Svg {
   const width = (view.aMax - view.aMin) * SCALE;
   const drawn = (view.bMax - view.bMin) * SCALE;
   const height = drawn + 2 * LINE + 8;
-  const plates = (['A', 'B'] as const).map((side) => pathOf(plateOutline(joint, side, view).map(at), true)).join('');
+  const outlines = SIDES.map((side) => pathOf(plateOutline(joint, side, view).map(at), true));
+  const plates = outlines.join('');
   const [mine, theirs] = [faceOf(first).map(at), faceOf(second).map(at)];
   const between = mine.length > 0 && theirs.length > 0 ? pathOf([...mine, ...[...theirs].reverse()], true) : '';
   const line = (d: string, width_px: number, dash: string): string =>
@@ -60,6 +62,9 @@ export function twoFacesSvg(first: FaceOf, second: FaceOf): Svg {
     );
   };
   const clip = tag('clipPath', { id: 'faces-view' }, tag('rect', { x: 0, y: 0, width, height: drawn }));
+  const inPlates = SIDES.map((side, i) =>
+    tag('clipPath', { id: `faces-${side}` }, tag('path', { d: outlines[i]! })),
+  ).join('');
   const hatch = tag(
     'pattern',
     { id: HATCH, width: 5, height: 5, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(-45)' },
@@ -69,15 +74,20 @@ export function twoFacesSvg(first: FaceOf, second: FaceOf): Svg {
     width,
     height,
     `${first.name} and ${second.name}, laid over each other`,
-    tag('defs', {}, clip + hatch) +
+    tag('defs', {}, clip + inPlates + hatch) +
       tag('rect', { width, height, fill: PAPER }) +
       tag(
         'g',
         { 'clip-path': 'url(#faces-view)' },
         tag('path', { d: plates, fill: 'none', stroke: QUIET, 'stroke-width': 1, 'stroke-dasharray': '2 3' }) +
           (between === '' ? '' : tag('path', { d: between, fill: `url(#${HATCH})`, 'fill-rule': 'evenodd' })) +
-          line(fusedOf(first, at), 0.9, '') +
-          line(fusedOf(second, at), 0.9, '6 4') +
+          SIDES.map((side) =>
+            tag(
+              'g',
+              { 'clip-path': `url(#faces-${side})` },
+              line(fusedOf(first, side, at), 1.1, '') + line(fusedOf(second, side, at), 1.1, '6 4'),
+            ),
+          ).join('') +
           line(pathOf(mine, false), 2.2, '') +
           line(pathOf(theirs, false), 2.2, '8 5'),
       ) +
@@ -92,10 +102,9 @@ function faceOf({ section }: FaceOf): Place[] {
   return outline === null ? [] : outline.face.map((p) => ({ a: (p.w + p.u) / SQRT2, b: (p.w - p.u) / SQRT2 }));
 }
 
-/** The fusion line in both plates. */
-function fusedOf({ section }: FaceOf, at: (p: Place) => Spot): string {
-  return [PART.A, PART.B]
-    .flatMap((part) => zoneOutlines(section, part, section.solidus_C))
+/** The fusion line in one plate. */
+function fusedOf({ section }: FaceOf, side: 'A' | 'B', at: (p: Place) => Spot): string {
+  return zoneOutlines(section, PART[side], section.solidus_C)
     .map((ring) => pathOf(ring.map(at), true))
     .join('');
 }

@@ -40,9 +40,9 @@ export function ReadersPanel({ session }: { session: Session }) {
         </button>
       </p>
       {view && (
-        <div class="scroll" data-testid="agreement">
+        <div class="scroll proof" data-testid="agreement">
           <p>{w.of(view.table.readers.length, view.table.macros.length, view.table.trials)}</p>
-          <table class="proof">
+          <table>
             <thead>
               <tr>
                 {w.head.map((head) => (

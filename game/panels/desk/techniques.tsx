@@ -89,8 +89,8 @@ function Both({ both }: { both: TwoTechniques }) {
           <figcaption class="unit">{w.over}</figcaption>
         </figure>
       </div>
-      <div class="scroll">
-        <table class="proof">
+      <div class="scroll proof">
+        <table>
           <thead>
             <tr>
               <th scope="col" />
