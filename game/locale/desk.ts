@@ -23,7 +23,7 @@ export const desk = {
   title: 'Instructor’s desk',
   close: 'Back to the bench',
   onBench: (title: string) => `what is on the bench (${title})`,
-  tabs: { class: 'Class', exercise: 'Exercise', coupon: 'Coupons', trainees: 'Trainees' },
+  tabs: { class: 'Class', exercise: 'Exercise', coupon: 'Coupons', trainees: 'Trainees', guide: 'For instructors' },
 
   readers: {
     title: 'How far readers agree',

@@ -3,6 +3,7 @@ import type { Line, Result, Verdict } from '../../scoring/index.ts';
 import type { PictureProblem, Problem, Refusal } from '../core/session/problem.ts';
 import type { Announcement, Notice } from '../core/session/state.ts';
 import { desk } from './desk.ts';
+import { guide } from './guide.ts';
 import { lensWords } from './lens.ts';
 import { lessonWords } from './lesson.ts';
 import { logbookWords } from './logbook.ts';
@@ -37,6 +38,7 @@ export const en = {
   logbook: logbookWords,
   whatIf: whatIfWords,
   desk,
+  guide,
 
   top: {
     exercise: 'Exercise',

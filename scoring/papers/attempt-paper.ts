@@ -78,6 +78,7 @@ export function attemptPaper(recording: AttemptRecording, file: string, options:
 /** An attempt that has been welded and judged already. */
 export interface Judged {
   recording: AttemptRecording;
+  /** A cut square to the joint at a height, mm. */
   section: Attempt['section'];
   survey: Survey;
   result: Result;

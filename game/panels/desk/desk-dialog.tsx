@@ -5,11 +5,12 @@ import { ProblemNote } from '../problem.tsx';
 import { ClassSheetPanel } from './class-sheet.tsx';
 import { CouponDeskPanel } from './coupon-desk.tsx';
 import { EditorPanel } from './editor.tsx';
+import { GuidePanel } from './guide.tsx';
 import { type DeskTab, deskTab } from './tab.ts';
 import { TraineesPanel } from './trainees.tsx';
 
 const w = words.desk;
-const TABS: readonly DeskTab[] = ['class', 'exercise', 'coupon', 'trainees'];
+const TABS: readonly DeskTab[] = ['class', 'exercise', 'coupon', 'trainees', 'guide'];
 
 /** The instructor's desk, over the whole window. What lies on the bench stays there. */
 export function DeskDialog({
@@ -45,6 +46,7 @@ export function DeskDialog({
         {tab === 'class' && <ClassSheetPanel session={session} close={close} />}
         {tab === 'exercise' && <EditorPanel session={session} close={close} />}
         {tab === 'coupon' && <CouponDeskPanel session={session} />}
+        {tab === 'guide' && <GuidePanel />}
         {tab === 'trainees' && <TraineesPanel session={session} close={close} />}
       </div>
       <ProblemNote session={session} open={open} />
