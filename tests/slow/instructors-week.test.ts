@@ -64,20 +64,25 @@ afterAll(async () => {
 
 const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
 
-/** A laptop: a browser of its own. @param work what is done on it, with a count of its clicks */
-async function laptop(work: (page: Page, click: (name: string) => Promise<void>) => Promise<void>): Promise<number> {
+/** A laptop: a browser of its own. @param work what is done on it; `clicks` says how many buttons were pressed so far */
+async function laptop(
+  work: (page: Page, click: (name: string) => Promise<void>, clicks: () => number) => Promise<void>,
+): Promise<void> {
   const bench = await BenchDriver.open(browser, address, { plain: true });
-  let clicks = 0;
+  let pressed = 0;
   try {
     await bench.page.evaluate(() => {
       window.print = () => undefined;
     });
-    await work(bench.page, async (name) => {
-      clicks += 1;
-      await button(bench.page, name).first().click();
-    });
+    await work(
+      bench.page,
+      async (name) => {
+        pressed += 1;
+        await button(bench.page, name).first().click();
+      },
+      () => pressed,
+    );
     expect(bench.complaints).toEqual([]);
-    return clicks;
   } finally {
     await bench.close();
   }
@@ -206,18 +211,7 @@ describe('the week', () => {
     const half = join(stick, '2026-03-11_b1_dov-arkady_bracket-short_02.json');
     writeFileSync(half, readFileSync(files[4]!, 'utf8').slice(0, 4000));
     const names = [...files, borrowed, half, exercisePath];
-    let shown = 0;
-    const clicks = await laptop(async (page, click) => {
-      await click('Desk');
-      const picker = page.waitForEvent('filechooser');
-      await click('Choose files');
-      await (await picker).setFiles(names);
-      await page.getByTestId('first-three').waitFor({ timeout: 300_000 });
-      shown = await page.getByTestId('first-three').locator('li').count();
-    });
-    expect(clicks).toBeLessThanOrEqual(3);
-    expect(shown).toBeGreaterThan(0);
-    await laptop(async (page, click) => {
+    await laptop(async (page, click, clicks) => {
       await click('Desk');
       await click('Trainees');
       await page.getByRole('textbox', { name: 'Roster' }).fill(ROSTER);
@@ -225,9 +219,14 @@ describe('the week', () => {
       await page.locator('.word input').fill(WORD);
       await page.locator('.word input').blur();
       await click('Class');
+      await click('Back to the bench');
+      const before = clicks();
+      await click('Desk');
       const picker = page.waitForEvent('filechooser');
       await click('Choose files');
       await (await picker).setFiles(names);
+      await page.getByTestId('first-three').waitFor({ timeout: 300_000 });
+      expect(clicks() - before).toBeLessThanOrEqual(3);
       await page.getByText(/^Print$/).waitFor({ timeout: 300_000 });
       await page.getByText(/^Welding the three/).waitFor({ state: 'detached', timeout: 120_000 });
       await page
