@@ -1,5 +1,6 @@
 import type { PaperFonts } from '../../scoring/index.ts';
 import type { BenchAnswer, BenchRequest } from './bench/protocol.ts';
+import type { ChosenFile } from './chosen-file.ts';
 import type { HandAnswer, HandTask } from './desk/tasks.ts';
 import type { AttemptEntry, StoredAttempt, StoredCoupon } from './session/shelf.ts';
 import type { DraftChunk, DraftHead } from './session/unfinished.ts';
@@ -96,16 +97,6 @@ export interface PreferenceStore {
   /** Whatever was kept, unchecked; null where nothing was. */
   load(): unknown;
   save(preferences: object): void;
-}
-
-/** A file the user has chosen or dropped. */
-export interface ChosenFile {
-  readonly name: string;
-  readonly size: number;
-  /** When it was last changed, ms since the epoch. */
-  readonly lastModified: number;
-  /** All of it. Rejects where it can no longer be read: taken away, or on a stick that was pulled out. */
-  arrayBuffer(): Promise<ArrayBuffer>;
 }
 
 /** Files of a folder, or several chosen together. */

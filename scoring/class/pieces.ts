@@ -1,7 +1,7 @@
 import { pieceSeed } from '../exercises/piece.ts';
-import type { Entry } from './entry.ts';
-import { personSaid, wordsInName } from './file-name.ts';
+import { type AttemptName, personSaid, wordsInName } from './file-name.ts';
 import type { OnRoster } from './roster.ts';
+import type { Scored } from './scored.ts';
 
 /** What an instructor knows of the pieces dealt; each may be left out. */
 export interface KnownPieces {
@@ -9,6 +9,15 @@ export interface KnownPieces {
   word?: string;
   /** Who has which plate (`platesOf`). */
   roster?: readonly OnRoster[];
+}
+
+/** What is looked at of an attempt, and where it is told. */
+interface OnPiece {
+  file: string;
+  name: AttemptName;
+  scored: Scored;
+  notCounted: string[];
+  mismatches: string[];
 }
 
 /** Who has which plate: as the roster numbers them, those without a number left out; where it numbers nobody, by their place in the list. */
@@ -24,7 +33,7 @@ export function platesOf(roster: readonly OnRoster[]): (OnRoster & { plate: numb
  * Attempts at an exercise that deals everybody a piece of their own: those without one, on another's, or on one that another word dealt, are
  * named and kept. Who has which plate is known from the roster; without one, a piece in the files of two people is named in both.
  */
-export function namePieces(entries: readonly Entry[], { word, roster }: KnownPieces): void {
+export function namePieces(entries: readonly OnPiece[], { word, roster }: KnownPieces): void {
   const varied = entries.filter((e) => e.scored.result.exercise?.varies === true);
   const owners = new Map(platesOf(roster ?? []).map((who) => [who.plate, who.name]));
   const plates = new Map(platesOf(roster ?? []).map((who) => [wordsInName(who.name), who.plate]));
@@ -53,7 +62,7 @@ export function namePieces(entries: readonly Entry[], { word, roster }: KnownPie
 }
 
 /** The same piece under two names; whose it is cannot be told from the files. */
-function nameShared(e: Entry, varied: readonly Entry[]): void {
+function nameShared(e: OnPiece, varied: readonly OnPiece[]): void {
   const { piece } = e.scored.result.exercise ?? {};
   const others = varied.filter(
     (o) => o.name.trainee !== e.name.trainee && o.scored.result.exercise?.piece?.seed === piece?.seed,

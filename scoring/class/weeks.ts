@@ -15,7 +15,7 @@ export interface Week {
 const DAY_MS = 86_400_000;
 
 /** The Monday of a day's week, weeks as ISO 8601 has them. @param day such as 2026-03-14 */
-export function mondayOf(day: string): string {
+function mondayOf(day: string): string {
   const at = new Date(`${day}T00:00:00Z`);
   const since = (at.getUTCDay() + 6) % 7;
   return new Date(at.getTime() - since * DAY_MS).toISOString().slice(0, 10);
@@ -40,13 +40,13 @@ export function weeksOf({ attempts }: Pick<TraineeRow, 'attempts'>): Week[] {
 }
 
 /** Weeks that any of the rows has attempts in; with one alone there is no change to show. */
-export function weeksIn(rows: readonly TraineeRow[]): string[] {
+function weeksIn(rows: readonly TraineeRow[]): string[] {
   const all = [...new Set(rows.flatMap((row) => weeksOf(row).map((w) => w.monday)))].sort();
   return all.length > 1 ? all : [];
 }
 
 /** Most weeks on a sheet of paper; of more the latest stand. */
-export const MOST_WEEKS = 10;
+const MOST_WEEKS = 10;
 
 /** Change over weeks as a table: the heading, and a row for each row of the class with attempts in more than one; empty: nothing changed yet. */
 export function weekTable(rows: readonly TraineeRow[]): { head: string[]; rows: string[][] } | null {

@@ -27,7 +27,8 @@ import {
   sheetCsv,
   textOf,
 } from '../../../scoring/index.ts';
-import type { ChosenFile, ChosenFiles, Ports } from '../ports.ts';
+import type { ChosenFile } from '../chosen-file.ts';
+import type { ChosenFiles, Ports } from '../ports.ts';
 import { MOST_FILE_BYTES } from '../session/files.ts';
 import { messageOf } from '../session/problem.ts';
 import { Crew, type Piece } from './crew.ts';

@@ -9,7 +9,8 @@ import {
   readReadings,
   tableOf,
 } from '../../../scoring/index.ts';
-import type { ChosenFile, Ports } from '../ports.ts';
+import type { ChosenFile } from '../chosen-file.ts';
+import type { Ports } from '../ports.ts';
 import { readText } from '../session/files.ts';
 import { problemOf } from '../session/problem.ts';
 import type { State } from '../session/state.ts';

@@ -1,5 +1,5 @@
 import { type OnRoster, person, platesOf, readRoster } from '../../../scoring/index.ts';
-import type { ChosenFile } from '../ports.ts';
+import type { ChosenFile } from '../chosen-file.ts';
 import { readText } from '../session/files.ts';
 import type { Keeper } from '../session/keeper.ts';
 import { problemOf } from '../session/problem.ts';

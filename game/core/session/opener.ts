@@ -1,6 +1,7 @@
 import type { Recording } from '../../../engine/index.ts';
 import { type Exercise, parseJson, readExercise, readRecording, whatIs } from '../../../scoring/index.ts';
-import type { ChosenFile, Clock } from '../ports.ts';
+import type { ChosenFile } from '../chosen-file.ts';
+import type { Clock } from '../ports.ts';
 import type { Comparer } from './comparer.ts';
 import { LARGEST_LOGBOOK_BYTES, readText } from './files.ts';
 import type { Keeper } from './keeper.ts';

@@ -1,5 +1,5 @@
 import { type Change, type FileKind, InputError, type Problem as InputProblem } from '../../../scoring/index.ts';
-import type { ChosenFile } from '../ports.ts';
+import type { ChosenFile } from '../chosen-file.ts';
 
 /** What went wrong, as data; the catalogue of words says it. */
 export type Problem =

@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { serveBench } from '../../../game/core/bench/serve.ts';
+import type { ChosenFile } from '../../../game/core/chosen-file.ts';
 import { doTask } from '../../../game/core/desk/tasks.ts';
 import { InputRouter } from '../../../game/core/hand/router.ts';
 import type { TorchSample } from '../../../game/core/hand/sample.ts';
-import type { ChosenFile, Clock, OpenBench, OpenHand, Ports } from '../../../game/core/ports.ts';
+import type { Clock, OpenBench, OpenHand, Ports } from '../../../game/core/ports.ts';
 import type { Player } from '../../../game/core/session/player.ts';
 import { Session } from '../../../game/core/session/session.ts';
 import { createState, type Finished } from '../../../game/core/session/state.ts';

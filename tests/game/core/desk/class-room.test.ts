@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { ChosenFile } from '../../../../game/core/ports.ts';
+import type { ChosenFile } from '../../../../game/core/chosen-file.ts';
 import { classHtml, type Exercise, exerciseDigest, MOST_FILES } from '../../../../scoring/index.ts';
 import { classPaper, classSheet, rowsCsv, rowsJsonl, scoreFolder, sheetCsv } from '../../../../scoring/node/index.ts';
 import { shortTee } from '../../../scoring/class/short-tee.ts';
