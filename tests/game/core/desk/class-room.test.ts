@@ -46,7 +46,7 @@ describe('a class from its files', () => {
       const bench = desk(hands);
       await bench.session.desk.addClass({ files: files().reverse(), folders: [] });
       expect(bench.session.desk.classRoom.view.value).toMatchObject({ stage: 'done', done: 6, total: 6 });
-      for (const kind of ['csv', 'rows', 'jsonl', 'html'] as const) bench.session.desk.classRoom.save(kind);
+      for (const kind of ['csv', 'rows', 'jsonl', 'html'] as const) await bench.session.desk.classRoom.save(kind);
       const saved = Object.fromEntries(bench.saved.map(({ name, content }) => [name, content]));
       for (const [end, text] of Object.entries(wanted)) {
         expect(saved[`class-2026-03-10-to-2026-03-13${end}`], end).toBe(text);
