@@ -320,6 +320,7 @@ export const desk = {
     now: (name: string, bench: string, plate: number | null) =>
       `Now at the bench: ${name}${bench === '' ? '' : `, bench ${bench}`}${plate === null ? '' : `, plate ${whole(plate)}`}.`,
     plate: 'Plate number',
+    plateOf: (n: number) => `plate ${whole(n)}`,
     word: 'Start word on the board',
     wordTeach:
       'With the number on the plate it deals everybody a piece of their own, in exercises that are made for it. It is not written into any file.',

@@ -97,7 +97,7 @@ function RosterList({ session, close }: { session: Session; close: () => void })
               onClick={() => choose(person)}
             >
               <bdi>{w.who(person.name, person.bench ?? '')}</bdi>
-              <span class="unit"> {plates.get(person.name)}</span>
+              {plates.has(person.name) && <span class="unit"> {w.plateOf(plates.get(person.name) ?? 0)}</span>}
             </button>
           </li>
         ))}
