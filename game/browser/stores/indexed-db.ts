@@ -12,6 +12,9 @@ interface Schema extends DBSchema {
   scores: { key: string; value: object };
 }
 
+/** Most scores of classes kept. */
+const MOST_SCORES = 2000;
+
 type Name = StoreNames<Schema>;
 type Writing = IDBPTransaction<Schema, Name[], 'readwrite'>;
 
@@ -106,7 +109,10 @@ export function indexedDbStores(name = 'toehold'): {
   const scores: ScoreStore = {
     get: async (key) => (await open()).get('scores', key),
     put: async (key, score) => {
-      await (await open()).put('scores', score, key);
+      const db = await open();
+      // Scores can be made again; more than a school year's are let go of together.
+      if ((await db.count('scores')) >= MOST_SCORES) await db.clear('scores');
+      await db.put('scores', score, key);
     },
     clear: async () => (await open()).clear('scores'),
   };

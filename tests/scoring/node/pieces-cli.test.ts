@@ -53,7 +53,6 @@ describe('a piece by the command line', () => {
     const { out } = await toehold(...sheet, '--start-word', 'heron');
     expect(out).toContain("welded on plate 7, which is Ines Calder's; the roster gives plate 3");
     expect(out).not.toContain('is not what the start word deals');
-    expect((await toehold(...sheet, '--start-word', 'swan')).out).toContain('is not what the start word deals plate 7');
   });
 
   it.each([
