@@ -8,6 +8,7 @@ import { AboutDialog } from './panels/about.tsx';
 import { AidsDialog } from './panels/aids.tsx';
 import { BeatSheet } from './panels/beat-sheet.tsx';
 import { Cautions } from './panels/cautions.tsx';
+import { Chalk } from './panels/chalk.tsx';
 import { CutPanel } from './panels/cut.tsx';
 import { dropped, isClass } from './panels/desk/class-files.ts';
 import { deskTab } from './panels/desk/tab.ts';
@@ -103,14 +104,15 @@ export function App({ session, lesson, drive }: { session: Session; lesson: Less
         </div>
       </main>
       <LessonCard lesson={lesson} />
-      <ProblemNote />
+      <ProblemNote session={session} open={setDialog} />
       <Notices session={session} />
       {dialog === 'attempts' && <ShelfDialog session={session} close={close} />}
-      {dialog === 'desk' && <DeskDialog session={session} close={close} />}
+      {dialog === 'desk' && <DeskDialog session={session} open={setDialog} close={close} />}
       {dialog === 'aids' && <AidsDialog close={close} />}
       {dialog === 'about' && <AboutDialog lesson={lesson} close={close} />}
       {dialog === 'measure' && <MeasureDialog session={session} close={close} />}
       {dialog === 'coupon' && <CouponDialog session={session} kept={besideCoupon.value} close={close} />}
+      <Chalk />
       <Cautions />
       <div class="spoken" aria-live="polite">
         {announcement.value && words.announce.say(announcement.value)}

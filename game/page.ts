@@ -8,6 +8,7 @@ export const {
   exercise,
   balance,
   level,
+  used,
   isTest,
   guides,
   torchState,

@@ -1,5 +1,14 @@
 /** Scoring: reads attempts, measures bead and hand, judges against acceptance profiles, and says what to change first. */
 
+export { AGREEMENT_RULE, type Agreement, agreementOf } from './agreement/agreement.ts';
+export { readingRow } from './agreement/coupon-rows.ts';
+export {
+  blankReadings,
+  type ReadingRow,
+  type ReadingsTable,
+  readReadings,
+  tableOf,
+} from './agreement/readings-table.ts';
 export { type Attempt, attemptOf } from './attempt/attempt.ts';
 export { Trace } from './attempt/trace.ts';
 export {
@@ -14,14 +23,15 @@ export { type Entry, LATEST, type TraineeRow } from './class/entry.ts';
 export { faultName } from './class/faults.ts';
 export { type AttemptName, attemptFileName, personSaid, readAttemptName, wordsInName } from './class/file-name.ts';
 export { FIRST_RULE, type First } from './class/first-three.ts';
+export { type KnownPieces, platesOf } from './class/pieces.ts';
 export { type OnRoster, person, readRoster } from './class/roster.ts';
 export { rowsCsv, rowsJsonl } from './class/rows.ts';
+export { keptScore, scoreKey } from './class/score-key.ts';
 export {
   type Answer,
   answerFor,
   type BadFile,
   byFile,
-  exerciseDigest,
   type Judge,
   type Scored,
   scoreBytes,
@@ -30,16 +40,28 @@ export { type ClassSheet, classSheet } from './class/sheet.ts';
 export { sheetCsv } from './class/sheet-csv.ts';
 export { commonSaid, headline, sheetText, TABLE_HEAD, tableCells } from './class/sheet-text.ts';
 export { isTaken, MOST_FILES, refusePacked } from './class/taken.ts';
+export { WEEKS_RULE, type Week, weeksOf, weekTable } from './class/weeks.ts';
 export { type SectionSvgOptions, sectionSvg } from './draw/section-svg.ts';
 export { type StripSvgOptions, stripSvg } from './draw/strip-svg.ts';
+export { digest, exerciseDigest } from './exercises/digest.ts';
 export { FREE_NAME, type FreeChoice, freeExercise } from './exercises/free.ts';
-export { checkMade, draftFrom, exerciseFileName, usualLengths, withConsequences } from './exercises/made.ts';
+export {
+  checkMade,
+  draftFrom,
+  exerciseFileName,
+  ownLimits,
+  profileFileName,
+  usualLengths,
+  withConsequences,
+  withOptions,
+} from './exercises/made.ts';
+export { dealPiece, MOST_PLATES, pieceSeed } from './exercises/piece.ts';
 export { exerciseNamed, exercises } from './exercises/ready.ts';
 export { byHandOn, type PictureScale } from './macro/by-hand.ts';
 export { type Coupon, checkCoupon, readCoupon } from './macro/coupon.ts';
 export { type CouponReport, couponReport } from './macro/coupon-report.ts';
 export { type CutFrame, cutFrame, type EtchedCut, etchedCut } from './macro/etched.ts';
-export { jointFrame, scaleOf } from './macro/joint-frame.ts';
+export { jointFrame, scaleOf, scalesOf, type TwoScales } from './macro/joint-frame.ts';
 export type { PictureMarks, PictureSpot } from './macro/marks.ts';
 export {
   compareOwn,
@@ -73,6 +95,8 @@ export {
   type PaperLine,
   type PaperOptions,
 } from './papers/attempt-paper.ts';
+export { boothHtml } from './papers/booth-html.ts';
+export { type BoothPaper, boothPaper } from './papers/booth-paper.ts';
 export { classHtml } from './papers/class-html.ts';
 export {
   type ClassPaper,
@@ -85,12 +109,19 @@ export {
 } from './papers/class-paper.ts';
 export { exerciseHtml } from './papers/exercise-html.ts';
 export { type ExercisePaper, exercisePaper } from './papers/exercise-paper.ts';
+export { macroHtml } from './papers/macro-html.ts';
+export { type MacroPaper, macroPaper } from './papers/macro-paper.ts';
+export type { PaperFonts } from './papers/pdf.ts';
+export { attemptPdf, classPdf } from './papers/pdf-later.ts';
+export { profileOf } from './profiles/of-exercise.ts';
 export { profileNamed, profiles } from './profiles/ready.ts';
+export { rangeAround } from './range/around.ts';
 export { mapOf, middleSentences, RANGE_CAUTION, RANGE_LABEL, type RangeMap, workingRange } from './range/map.ts';
 export { pointsOf, type RangePlan, type RangePoint } from './range/plan.ts';
 export { rangeSvg } from './range/range-svg.ts';
 export { type RangeRow, rangeCsv, rangeRows } from './range/table.ts';
-export type { RangeResult } from './range/weld-point.ts';
+export { type RangeResult, weldPoint } from './range/weld-point.ts';
+export { withoutPiece } from './schema/asked.ts';
 export { textOf } from './schema/bytes.ts';
 export type { BeadStart, BeadStop, Flaw } from './schema/ends.ts';
 export { type Asked, type Band, type Exercise, exerciseSchema, type HandTarget, sizeAsked } from './schema/exercise.ts';
@@ -106,6 +137,7 @@ export {
   type Profile,
   profileSchema,
   type Rule,
+  ruleMeasures,
 } from './schema/profile.ts';
 export { type Cut, type ProvedAdvice, type ProvedResult, provedResultSchema, type Trial } from './schema/proved.ts';
 export { parseJson, readExercise, readProfile, readRecording } from './schema/read.ts';
@@ -132,6 +164,8 @@ export {
 export type { Consistency, Station } from './schema/station.ts';
 export { type FileKind, fileKinds, whatIs } from './schema/what-is.ts';
 export { type JudgeOptions, judgeAttempt, type ScoreOptions, scoreAttempt } from './score.ts';
+export type { TechniqueRow } from './techniques/rows.ts';
+export { type OnOneCoupon, type TwoTechniques, twoTechniques } from './techniques/two-techniques.ts';
 export { applyChange, knobsOf } from './trials/apply.ts';
 export {
   type Proof,

@@ -8,7 +8,7 @@ import { SLICE_MM, Survey } from './measures/bead/survey.ts';
 import { type Measures, measure } from './measures/measures.ts';
 import { booksOpen, nothingRead } from './measures/open-books.ts';
 import { micro } from './measures/precision.ts';
-import { profileNamed } from './profiles/ready.ts';
+import { profileOf } from './profiles/of-exercise.ts';
 import type { BeadStop } from './schema/ends.ts';
 import { type Exercise, judgedOn } from './schema/exercise.ts';
 import { describeFound, InputError } from './schema/problem.ts';
@@ -154,13 +154,13 @@ function isJudged(stop: BeadStop, judged: Exercise['judged']): boolean {
 }
 
 function namedProfile(exercise: Exercise): Profile {
-  const profile = profileNamed(exercise.profile);
+  const profile = profileOf(exercise);
   if (profile === undefined) {
     throw new InputError(`exercise ${exercise.name}`, [
       {
         path: 'profile',
         found: describeFound(exercise.profile),
-        allowed: 'the name of an acceptance profile that comes with Toehold',
+        allowed: 'the name of an acceptance profile that comes with Toehold, or its own limits beside it',
       },
     ]);
   }
@@ -176,5 +176,8 @@ function exerciseInResult(e: Exercise): ExerciseInResult {
     asked: e.asked,
     judged: e.judged,
     cuts_mm: e.cuts_mm,
+    ...(e.attempts === undefined ? {} : { attempts: e.attempts }),
+    ...(e.vary === undefined ? {} : { varies: true }),
+    ...(e.piece === undefined ? {} : { piece: { number: e.piece.number, seed: e.piece.seed } }),
   };
 }

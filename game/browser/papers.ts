@@ -1,3 +1,5 @@
+import medium from 'pdfmake/fonts/Roboto/Roboto-Medium.ttf?url';
+import regular from 'pdfmake/fonts/Roboto/Roboto-Regular.ttf?url';
 import type { Papers } from '../core/ports.ts';
 import { printHtml, standPaper, stands } from './print.ts';
 
@@ -8,4 +10,14 @@ export const browserPapers: Papers = {
     addEventListener('beforeprint', () => {
       if (!stands()) standPaper(paper());
     }),
+  fonts: async () => ({ regular: await bytesAt(regular), medium: await bytesAt(medium) }),
 };
+
+/** A file of the page's own; in the single file it stands in the page itself, which may fetch nothing. */
+async function bytesAt(address: string): Promise<Uint8Array> {
+  const inside = /^data:[^,]*;base64,/.exec(address)?.[0];
+  if (inside !== undefined) return Uint8Array.from(atob(address.slice(inside.length)), (c) => c.charCodeAt(0));
+  const answer = await fetch(address);
+  if (!answer.ok) throw new Error(`the font of the papers did not come (${answer.status})`);
+  return new Uint8Array(await answer.arrayBuffer());
+}

@@ -1,4 +1,6 @@
+import type { PaperFonts } from '../../scoring/index.ts';
 import type { BenchAnswer, BenchRequest } from './bench/protocol.ts';
+import type { ChosenFile } from './chosen-file.ts';
 import type { HandAnswer, HandTask } from './desk/tasks.ts';
 import type { AttemptEntry, StoredAttempt, StoredCoupon } from './session/shelf.ts';
 import type { DraftChunk, DraftHead } from './session/unfinished.ts';
@@ -56,6 +58,8 @@ export interface Papers {
   print(html: string): void;
   /** Asked for a paper when the user prints by the browser's own key or menu; null leaves the page as it stands. */
   onPrint(paper: () => string | null): void;
+  /** The font that PDF is set in. */
+  fonts(): Promise<PaperFonts>;
 }
 
 /**
@@ -95,16 +99,6 @@ export interface PreferenceStore {
   save(preferences: object): void;
 }
 
-/** A file the user has chosen or dropped. */
-export interface ChosenFile {
-  readonly name: string;
-  readonly size: number;
-  /** When it was last changed, ms since the epoch. */
-  readonly lastModified: number;
-  /** All of it. Rejects where it can no longer be read: taken away, or on a stick that was pulled out. */
-  arrayBuffer(): Promise<ArrayBuffer>;
-}
-
 /** Files of a folder, or several chosen together. */
 export interface ChosenFiles {
   files: ChosenFile[];
@@ -120,6 +114,15 @@ export interface CouponPicture {
   address: string;
   width_px: number;
   height_px: number;
+}
+
+/** Finished scores of a class's files, so that a class scored once is not scored again. It holds what it is given and judges nothing. */
+export interface ScoreStore {
+  /** Undefined where there is none. */
+  get(key: string): Promise<unknown>;
+  put(key: string, score: object): Promise<void>;
+  /** Lets go of all of them: they carry names. */
+  clear(): Promise<void>;
 }
 
 export interface Files {
@@ -160,6 +163,7 @@ export interface Ports {
   links: Links;
   attempts: AttemptStore;
   coupons: CouponStore;
+  scores: ScoreStore;
   preferences: PreferenceStore;
   files: Files;
   tabs: Tabs;

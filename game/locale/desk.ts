@@ -6,7 +6,7 @@ const files = (n: number): string => (n === 1 ? '1 file' : `${whole(n)} files`);
 /** What a file is, and what can be done with it. */
 const KINDS: Record<Exclude<FileKind, 'recording' | 'exercise' | 'json' | 'empty'>, string> = {
   profile:
-    'an acceptance profile: it says what is judged by which limit. The command line judges a class by it (--profile)',
+    'an acceptance profile: it says what is judged by which limit. An exercise can be judged by it; so does the command line (--profile)',
   coupon:
     'the marks of a real coupon. Open it under “a real coupon” beside a cut, or drop it on the page under its own name (.coupon.json)',
   result: 'a result: what was read off an attempt. Open the attempt’s own file to see the bead',
@@ -23,7 +23,51 @@ export const desk = {
   title: 'Instructor’s desk',
   close: 'Back to the bench',
   onBench: (title: string) => `what is on the bench (${title})`,
-  tabs: { class: 'Class', exercise: 'Exercise', trainees: 'Trainees' },
+  tabs: { class: 'Class', exercise: 'Exercise', coupon: 'Coupons', trainees: 'Trainees', guide: 'For instructors' },
+
+  readers: {
+    title: 'How far readers agree',
+    teach:
+      'A dozen macros read by several people, each alone: paste the table (macro, reader, and a column for everything measured; once more for another reading), or choose the marks they set on photographs, saved with their initials.',
+    table: 'Table of readings',
+    hint: 'macro,reader,convexity',
+    take: 'See how they agree',
+    open: 'Open a table (CSV) or marks (.coupon.json)',
+    blank: 'Save a blank table',
+    of: (readers: number, macros: number, trials: number) =>
+      `${whole(readers)} readers, ${whole(macros)} macros, ${trials === 1 ? 'each read once' : `each read ${whole(trials)} times`}. Spreads are standard deviations.`,
+    head: [
+      'measured',
+      'one reader again',
+      'reader to reader',
+      'macro to macro',
+      'gauge of total spread',
+      'categories',
+      'ICC(2,1)',
+      'ICC(3,1)',
+      '',
+    ],
+    none: '–',
+  },
+
+  techniques: {
+    title: 'Two techniques on one coupon',
+    teach:
+      'Weld the lower half of a joint one way and the upper half another, or one side of a lap each way; then saw through both. Cuts, differences drawn, and in numbers.',
+    nothing: 'Nothing lies on the bench. Weld an attempt, or open one.',
+    change: 'the hand changed at, mm (empty: in the middle)',
+    halves: 'Saw through both halves',
+    sides: 'or: the attempt on the bench is one side, the other is',
+    noOther: 'no other attempt is kept here',
+    welding: 'Welding it again and sawing …',
+    cut: (name: string, y: number) => `${name}, cut at ${whole(y)} mm`,
+    over: 'one laid over the other',
+    difference: 'difference',
+    differs: 'beyond its plus-minus',
+    yes: 'yes',
+    no: 'no',
+    none: 'not read',
+  },
 
   class: {
     teach:
@@ -46,6 +90,16 @@ export const desk = {
     beside: 'Lay beside',
     besideFirst: 'Open an attempt first: another can then lie beside it.',
     openFirst: (who: string) => `Open the attempt of ${who}`,
+    known: (n: number) =>
+      `${files(n)} ${n === 1 ? 'was' : 'were'} scored here before and taken over; the same bytes, judged by the same program.`,
+    pick: (file: string) => `Pick ${file} to lay side by side`,
+    picked: (n: number) =>
+      n === 1 ? 'One attempt picked: pick another, of anybody, to see both side by side.' : 'Two attempts picked.',
+    both: 'See both side by side',
+    unpick: 'Pick none',
+    weeks: 'Week by week',
+    week: (monday: string, median: string, within: number, of: number) =>
+      `from ${monday}: median ${median}, ${whole(within)} of ${whole(of)} within`,
     filter: 'Only rows with',
     filterHint: 'name, exercise, device, fault',
     sortBy: (column: string) => `Sort by ${column}`,
@@ -63,6 +117,7 @@ export const desk = {
     print: 'Print',
     kinds: {
       html: 'class sheet, page',
+      pdf: 'class sheet, PDF',
       csv: 'class table, CSV',
       rows: 'attempts, CSV',
       jsonl: 'attempts, JSON lines',
@@ -81,6 +136,7 @@ export const desk = {
       machine: 'Machine',
       weave: 'Weave',
       judged: 'Judged',
+      piece: 'A piece for everybody',
       guides: 'Guides the trainee may use',
     },
     fields: {
@@ -107,6 +163,8 @@ export const desk = {
       'process.gas': 'shielding gas',
       'process.tip_mm': 'tip, mm out of the nozzle',
       'process.nozzle_mm': 'nozzle, mm',
+      'free.feed_mpmin': 'feed free, m/min',
+      'free.volts_V': 'volts free, V',
       'demonstration.pattern': 'pattern',
       'demonstration.cyclesPerSecond': 'beat, cycles a second',
       'demonstration.width_mm': 'width, mm',
@@ -122,7 +180,10 @@ export const desk = {
       'judged.from_mm': 'from, mm',
       'judged.to_mm': 'to, mm',
       cuts_mm: 'cuts fixed beforehand, mm',
-      profile: 'acceptance profile',
+      attempts: 'attempts that count (empty: all)',
+      'vary.gap_mm': 'gap varies, mm',
+      'vary.startTemp_C': 'start temperature varies, °C',
+      'vary.cuts_mm': 'cuts move up or down by at most, mm',
       'aids.pacer': 'pacer',
       'aids.beat': 'beat',
       'aids.toeMarks': 'toe marks',
@@ -130,12 +191,73 @@ export const desk = {
     },
     choices: {
       fixed: 'as given',
+      'within ranges': 'free within ranges',
       'own process': 'set by ear',
       A: 'right or back',
       B: 'left or edge',
       leg: 'leg',
       throat: 'throat',
     } as Record<string, string>,
+    to: 'to',
+    pieceTeach:
+      'Gap, start temperature and cuts then follow from the start word on the board and the number on the plate, so that nobody can copy a neighbour’s file. Left empty, everybody welds the same.',
+    limits: {
+      title: 'Acceptance limits',
+      profile: 'judged by',
+      own: 'Change them into our own',
+      ownTitle: (title: string) => title,
+      open: 'Open limits (.profile.json)',
+      save: 'Save these limits as a file',
+      teach:
+        'Our own limits go with the exercise and with every attempt at it. Say which edition they are and where they were taken from. The command line judges by the saved file as well (--profile).',
+      fields: {
+        name: 'name, as in file names',
+        title: 'title',
+        standard: 'standard',
+        edition: 'edition',
+        source: 'taken from',
+      },
+      unit: 'lengths in',
+      head: ['what', 'limit', 'over how much of the length', 'rule', 'value', ''],
+      forms: { none: 'none allowed', line: 'at most', steps: 'at most, by steps', floor: 'at least' },
+      extents: {
+        anywhere: 'anywhere',
+        short: 'short lengths only',
+        accumulated: 'deeper over a length',
+        share: 'over a share',
+      },
+      of: { plate: 'plate', throat: 'throat', face: 'face', leg: 'leg' },
+      status: { verified: 'checked', memory: 'from memory' },
+      plus: '+',
+      times: '×',
+      never: 'never over',
+      upTo: 'up to',
+      beyond: 'beyond',
+      numbers: {
+        base: 'base',
+        slope: 'share',
+        most: 'never over',
+        value: 'at least',
+        limit: 'limit',
+        upTo: 'up to (empty: the rest)',
+        share: 'share of the length, 0 to 1',
+        length: 'length',
+        per: 'in any',
+        deeper: 'deeper limit',
+        piece: 'on pieces from',
+      },
+      remove: 'Remove',
+      add: 'Another limit',
+      rule: (n: number) => `limit ${whole(n)}`,
+    },
+    map: {
+      draw: 'Draw the map of settings',
+      title: 'Where root and profile both hold',
+      welding: (done: number, of: number) =>
+        `A steady hand is welding round the settings: ${whole(done)} of ${whole(of)} …`,
+      stop: 'Stop',
+      stopped: 'Stopped.',
+    },
     wrong: (found: string, allowed: string) => `found ${found}, allowed: ${allowed}`,
     count: (n: number) => (n === 0 ? 'An exercise.' : n === 1 ? 'One thing to mend.' : `${whole(n)} things to mend.`),
     test: 'No guide is allowed: this is a test.',
@@ -145,7 +267,7 @@ export const desk = {
     linkTitle:
       'Opens this exercise in any copy of the bench at this address. Nothing is sent: the exercise stands in the link.',
     linkLong: 'Too long for a link; save it as a file.',
-    print: 'Print the sheet',
+    print: { what: 'Print', sheet: 'its sheet', macros: 'macro sheet', booth: 'booth card' },
     prove: 'Prove it with robot hands',
     proving: (done: number, of: number) => `Robot hands are welding it: ${whole(done)} of ${whole(of)} …`,
     stopped: 'Stopped.',
@@ -195,11 +317,18 @@ export const desk = {
     name: 'Name or number',
     bench: 'Bench',
     start: 'Start',
-    now: (name: string, bench: string) => `Now at the bench: ${name}${bench === '' ? '' : `, bench ${bench}`}.`,
+    now: (name: string, bench: string, plate: number | null) =>
+      `Now at the bench: ${name}${bench === '' ? '' : `, bench ${bench}`}${plate === null ? '' : `, plate ${whole(plate)}`}.`,
+    plate: 'Plate number',
+    plateOf: (n: number) => `plate ${whole(n)}`,
+    word: 'Start word on the board',
+    wordTeach:
+      'With the number on the plate it deals everybody a piece of their own, in exercises that are made for it. It is not written into any file.',
     nobody: 'Nobody is named: attempts are kept and saved without a name.',
     following: (name: string) => `Next on the roster: ${name}`,
     roster: 'Roster',
-    rosterTeach: 'Paste names or numbers, one a line, or a table whose first line names its columns (name, bench).',
+    rosterTeach:
+      'Paste names or numbers, one a line, or a table whose first line names its columns (name, bench, plate). Without plate numbers everybody has that of their place in the list.',
     take: 'Use this roster',
     fromFile: 'Open a roster (CSV)',
     taken: (n: number) => (n === 1 ? '1 name on the roster.' : `${whole(n)} names on the roster.`),
@@ -217,6 +346,12 @@ export const desk = {
   problems: {
     otherKind: (file: string, kind: FileKind): string =>
       `${file} is ${kind in KINDS ? KINDS[kind as keyof typeof KINDS] : KINDS.other}. Opened here are attempts and exercises saved by the bench.`,
+    offers: {
+      profile: 'Judge an exercise by these limits',
+      table: 'Use it as the roster',
+      logbook: 'Take its attempts in',
+      coupon: 'Open it beside the cut',
+    },
     spoiltLink:
       'The link carries an exercise that cannot be read: it was cut off or changed on its way. Ask for it as a file.',
   },

@@ -3,6 +3,7 @@ import { type Line, type Result, type Verdict, workSaid, workTimeSaid } from '..
 import type { PictureProblem, Problem, Refusal } from '../core/session/problem.ts';
 import type { Announcement, Notice } from '../core/session/state.ts';
 import { desk } from './desk.ts';
+import { guide } from './guide.ts';
 import { lensWords } from './lens.ts';
 import { lessonWords } from './lesson.ts';
 import { logbookWords } from './logbook.ts';
@@ -37,6 +38,7 @@ export const en = {
   logbook: logbookWords,
   whatIf: whatIfWords,
   desk,
+  guide,
 
   top: {
     exercise: 'Exercise',
@@ -123,6 +125,9 @@ export const en = {
         ` Too many volts for this wire and gas: it goes over in globules. At these amps it dips from about ${oneDecimal(low)} to ${oneDecimal(high)} V.`,
     },
     even: 'about what it holds',
+    piece: (plate: number) => ` Your piece: plate ${whole(plate)}, dealt from the start word. `,
+    noPiece:
+      ' Everybody has a piece of their own in this exercise: say plate number and start word at the desk, under Trainees. Until then it is practice. ',
     thick: 'Over 6 mm, a single short-circuiting pass needs a qualified procedure and risks lack of fusion.',
   },
 
@@ -233,6 +238,13 @@ export const en = {
       times === 1 ? 'as welded' : times < 1 ? `${trimmed(1 / times, 1)} × slower` : `${trimmed(times, 1)} × faster`,
     show: 'Show to the room',
     showEnd: 'End the show',
+    chalk: {
+      draw: 'Draw on it',
+      stop: 'Put the pen down',
+      back: 'Take the last stroke back',
+      wipe: 'Wipe',
+      board: 'Drawn over the show',
+    },
   },
 
   findings: {

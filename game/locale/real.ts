@@ -22,6 +22,10 @@ export const real = {
       name: 'Scale',
       hint: 'Two points a known length apart: on a rule beside the cut, or across a plate of known thickness.',
     },
+    across: {
+      name: 'Scale the other way',
+      hint: 'If the saw may have run off square: mark one plate’s thickness as the scale, and the other plate’s thickness here.',
+    },
     root: { name: 'Root', hint: 'Where the plates’ faces met before welding, even if an edge has melted away.' },
     plate: (kind: Kind, name: 'A' | 'B') => ({
       name: `Direction of the ${plate(kind, name)}`,
@@ -128,6 +132,16 @@ export const real = {
     hollow: 'hollow',
     open: 'Open the marks',
     take: 'Take away',
+    overlay: 'the model’s face laid over it',
+    across: 'Length between the points the other way',
+    reader: 'Read by, initials',
+    broken: 'Rest broken open: tied in over',
+    brokenOf: 'of',
+    brokenWhere: 'not tied in at',
+    offSquare: (deg: string) =>
+      `By the two scales the cut is ${deg}° off square; its stretch is taken out of the readings.`,
+    brokenSaid: (tied: string, of: string, where: string) =>
+      `Broken open: tied in over ${tied} of ${of} mm${where === '' ? '' : `; not at ${where}`}.`,
     noPicture: 'picture not kept',
   },
 };

@@ -19,6 +19,10 @@ export const sheets = {
         return `This exercise is welded with guides, as set here. After three good attempts in a row they go; so far ${['none', 'one', 'two'][level.good]}.`;
       return `Three good attempts in a row: pacer, beat and toe marks are off in this exercise. Two outside in a row bring them back${level.bad > 0 ? '; so far one' : ''}.`;
     },
+    used: (used: number, allowed: number): string =>
+      used >= allowed
+        ? `all ${whole(allowed)} attempts made, more are practice`
+        : `attempt ${whole(used + 1)} of ${whole(allowed)}`,
     own: 'Guides as set here, whatever the level says',
     helped: {
       robot: 'robot hand',

@@ -187,6 +187,7 @@ function ProcessValues({
   process: ProcessOptions;
   disabled: boolean;
 }) {
+  const { free } = exercise.value;
   return (
     <>
       <ChoiceValue
@@ -201,8 +202,8 @@ function ProcessValues({
         disabled={disabled}
         label={f.feed}
         value={process.feed_mpmin}
-        from={1}
-        to={12}
+        from={free?.feed_mpmin?.from ?? 1}
+        to={free?.feed_mpmin?.to ?? 12}
         step={0.1}
         decimals={1}
         unit="m/min"
@@ -213,8 +214,8 @@ function ProcessValues({
         disabled={disabled}
         label={f.volts}
         value={process.volts_V}
-        from={12}
-        to={30}
+        from={free?.volts_V?.from ?? 12}
+        to={free?.volts_V?.to ?? 30}
         step={0.5}
         decimals={1}
         unit="V"
@@ -259,6 +260,7 @@ function ProcessValues({
 /** Metal laid against metal held, said before the arc is struck. */
 function Balance() {
   const { laid_mm2, holds_mm2, most_mm2, stands, current_A, regime, dips_V } = balance.value;
+  const { vary, piece } = exercise.value;
   const thick = legOf(exercise.value) > 6;
   return (
     <p class="balance" data-testid="balance">
@@ -275,6 +277,7 @@ function Balance() {
       {stands === 'over' && s.over(laid_mm2 - (most_mm2 ?? holds_mm2), most_mm2)}
       {stands === 'short' && s.under(holds_mm2 - laid_mm2)}
       {j.stop}
+      {vary && (piece ? s.piece(piece.number) : s.noPiece)}
       {thick && s.thick}
       {regime === 'stubbing' || regime === 'globular' ? s.transfer[regime](dips_V.low, dips_V.high) : ''}
     </p>

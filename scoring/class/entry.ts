@@ -1,3 +1,4 @@
+import { exerciseDigest } from '../exercises/digest.ts';
 import { exercises } from '../exercises/ready.ts';
 import type { Advice, AdviceCode, Note, Reason } from '../schema/result.ts';
 import { pathOfText } from '../verdict/motion-path.ts';
@@ -5,7 +6,8 @@ import { type Copy, copyOf } from '../verdict/twins.ts';
 import { said } from '../words/names.ts';
 import { faults } from './faults.ts';
 import { type AttemptName, exerciseMeant, personKey, wordsInName } from './file-name.ts';
-import { exerciseDigest, nameOf, type Scored } from './scored.ts';
+import { type KnownPieces, namePieces } from './pieces.ts';
+import { nameOf, type Scored } from './scored.ts';
 
 /** How many of the latest attempts stand for what somebody does now. */
 export const LATEST = 5;
@@ -45,6 +47,7 @@ export function byTime(a: Entry, b: Entry): number {
   return (
     compare(a.name.date ?? '', b.name.date ?? '') ||
     (a.name.attempt ?? 0) - (b.name.attempt ?? 0) ||
+    compare(a.scored.started ?? '', b.scored.started ?? '') ||
     compare(a.file, b.file)
   );
 }
@@ -59,6 +62,7 @@ export const OF_THE_FILE: ReadonlySet<Reason['code']> = new Set([
   'header-edited',
   'state-differs',
   'exercise-edited',
+  'piece-edited',
   'settings-edited',
   'exercise-too-little',
 ]);
@@ -81,10 +85,17 @@ function readyDigests(): ReadonlySet<string> {
 /**
  * Scored files as entries of the sheet, with everything that does not fit named.
  * @param asked digests of the exercises that count (`exerciseDigest`); attempts at any other are practice
+ * @param known whose plate is whose and the start word, where the instructor says
  */
-export function entriesOf(scored: readonly Scored[], asked: ReadonlySet<string> = readyDigests()): Entry[] {
+export function entriesOf(
+  scored: readonly Scored[],
+  asked: ReadonlySet<string> = readyDigests(),
+  known: KnownPieces = {},
+): Entry[] {
   const entries = scored.map((s) => entryOf(s, asked)).sort(byTime);
   nameTwins(entries);
+  namePieces(entries, known);
+  nameOverCount(entries);
   return entries;
 }
 
@@ -115,6 +126,19 @@ function entryOf(scored: Scored, asked: ReadonlySet<string>): Entry {
   }
   const fault = first !== undefined && faults[first.code].kind !== 'none' ? { code: first.code, advice: first } : null;
   return { file: scored.file, name, scored, fault, notCounted, mismatches };
+}
+
+/** Beyond the attempts an exercise allows each trainee an attempt is practice; those that do not count for another reason use none up. */
+function nameOverCount(entries: readonly Entry[]): void {
+  const made = new Map<string, number>();
+  for (const e of entries) {
+    const allowed = e.scored.result.exercise?.attempts;
+    if (allowed === undefined || e.name.trainee === null || e.notCounted.length > 0) continue;
+    const key = JSON.stringify([e.name.trainee, e.scored.exercise]);
+    const n = (made.get(key) ?? 0) + 1;
+    made.set(key, n);
+    if (n > allowed) e.notCounted.push(`attempt ${n} at an exercise that allows ${allowed}`);
+  }
 }
 
 /** As part of a list: without the full stop, first letter small. */

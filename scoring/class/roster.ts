@@ -1,4 +1,5 @@
 import { CsvError, parse } from 'csv-parse/browser/esm/sync';
+import { MOST_PLATES } from '../exercises/piece.ts';
 import { describeFound, InputError } from '../schema/problem.ts';
 import { wordsInName } from './file-name.ts';
 
@@ -8,6 +9,8 @@ export interface OnRoster {
   name: string;
   /** Bench the roster gives; null where it gives none. */
   bench: string | null;
+  /** Number of the plate the roster gives; null where it gives none. Where it gives nobody one, their place in the list is (`platesOf`). */
+  plate: number | null;
 }
 
 /** Most people on a roster. */
@@ -19,11 +22,12 @@ const MOST_NAME = 120;
 const MOST_BENCH = 60;
 
 /** What a heading may be called; where several stand in one table the first of these counts: a name before a number. */
-const HEADINGS: Record<'name' | 'given' | 'family' | 'bench', readonly string[]> = {
+const HEADINGS: Record<'name' | 'given' | 'family' | 'bench' | 'plate', readonly string[]> = {
   name: ['name', 'trainee', 'student', 'full name', 'number', 'no', 'no.', 'id'],
   given: ['first name', 'given name', 'firstname', 'forename'],
   family: ['last name', 'family name', 'lastname', 'surname'],
   bench: ['bench', 'booth', 'place'],
+  plate: ['plate', 'plate number', 'plate no', 'plate no.', 'piece'],
 };
 
 /**
@@ -52,12 +56,14 @@ export function readRoster(text: string, file = 'roster'): OnRoster[] {
     const name = head === null ? cell(0) : head.names.map(cell).filter(Boolean).join(' ');
     const bench = head === null || head.bench === null ? '' : cell(head.bench);
     if (name === '' && bench === '') continue;
-    people.push({ ...person(name, bench, file, at), line });
+    const plate = head === null || head.plate === null ? null : plateFrom(cell(head.plate), file, at);
+    people.push({ ...person(name, bench, file, at), plate, line });
   }
   if (people.length === 0) throw refusal(file, '', 'no names', 'a name or a number on each line');
   if (people.length > MOST_PEOPLE) throw refusal(file, '', `${people.length} names`, `at most ${MOST_PEOPLE}`);
   alike(people, file);
-  return people.map(({ name, bench }) => ({ name, bench }));
+  samePlates(people, file);
+  return people.map(({ name, bench, plate }) => ({ name, bench, plate }));
 }
 
 /**
@@ -78,7 +84,7 @@ export function person(name: string, bench: string, file = 'trainee', at = ''): 
   if (where.length > MOST_BENCH) {
     throw refusal(file, field('bench'), describeFound(where), `at most ${MOST_BENCH} characters`);
   }
-  return { name: who, bench: where === '' ? null : where };
+  return { name: who, bench: where === '' ? null : where, plate: null };
 }
 
 /** Without spaces at its ends; control characters and ones that turn the direction of a line are refused. */
@@ -116,7 +122,7 @@ function withoutTail(cells: string[]): string[] {
 }
 
 /** Which columns hold what, where the first line is a heading; null where it is not. */
-function headingOf(cells: readonly string[]): { names: number[]; bench: number | null } | null {
+function headingOf(cells: readonly string[]): { names: number[]; bench: number | null; plate: number | null } | null {
   const said = cells.map((c) => c.trim().toLowerCase());
   const find = (of: keyof typeof HEADINGS): number =>
     HEADINGS[of].map((heading) => said.indexOf(heading)).find((i) => i >= 0) ?? -1;
@@ -124,7 +130,31 @@ function headingOf(cells: readonly string[]): { names: number[]; bench: number |
   const names = [find('given'), find('family')].filter((i) => i >= 0);
   const bench = find('bench');
   const columns = names.length > 0 ? names : whole >= 0 ? [whole] : [];
-  return columns.length === 0 ? null : { names: columns, bench: bench < 0 ? null : bench };
+  const plate = find('plate');
+  const known = (at: number): number | null => (at < 0 ? null : at);
+  return columns.length === 0 ? null : { names: columns, bench: known(bench), plate: known(plate) };
+}
+
+/** @returns null for an empty cell */
+function plateFrom(text: string, file: string, at: string): number | null {
+  if (text === '') return null;
+  const plate = /^\d{1,3}$/.test(text) ? Number(text) : 0;
+  if (plate < 1)
+    throw refusal(file, `${at}, plate`, describeFound(text), `a whole number from 1 to ${MOST_PLATES}, or nothing`);
+  return plate;
+}
+
+/** Two on one plate would weld the same piece. */
+function samePlates(people: readonly (OnRoster & { line: number })[], file: string): void {
+  const seen = new Map<number, number>();
+  for (const { plate, line } of people) {
+    if (plate === null) continue;
+    const before = seen.get(plate);
+    if (before !== undefined) {
+      throw refusal(file, `line ${line}, plate`, `plate ${plate}, as on line ${before}`, 'a plate for each');
+    }
+    seen.set(plate, line);
+  }
 }
 
 /** Two whose names would be one in the names of files could not be told apart on a class sheet. */

@@ -1,8 +1,7 @@
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { z } from 'zod';
 import { EngineError } from '../../engine/index.ts';
 import { checkWork, MOST_WORK_S } from '../attempt/work.ts';
+import { digest, exerciseDigest } from '../exercises/digest.ts';
 import { traineeSchema } from '../schema/bench.ts';
 import { textOf } from '../schema/bytes.ts';
 import { clean } from '../schema/clean.ts';
@@ -30,6 +29,8 @@ export const scoredSchema = z.strictObject({
   joint: z.enum(['tee', 'lap', 'corner']),
   /** Who the file itself says welded it; null where it does not say. */
   trainee: traineeSchema.nullable(),
+  /** When the file says it was begun, ISO 8601; null where it does not say. */
+  started: z.string().max(40).nullable(),
   result: resultSchema,
 });
 
@@ -63,39 +64,27 @@ export function scoreBytes(bytes: Uint8Array, file: string, judge: Judge, mostWo
     exercise: exerciseDigest(judge.exercise ?? recording.exercise),
     joint: recording.simulation.joint.kind,
     trainee: recording.trainee,
+    started: recording.started,
     result: withoutLists(result),
   };
 }
 
-/** Who, where and which attempt, from the file's name; trainee and bench, where the name does not give them, from the file itself. */
-export function nameOf({ file, trainee }: Pick<Scored, 'file' | 'trainee'>): AttemptName {
+/** Who, where and which attempt, from the file's name; day, trainee and bench, where the name does not give them, from the file itself. */
+export function nameOf({ file, trainee, started }: Pick<Scored, 'file' | 'trainee' | 'started'>): AttemptName {
   const name = readAttemptName(file);
-  if (trainee === null) return name;
+  const date = name.date ?? (started === null ? null : dayOf(started));
+  if (trainee === null) return { ...name, date };
   return {
     ...name,
+    date,
     trainee: name.trainee ?? wordsInName(trainee.name),
     bench: name.bench ?? wordsInName(trainee.bench),
   };
 }
 
-/** SHA-256 as hexadecimal digits; of a text, of its UTF-8. */
-export function digest(content: Uint8Array | string): string {
-  return bytesToHex(sha256(typeof content === 'string' ? utf8ToBytes(content) : content));
-}
-
-/** SHA-256 of what an exercise is, whatever the order of its fields and whatever it is called; null of none. */
-export function exerciseDigest(exercise: Exercise | null): string | null {
-  if (exercise === null) return null;
-  const { name: _name, title: _title, story: _story, teaches: _teaches, ...asked } = exercise;
-  return digest(canonical(asked));
-}
-
-/** JSON with the fields of every object in order. */
-function canonical(value: unknown): string {
-  if (typeof value !== 'object' || value === null) return JSON.stringify(value);
-  if (Array.isArray(value)) return `[${value.map(canonical).join(',')}]`;
-  const fields = Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1));
-  return `{${fields.map(([key, inner]) => `${JSON.stringify(key)}:${canonical(inner)}`).join(',')}}`;
+/** The day of a moment as written, in the time it is written in. */
+function dayOf(iso: string): string | null {
+  return /^\d{4}-\d{2}-\d{2}(?=T)/.exec(iso)?.[0] ?? null;
 }
 
 function handDigest(recording: AttemptRecording): string {

@@ -4,6 +4,7 @@ import type { Entry, TraineeRow } from './entry.ts';
 import { faultName } from './faults.ts';
 import { FIRST_RULE } from './first-three.ts';
 import type { ClassSheet } from './sheet.ts';
+import { WEEKS_RULE, weekTable } from './weeks.ts';
 
 /** Heading of the class table. */
 export const TABLE_HEAD = [
@@ -73,8 +74,6 @@ export function sheetText(sheet: ClassSheet): string {
 
 /** The sheet line by line. */
 export function sheetLines(sheet: ClassSheet): Clean[] {
-  const rows = [[...TABLE_HEAD], ...sheet.rows.map((row) => tableCells(row).map(clean))];
-  const widths = rows[0]!.map((_, c) => Math.max(...rows.map((row) => row[c]!.length)));
   return [
     headline(sheet),
     commonSaid(sheet),
@@ -86,13 +85,9 @@ export function sheetLines(sheet: ClassSheet): Clean[] {
     ]),
     ...(sheet.firstThree.length === 0 ? [] : [`  ${FIRST_RULE}`]),
     '',
-    ...rows.map((row) =>
-      row
-        .map((cell, c) => cell.padEnd(widths[c]!))
-        .join('  ')
-        .trimEnd(),
-    ),
+    ...columns([TABLE_HEAD, ...sheet.rows.map(tableCells)]),
     '',
+    ...weekLines(sheet),
     ...listed('Kept, not counted:', sheet.notCounted, (e) => e.notCounted),
     ...listed('Counted, though something does not fit:', sheet.mismatched, (e) => e.mismatches),
     ...listed('No trainee in the file name:', sheet.unnamed, (e) => [
@@ -105,6 +100,25 @@ export function sheetLines(sheet: ClassSheet): Clean[] {
     ...(sheet.folders.length === 0 ? [] : [`Not looked into: ${sheet.folders.map((f) => `${f}/`).join(', ')}`]),
     ...sheet.notes,
   ].map(clean);
+}
+
+/** Change over weeks, where there is more than one. */
+function weekLines({ rows }: ClassSheet): string[] {
+  const table = weekTable(rows);
+  if (table === null) return [];
+  return [`Change over weeks. ${WEEKS_RULE}`, ...columns([table.head, ...table.rows]), ''];
+}
+
+/** Cells padded into columns. */
+function columns(rows: readonly (readonly string[])[]): string[] {
+  const clear = rows.map((row) => row.map(clean));
+  const widths = clear[0]!.map((_, c) => Math.max(...clear.map((row) => row[c]!.length)));
+  return clear.map((row) =>
+    row
+      .map((cell, c) => cell.padEnd(widths[c]!))
+      .join('  ')
+      .trimEnd(),
+  );
 }
 
 function listed(title: string, entries: readonly Entry[], what: (e: Entry) => string[]): string[] {

@@ -4,6 +4,7 @@ import { byTime, compare, type Entry, entriesOf, LATEST, type TraineeRow } from 
 import { kindOrder } from './faults.ts';
 import { mixesAlphabets, personKey, personSaid } from './file-name.ts';
 import { type First, firstThree } from './first-three.ts';
+import type { KnownPieces } from './pieces.ts';
 import type { BadFile, Scored } from './scored.ts';
 
 /** A class on one sheet: who does what now, what they have in common, whom to see first, and every file that does not fit. */
@@ -31,6 +32,7 @@ export interface ClassSheet {
 /**
  * Makes the class sheet. Trainees stand in the order of their names: the sheet ranks nobody.
  * @param asked digests of the exercises that count (`exerciseDigest`); left out: the ready ones. Attempts at any other are practice
+ * @param known whose plate is whose and the start word, for exercises that deal everybody a piece of their own
  */
 export function classSheet(
   scores: {
@@ -39,8 +41,9 @@ export function classSheet(
     folders?: readonly string[];
   },
   asked?: ReadonlySet<string>,
+  known: KnownPieces = {},
 ): ClassSheet {
-  const entries = entriesOf(scores.scored, asked);
+  const entries = entriesOf(scores.scored, asked, known);
   const counted = entries.filter((e) => e.notCounted.length === 0);
   const named = counted.filter((e) => e.name.trainee !== null);
   const rows = rowsOf(named);

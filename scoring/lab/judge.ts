@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { ENGINE_VERSION } from '../../engine/index.ts';
-import { type Exercise, exerciseSchema, InputError, type Profile, profileNamed, profileSchema } from '../index.ts';
+import { type Exercise, exerciseSchema, InputError, type Profile, profileOf, profileSchema } from '../index.ts';
 import { SCORING_VERSION } from '../version.ts';
 import { digestOf } from './digests.ts';
 
@@ -26,7 +26,7 @@ export interface JudgeCopy {
  * @param profile the school's own; left out: the one the exercise names
  * @throws InputError when the exercise names a profile that does not come with Toehold
  */
-export function judgeOf(exercise: Exercise, profile: Profile | undefined = profileNamed(exercise.profile)): JudgeCopy {
+export function judgeOf(exercise: Exercise, profile: Profile | undefined = profileOf(exercise)): JudgeCopy {
   if (profile === undefined) {
     throw new InputError(`exercise ${exercise.name}`, [
       {

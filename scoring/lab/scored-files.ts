@@ -23,7 +23,7 @@ export async function scoredFiles(
       const trainee = null;
       scored.push({
         ...{ file, sha256: h.submission.attempt, hand, motion: motion ?? '', exercise: exerciseDigest(exercise) },
-        ...{ joint: exercise.joint.kind, trainee, result },
+        ...{ joint: exercise.joint.kind, trainee, started: null, result },
       });
     } else bad.push({ file, reason: `${file}: ${h.score?.fault ?? 'waiting to be scored'}` });
   }

@@ -1,6 +1,6 @@
 import { compare, MM_PER_INCH, worse } from '../lines/limit.ts';
 import { allLines } from '../lines/lines.ts';
-import { profileNamed } from '../profiles/ready.ts';
+import { profileOf } from '../profiles/of-exercise.ts';
 import type { Gap } from '../schema/gap.ts';
 import { describeFound, InputError } from '../schema/problem.ts';
 import type { Profile } from '../schema/profile.ts';
@@ -9,7 +9,7 @@ import type { Station } from '../schema/station.ts';
 import { gapSaid } from '../words/gaps.ts';
 import { type ByHandName, byHandOn, type PictureScale } from './by-hand.ts';
 import type { Coupon } from './coupon.ts';
-import { placeMarks, scaleOf } from './joint-frame.ts';
+import { placeMarks, scalesOf } from './joint-frame.ts';
 import { type MarkedReadings, readMarks } from './read-marks.ts';
 
 /** What the marks on a real cut come to, judged by a profile. */
@@ -20,6 +20,8 @@ export interface CouponReport {
   /** Of this one cut; the worst line decides. No verdict while the root is not marked. */
   verdict: Verdict;
   notMeasured: { what: string; why: string }[];
+  /** By how much the saw was off square, taken out of every reading; null where only one scale was set. degrees */
+  offSquare_deg: number | null;
   profile: Pick<Profile, 'name' | 'title' | 'edition'>;
 }
 
@@ -49,7 +51,7 @@ const NEEDS: Record<string, (r: MarkedReadings, side: Line['side']) => number | 
  * @throws InputError when the profile is unknown or the marks make no fillet
  */
 export function couponReport(coupon: Coupon): CouponReport {
-  const profile = profileNamed(coupon.profile);
+  const profile = profileOf(coupon);
   if (profile === undefined)
     throw new InputError('coupon', [
       {
@@ -58,8 +60,10 @@ export function couponReport(coupon: Coupon): CouponReport {
         allowed: 'the name of an acceptance profile that comes with Toehold',
       },
     ]);
-  const scale = scaleOf(coupon.scale.from, coupon.scale.to, coupon.scale.length_mm);
-  const readings = readMarks(placeMarks(coupon.marks, scale), coupon.joint);
+  const scales = scalesOf(coupon);
+  // What a hand may be off is reckoned with the coarser of the two.
+  const scale = scales.alongA.mmPerPx > scales.alongB.mmPerPx ? scales.alongA : scales.alongB;
+  const readings = readMarks(placeMarks(coupon.marks, scales), coupon.joint);
   const all = allLines(profile, {
     stations: [stationOf(readings, coupon.y_mm)],
     joint: coupon.joint,
@@ -77,6 +81,7 @@ export function couponReport(coupon: Coupon): CouponReport {
     lines,
     verdict: worst === 'outside' || rootSeen ? worst : 'no verdict',
     notMeasured: gapsOf(readings, coupon).map(gapSaid),
+    offSquare_deg: scales.offSquare_deg,
     profile: { name: profile.name, title: profile.title, edition: profile.edition },
   };
 }

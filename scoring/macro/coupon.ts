@@ -2,9 +2,10 @@ import { z } from 'zod';
 import { jointSchema } from '../schema/bench.ts';
 import { askedSchema } from '../schema/exercise.ts';
 import { describeFound, InputError, parseWith } from '../schema/problem.ts';
+import { profileSchema } from '../schema/profile.ts';
 import { parseJson } from '../schema/read.ts';
 import { upToCurrent, type Versions } from '../schema/version.ts';
-import { jointFrame, scaleOf } from './joint-frame.ts';
+import { jointFrame, scalesOf } from './joint-frame.ts';
 import { pictureMarksSchema } from './marks.ts';
 
 /** Largest marks file taken in, characters. */
@@ -42,7 +43,31 @@ const couponSchema = z.strictObject({
     to: z.strictObject({ x: px, y: px }),
     length_mm: z.number().positive().max(1000),
   }),
+  /**
+   * A second length, along the other plate's way. Where both are thicknesses of the plates, each in its own direction, a saw cut that was not
+   * square is taken out with them.
+   */
+  across: z
+    .strictObject({
+      from: z.strictObject({ x: px, y: px }),
+      to: z.strictObject({ x: px, y: px }),
+      length_mm: z.number().positive().max(1000),
+    })
+    .exactOptional(),
   marks: pictureMarksSchema,
+  /** The profile itself, where it is the school's own. */
+  limits: profileSchema.exactOptional(),
+  /** Initials of whoever set the marks. */
+  reader: z.string().min(1).max(20).exactOptional(),
+  /** The rest of the coupon, broken open: length found tied in at the root, of how much, and where not. */
+  broken: z
+    .strictObject({
+      tiedIn_mm: z.number().min(0).max(2000),
+      of_mm: z.number().positive().max(2000),
+      where: z.string().max(200),
+    })
+    .refine((b) => b.tiedIn_mm <= b.of_mm, 'no more tied in than was broken open')
+    .exactOptional(),
 });
 
 /** A real coupon: its picture by name and size, and the marks set on it. */
@@ -64,7 +89,7 @@ export function checkCoupon(input: unknown, file = 'coupon'): Coupon {
     ]);
   const coupon = parseWith(couponSchema, upToCurrent({ ...head }, file, couponVersions), file);
   try {
-    jointFrame(coupon.marks, scaleOf(coupon.scale.from, coupon.scale.to, coupon.scale.length_mm));
+    jointFrame(coupon.marks, scalesOf(coupon));
   } catch (error) {
     throw error instanceof InputError ? new InputError(file, error.problems) : error;
   }

@@ -22,6 +22,68 @@ export function scaleOf(from: PictureSpot, to: PictureSpot, length_mm: number): 
   return { mmPerPx: length_mm / length_px, length_px };
 }
 
+/** A scale for each plate's way: the same one twice where only one was set. */
+export interface TwoScales {
+  alongA: PictureScale;
+  alongB: PictureScale;
+  /** By how much the saw was off square, as far as two scales tell; null with one. degrees */
+  offSquare_deg: number | null;
+}
+
+interface Length {
+  from: PictureSpot;
+  to: PictureSpot;
+  length_mm: number;
+}
+
+/** A cut farther off square than this is sawn again, degrees: lengths in it are long by a tenth. */
+const MOST_OFF_SQUARE_DEG = 25;
+/** The two lengths lie along different plates when the ways they run differ by more than this share of a right angle. */
+const LEAST_CROSSING = 0.5;
+
+/**
+ * The scales of a coupon: one for both ways, or each way by its own. Of a cut off square one way comes out long by 1/cos of the angle.
+ * @throws InputError when a length is too short, both run the same way, or the cut is too far off square
+ */
+export function scalesOf({
+  scale,
+  across,
+  marks,
+}: {
+  scale: Length;
+  across?: Length;
+  marks: Pick<PictureMarks, 'root' | 'plateA' | 'plateB'>;
+}): TwoScales {
+  const first = scaleOf(scale.from, scale.to, scale.length_mm);
+  if (across === undefined) return { alongA: first, alongB: first, offSquare_deg: null };
+  const second = scaleOf(across.from, across.to, across.length_mm);
+  const [a, b] = [along(scale, marks), along(across, marks)];
+  if (Math.abs(a - b) < LEAST_CROSSING)
+    throw refused('across', 'two lengths that run the same way', 'one length along each plate’s way');
+  const [alongA, alongB] = a > b ? [first, second] : [second, first];
+  const ratio = Math.min(alongA.mmPerPx, alongB.mmPerPx) / Math.max(alongA.mmPerPx, alongB.mmPerPx);
+  const offSquare_deg = Math.round((10 * Math.acos(Math.min(1, ratio)) * 180) / Math.PI) / 10;
+  if (offSquare_deg > MOST_OFF_SQUARE_DEG)
+    throw refused(
+      'across',
+      `a cut ${offSquare_deg.toFixed(0)}° off square, by the two scales`,
+      `at most ${MOST_OFF_SQUARE_DEG}°; check both lengths, or saw again`,
+    );
+  return { alongA, alongB, offSquare_deg };
+}
+
+/** How far a length runs along plate A's way rather than plate B's: 1 along A's, -1 along B's. */
+function along(
+  { from, to }: Length,
+  { root, plateA, plateB }: Pick<PictureMarks, 'root' | 'plateA' | 'plateB'>,
+): number {
+  const cos = (p: PictureSpot): number => {
+    const dot = (to.x - from.x) * (p.x - root.x) + (to.y - from.y) * (p.y - root.y);
+    return Math.abs(dot) / Math.max(1e-9, apart(from, to) * apart(root, p));
+  };
+  return cos(plateA) - cos(plateB);
+}
+
 /** How a picture lies in the joint's frame: pixels of one millimetre along each plate's face, and where the root is. */
 export interface JointFrame {
   root: PictureSpot;
@@ -36,10 +98,13 @@ export interface JointFrame {
  * The joint's own frame in a picture, from the root and a point along each plate's face.
  * @throws InputError when a direction is too short, or the picture was taken so far askew that the plates do not stand at a right angle
  */
-export function jointFrame(marks: Pick<PictureMarks, 'root' | 'plateA' | 'plateB'>, scale: PictureScale): JointFrame {
-  const alongA = direction(marks.root, marks.plateA, 'marks.plateA', scale);
-  const alongB = direction(marks.root, marks.plateB, 'marks.plateB', scale);
-  const dot = (alongA.x * alongB.x + alongA.y * alongB.y) * scale.mmPerPx * scale.mmPerPx;
+export function jointFrame(
+  marks: Pick<PictureMarks, 'root' | 'plateA' | 'plateB'>,
+  scales: Pick<TwoScales, 'alongA' | 'alongB'>,
+): JointFrame {
+  const alongA = direction(marks.root, marks.plateA, 'marks.plateA', scales.alongA);
+  const alongB = direction(marks.root, marks.plateB, 'marks.plateB', scales.alongB);
+  const dot = (alongA.x * alongB.x + alongA.y * alongB.y) * scales.alongA.mmPerPx * scales.alongB.mmPerPx;
   const angle_deg = (Math.acos(Math.min(1, Math.max(-1, dot))) * 180) / Math.PI;
   if (Math.abs(angle_deg - 90) > MOST_ASKEW_DEG)
     throw refused(
@@ -60,8 +125,8 @@ function placeOf(frame: JointFrame, spot: PictureSpot): Place {
 }
 
 /** Every mark in the joint's frame. @throws InputError as jointFrame does */
-export function placeMarks(marks: PictureMarks, scale: PictureScale): PlacedMarks {
-  const frame = jointFrame(marks, scale);
+export function placeMarks(marks: PictureMarks, scales: Pick<TwoScales, 'alongA' | 'alongB'>): PlacedMarks {
+  const frame = jointFrame(marks, scales);
   const at = (spot: PictureSpot): Place => placeOf(frame, spot);
   const maybe = (spot: PictureSpot | null): Place | null => (spot === null ? null : at(spot));
   return {

@@ -4,9 +4,9 @@ import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { z } from 'zod';
 import { ENGINE_VERSION } from '../../engine/index.ts';
-import { digest, type Judge, type Scored, scoredSchema } from '../class/scored.ts';
-import { exercises } from '../exercises/ready.ts';
-import { profiles } from '../profiles/ready.ts';
+import { judgeDigest, keptScoreSchema } from '../class/score-key.ts';
+import type { Judge, Scored } from '../class/scored.ts';
+import { digest } from '../exercises/digest.ts';
 import { SCORING_VERSION } from '../version.ts';
 import { whyNot, writeText } from './files.ts';
 
@@ -16,19 +16,14 @@ export const JOURNAL_NAME = '.toehold-scored.jsonl';
 /** Largest journal read back, bytes; a larger one is passed over and everything is scored again. */
 const MOST_JOURNAL = 200_000_000;
 
-/** A finished score with what made it. The file's name is left out: the same bytes under another name are the same score. */
+/** A finished score with what made it. */
 const rowSchema = z.strictObject({
   judge: z.string(),
   engine: z.string(),
   scoring: z.string(),
-  scored: scoredSchema.omit({ file: true }),
+  scored: keptScoreSchema,
 });
 type Row = z.infer<typeof rowSchema>;
-
-/** What was judged by, as a digest: ready exercises and profiles, and those given on the command line. */
-function judgeDigest(judge: Judge): string {
-  return digest(JSON.stringify([exercises, profiles, judge.exercise, judge.profile]));
-}
 
 /**
  * Seal over a row as written: keyed by the secret of the folder's owner where there is one, so that nobody else can make it; a plain digest

@@ -1,7 +1,8 @@
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { MOST_WORK_S } from '../attempt/work.ts';
-import { type Answer, type BadFile, byFile, digest, type Judge, type Scored } from '../class/scored.ts';
+import { type Answer, type BadFile, byFile, type Judge, type Scored } from '../class/scored.ts';
+import { digest } from '../exercises/digest.ts';
 import { clean } from '../schema/clean.ts';
 import { InputError } from '../schema/problem.ts';
 import { listFolder, readInFolder } from './folder.ts';

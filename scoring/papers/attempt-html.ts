@@ -9,16 +9,16 @@ const drawing = (svg: Svg): Html => drawn(blackAndWhite(svg, 'inherit'));
 
 /** The report of one attempt as an HTML document that prints on one sheet of A4. */
 export function attemptHtml(p: AttemptPaper): string {
-  const trend = p.trend === null ? NOTHING : html` <small>trend number ${txt(p.trend)}</small>`;
   return paperDocument(`${p.file}: ${p.verdict}`, [
     html`<header class="head"><h1>${txt(p.title)}</h1>`,
-    html`<div class="verdict ${txt(verdictClass(p.verdict))}">${txt(p.verdict)}${trend}</div>`,
+    html`<div class="verdict ${txt(verdictClass(p.verdict))}">${txt(p.verdict)}</div>`,
     html`<p>${txt(p.settings)}</p></header>`,
     html`<section class="two"><figure><div class="framed">${drawing(p.cut.svg)}</div>`,
     html`<figcaption>The cut at ${txt(String(p.cut.y_mm))} mm, ${txt(p.cut.why)}. Heavy strokes: not fused.</figcaption></figure>`,
     html`<div>${firstHtml(p)}${listHtml('Then', p.after)}${listHtml('No verdict because', p.reasons)}${listHtml('To know', p.notes)}${smallCuts(p)}</div></section>`,
     html`<figure class="strip">${drawing(p.strip)}<figcaption>${txt(STRIP_SAYS)}</figcaption></figure>`,
     linesHtml(p.lines),
+    p.below === '' ? NOTHING : html`<p><small>${txt(p.below)}</small></p>`,
     html`<section><p>${txt(p.hand.join(' '))}</p></section>`,
     html`<section class="foot"><div><h2>Not measured</h2><p>${txt(p.notMeasured === '' ? 'nothing: this device measures all of it' : p.notMeasured)}.</p></div>`,
     html`<div><h2>Not modelled</h2><p>${txt(p.notModelled)}.</p></div>`,

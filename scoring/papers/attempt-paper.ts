@@ -15,7 +15,7 @@ import type { Line, Result } from '../schema/result.ts';
 import { judgeAttempt, type ScoreOptions } from '../score.ts';
 import { measureName, said } from '../words/names.ts';
 import { weldedDown } from '../words/root.ts';
-import { handSentences, settingsSentence } from './sentences.ts';
+import { FOOTNOTE, handSentences, PROVENANCE, settingsSentence, TREND } from './sentences.ts';
 
 /** How the report of an attempt is judged and cut. */
 export interface PaperOptions extends ScoreOptions {
@@ -53,6 +53,8 @@ export interface AttemptPaper {
   smallCuts: { y_mm: number; svg: Svg }[];
   strip: Svg;
   lines: PaperLine[];
+  /** Small print under the lines: where limits come from that were not checked against their edition, and what the trend number is. */
+  below: string;
   hand: string[];
   notMeasured: string;
   notModelled: string;
@@ -77,6 +79,7 @@ export function attemptPaper(recording: AttemptRecording, file: string, options:
 /** An attempt that has been welded and judged already. */
 export interface Judged {
   recording: AttemptRecording;
+  /** A cut square to the joint at a height, mm. */
   section: Attempt['section'];
   survey: Survey;
   result: Result;
@@ -99,8 +102,8 @@ export function attemptPaperOf(
       },
     ]);
   }
-  const { trainee } = recording;
-  const name = nameOf({ file, trainee });
+  const { trainee, started } = recording;
+  const name = nameOf({ file, trainee, started });
   const judged = r.exercise?.judged ?? judgedOf(joint.length_mm);
   const cuts_mm = r.exercise?.cuts_mm ?? [];
   const cut = whichCut(r, judged, options.at_mm);
@@ -130,6 +133,10 @@ export function attemptPaperOf(
       weldedDown: weldedDown(r),
     }),
     lines: r.lines.map((l) => paperLine(l, joint.kind)),
+    below: [
+      ...(r.lines.some((l) => l.status === 'memory') ? [PROVENANCE] : []),
+      ...(r.score === null ? [] : [`Trend number ${r.score}: ${TREND}`]),
+    ].join(' '),
     hand: handSentences(r, joint.kind),
     notMeasured: notMeasuredSaid(r.notMeasured),
     notModelled: r.notModelled.join('; '),
@@ -179,7 +186,7 @@ function paperLine(l: Line, kind: Parameters<typeof measureName>[2]): PaperLine 
     verdict: l.verdict,
     standing: standingSvg(l),
     where: l.places.length === 0 ? said(l.y_mm, 0) : placesSaid(l.places),
-    rule: `${l.rule}${l.status === 'memory' ? ' (from memory)' : ''}`,
+    rule: `${l.rule}${l.status === 'memory' ? ` ${FOOTNOTE}` : ''}`,
   };
 }
 

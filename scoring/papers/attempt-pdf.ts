@@ -17,11 +17,7 @@ export function attemptPdf(p: AttemptPaper, fonts: PaperFonts): Promise<Uint8Arr
       subject: p.title,
       block: [...p.block, ...COUPON_CELLS],
       content: [
-        ...heading(
-          p.title,
-          { word: p.verdict, small: p.trend === null ? null : `trend number ${p.trend}` },
-          p.settings,
-        ),
+        ...heading(p.title, { word: p.verdict, small: null }, p.settings),
         {
           columns: [
             {
@@ -46,7 +42,10 @@ export function attemptPdf(p: AttemptPaper, fonts: PaperFonts): Promise<Uint8Arr
           margin: [0, 2, 0, 3],
         },
         ...(p.lines.length === 0 ? [] : [lines(p.lines)]),
-        { text: p.hand.join(' '), margin: [0, 4, 0, 4] },
+        ...(p.below === ''
+          ? []
+          : [{ text: p.below, fontSize: 6, margin: [0, 2, 0, 0] as [number, number, number, number] }]),
+        { text: p.hand.join(' '), margin: [0, 2, 0, 3] },
         {
           columns: [
             {

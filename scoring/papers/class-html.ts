@@ -17,6 +17,7 @@ export function classHtml(p: ClassPaper): string {
       ? html`<p>Nobody has a fault to be seen first.</p>`
       : html`<section><h2>${txt(seeFirst(p))}</h2><div class="three">${p.first.map(firstHtml)}</div><p><small>${txt(p.firstRule)}</small></p></section>`,
     html`<table class="class"><thead><tr>${head}</tr></thead><tbody>${rows}</tbody></table>`,
+    p.weeks === null ? NOTHING : weeksHtml(p.weeks),
     ...p.lists.map(([title, items]) => listHtml(title, items)),
     html`<section class="foot"><p class="wide">Not modelled: ${txt(p.notModelled)}.</p><p class="wide">${txt(p.cautions)}</p></section>`,
     blockHtml(p.block),
@@ -26,6 +27,11 @@ export function classHtml(p: ClassPaper): string {
 /** Heading of those to see first. */
 export function seeFirst(p: ClassPaper): string {
   return p.first.length === 3 ? 'The three to see first' : 'To see first';
+}
+
+function weeksHtml({ rule, head, rows }: NonNullable<ClassPaper['weeks']>): Html {
+  const cells = rows.map((row) => html`<tr>${row.map((cell) => html`<td>${txt(cell)}</td>`)}</tr>`);
+  return html`<section class="avoid"><h2>Change over weeks</h2><p><small>${txt(rule)}</small></p><table class="class"><thead><tr>${head.map((h) => html`<th>${txt(h)}</th>`)}</tr></thead><tbody>${cells}</tbody></table></section>`;
 }
 
 function firstHtml(f: FirstOnPaper): Html {

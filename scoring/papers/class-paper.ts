@@ -1,11 +1,12 @@
 import { attemptOf } from '../attempt/attempt.ts';
 import type { Entry } from '../class/entry.ts';
 import { FIRST_RULE, type First } from '../class/first-three.ts';
-import { digest } from '../class/scored.ts';
 import type { ClassSheet } from '../class/sheet.ts';
 import { commonSaid, headline } from '../class/sheet-text.ts';
+import { WEEKS_RULE, weekTable } from '../class/weeks.ts';
 import { sectionSvg } from '../draw/section-svg.ts';
 import type { Svg } from '../draw/svg.ts';
+import { digest } from '../exercises/digest.ts';
 import { checkBooks } from '../measures/open-books.ts';
 import { readSection } from '../measures/section/station.ts';
 import { textOf } from '../schema/bytes.ts';
@@ -36,6 +37,8 @@ export interface ClassPaper {
   first: FirstOnPaper[];
   firstRule: string;
   sheet: ClassSheet;
+  /** Change over weeks; null where there is only one. */
+  weeks: { rule: string; head: string[]; rows: string[][] } | null;
   /** Named lists under the table: title and a sentence for each file. */
   lists: [string, string[]][];
   notModelled: string;
@@ -63,6 +66,7 @@ export function classPaper(sheet: ClassSheet, open: OpenFile): ClassPaper {
 /** The class report with the cuts of the three to see first drawn beforehand, in their order. */
 export function classPaperWith(sheet: ClassSheet, cuts: readonly FirstCut[]): ClassPaper {
   const exercises = [...new Set(sheet.rows.map((r) => r.exercise ?? 'none'))].sort();
+  const weeks = weekTable(sheet.rows);
   const file = (e: Entry, what: readonly string[]): string => `${e.file}: ${what.join('; ')}`;
   return {
     title: 'Class sheet',
@@ -71,6 +75,7 @@ export function classPaperWith(sheet: ClassSheet, cuts: readonly FirstCut[]): Cl
     first: sheet.firstThree.map((f, i) => firstOnPaper(f, i, cuts[i]!)),
     firstRule: FIRST_RULE,
     sheet,
+    weeks: weeks === null ? null : { rule: WEEKS_RULE, ...weeks },
     lists: [
       ['Kept, not counted', sheet.notCounted.map((e) => file(e, e.notCounted))],
       ['Counted, though something does not fit', sheet.mismatched.map((e) => file(e, e.mismatches))],

@@ -42,6 +42,7 @@ export function classPdf(p: ClassPaper, fonts: PaperFonts): Promise<Uint8Array> 
           ],
           margin: [0, 8, 0, 0],
         },
+        ...(p.weeks === null ? [] : weeks(p.weeks)),
         ...p.lists.flatMap(([title, items]) => titled(title, items)),
         { text: `Not modelled: ${p.notModelled}.`, fontSize: 6.8, margin: [0, 8, 0, 0] },
         { text: p.cautions, fontSize: 6.8, margin: [0, 2, 0, 0] },
@@ -49,6 +50,19 @@ export function classPdf(p: ClassPaper, fonts: PaperFonts): Promise<Uint8Array> 
     },
     fonts,
   );
+}
+
+function weeks({ rule, head, rows }: NonNullable<ClassPaper['weeks']>): Content[] {
+  const cells = rows.map((row) => row.map((text, i): TableCell => ({ text, bold: i === 0, fontSize: 7.2 })));
+  return [
+    { text: 'Change over weeks', bold: true, margin: [0, 8, 0, 1] },
+    { text: rule, fontSize: 6.4, margin: [0, 0, 0, 2] },
+    ruled(
+      head.map((_, i) => (i < 3 ? 'auto' : '*')),
+      head,
+      cells,
+    ),
+  ];
 }
 
 function first(f: FirstOnPaper): Content[] {

@@ -2,13 +2,13 @@ import { jointHolds_mm2, metalLaid_mm2, wireState } from '../../engine/index.ts'
 import type { Svg } from '../draw/svg.ts';
 import { weaveSvg } from '../draw/weave-svg.ts';
 import { MM_PER_INCH } from '../lines/limit.ts';
-import { profileNamed } from '../profiles/ready.ts';
+import { profileOf } from '../profiles/of-exercise.ts';
 import { type Exercise, sizeAsked } from '../schema/exercise.ts';
 import { InputError } from '../schema/problem.ts';
 import type { LineMeasure, Profile, Rule } from '../schema/profile.ts';
 import { measureName, said, toeName } from '../words/names.ts';
 import { CAUTIONS } from '../words/statements.ts';
-import { GAS } from './sentences.ts';
+import { FOOTNOTE, GAS, PROVENANCE } from './sentences.ts';
 
 /** All that stands on the sheet of an exercise, ready to be set. */
 export interface ExercisePaper {
@@ -38,14 +38,14 @@ const WEAVE_SCALE = 4;
 const MOST_WIDTH_MM = 62;
 const MOST_HEIGHT_MM = 92;
 /** How long the wire is run out to measure its speed; a tenth of a minute. */
-const WIRE_S = 6;
+export const WIRE_S = 6;
 
 /**
  * The sheet of an exercise: the weave drawn to scale, settings, what to look for, limits, and a card for the booth.
  * @param profile its acceptance profile where it is not one that comes with Toehold
  * @throws InputError when the profile it names is not there
  */
-export function exercisePaper(exercise: Exercise, profile = profileNamed(exercise.profile)): ExercisePaper {
+export function exercisePaper(exercise: Exercise, profile = profileOf(exercise)): ExercisePaper {
   if (profile === undefined) {
     throw new InputError(exercise.name, [
       { path: 'profile', found: JSON.stringify(exercise.profile), allowed: 'a profile that comes with Toehold' },
@@ -61,17 +61,15 @@ export function exercisePaper(exercise: Exercise, profile = profileNamed(exercis
     teaches: exercise.teaches,
     weave: drawing,
     settings: settings(exercise),
-    booth: booth(exercise),
+    booth: [...boothSettings(exercise), ['Knobs of this machine', ''], [`${WIRE_S} s of wire, here`, '']],
     look: look(exercise),
     limits: rules.map((r) => ({
       what: ruleSaid(r.measure),
       limit: limitSaid(r, profile.unit),
-      rule: `${r.clause}${r.status === 'memory' ? ' \u00b9' : ''}`,
+      rule: `${r.clause}${r.status === 'memory' ? ` ${FOOTNOTE}` : ''}`,
     })),
     limitsBy: `${profile.title}, ${profile.edition}`,
-    provenance: rules.some((r) => r.status === 'memory')
-      ? '\u00b9 Value from memory, not checked against the edition named: look it up before you rely on it.'
-      : '',
+    provenance: rules.some((r) => r.status === 'memory') ? PROVENANCE : '',
     judged: judgedSaid(exercise),
     cautions: CAUTIONS.join(' '),
     block: [
@@ -143,23 +141,23 @@ function settings({ demonstration: w, process, joint, asked }: Exercise): [strin
 }
 
 /** Wire speed is metres a minute; six seconds are a tenth of one, so centimetres of wire are ten times the speed. */
-function booth({ process, settings: given, demonstration }: Exercise): [string, string][] {
+export function boothSettings({ process, settings: given, free, demonstration }: Exercise): [string, string][] {
   const amps = wireState(process, demonstration.tipToWork_mm).current_A;
-  const asGiven = given === 'fixed';
-  const rows: [string, string][] = asGiven
-    ? [
-        ['Wire speed', `${said(process.feed_mpmin)} m/min`],
-        [`${WIRE_S} s of wire, measured`, `${said((process.feed_mpmin * 100 * WIRE_S) / 60, 0)} cm`],
-        ['Volts at the arc', `${said(process.volts_V)} V (about ${said(amps, 0)} A)`],
-      ]
-    : [['Wire speed and volts', 'set by ear']];
+  const or = (band: { from: number; to: number } | null | undefined, unit: string): string =>
+    band ? `, free from ${said(band.from)} to ${said(band.to)} ${unit}` : '';
+  const rows: [string, string][] =
+    given !== 'own process'
+      ? [
+          ['Wire speed', `${said(process.feed_mpmin)} m/min${or(free?.feed_mpmin, 'm/min')}`],
+          [`${WIRE_S} s of wire, measured`, `${said((process.feed_mpmin * 100 * WIRE_S) / 60, 0)} cm`],
+          ['Volts at the arc', `${said(process.volts_V)} V (about ${said(amps, 0)} A)${or(free?.volts_V, 'V')}`],
+        ]
+      : [['Wire speed and volts', 'set by ear']];
   return [
     ...rows,
     ['Wire', `${process.wire_mm.toFixed(1)} mm`],
     ['Gas', GAS[process.gas]],
     ['Nozzle, tip', `${said(process.nozzle_mm)} mm, ${tipSaid(process.tip_mm)}`],
-    ['Knobs of this machine', ''],
-    [`${WIRE_S} s of wire, here`, ''],
   ];
 }
 
@@ -186,7 +184,7 @@ function look({ demonstration: w, joint }: Exercise): string[] {
   ];
 }
 
-function judgedSaid({ judged, cuts_mm, aids }: Exercise): string {
+function judgedSaid({ judged, cuts_mm, aids, attempts, vary }: Exercise): string {
   const guides = [
     ...(aids.pacer ? ['pacer'] : []),
     ...(aids.beat ? ['beat'] : []),
@@ -194,7 +192,7 @@ function judgedSaid({ judged, cuts_mm, aids }: Exercise): string {
   ];
   const cuts =
     cuts_mm.length === 0 ? 'no cut is fixed beforehand' : `cuts fixed at ${cuts_mm.map((y) => said(y)).join(', ')}`;
-  return `Judged from ${said(judged.from_mm)} to ${said(judged.to_mm)} mm; ${cuts}. ${guides.length === 0 ? 'A test: no guides.' : `Guides: ${guides.join(', ')}.`}`;
+  return `Judged from ${said(judged.from_mm)} to ${said(judged.to_mm)} mm; ${cuts}. ${guides.length === 0 ? 'A test: no guides.' : `Guides: ${guides.join(', ')}.`}${attempts === undefined ? '' : ` ${attempts === 1 ? 'One attempt counts' : `${attempts} attempts count`}.`}${vary === undefined ? '' : ' Everybody has a piece of their own, dealt from start word and plate number.'}`;
 }
 
 /** Plates a rule is for are in the profile's own unit. */

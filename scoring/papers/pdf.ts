@@ -57,6 +57,8 @@ export async function pdfOf(paper: PdfPaper, fonts: PaperFonts): Promise<Uint8Ar
   const foot = rows * ROW + 1;
   const definition: TDocumentDefinitions = {
     pageSize: 'A4',
+    // Node and browsers pack the same content into other bytes; twice the size is little for a sheet.
+    compress: false,
     pageMargins: [EDGE + INSIDE, EDGE + 5 * MM, EDGE + INSIDE, EDGE + foot + 6],
     // A date would make every run's bytes differ; the day of the attempt stands in the title block.
     info: {

@@ -79,6 +79,13 @@ export function handSentences(r: Result, kind: AttemptRecording['simulation']['j
   return out;
 }
 
+/** Marks a limit that was not checked against its edition, and what the mark says. */
+export const FOOTNOTE = '\u00b9';
+export const PROVENANCE = `${FOOTNOTE} Value from memory, not checked against the edition named: look it up before you rely on it.`;
+
+/** What a trend number is for. */
+export const TREND = "for the course of this hand's own attempts, never a mark against others.";
+
 /** Words the papers share. */
 
 export const LINES_HEAD = [

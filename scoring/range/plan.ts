@@ -17,6 +17,8 @@ export interface RangePlan {
     weave: Partial<Exercise['demonstration']>;
     leg_mm: number;
     profile: string;
+    /** A whole exercise to start from instead: judged as it says, by its own limits where it carries any. */
+    exercise?: Exercise;
   };
   values: Record<Axis, number[]>;
   patterns: PatternName[];
@@ -67,11 +69,16 @@ export function pointsOf(plan: RangePlan): RangePoint[] {
 
 function exerciseAt(plan: RangePlan, at: Record<Axis, number>, pattern: PatternName): Exercise {
   const { base } = plan;
-  const exercise = freeExercise({
-    ...base,
-    process: { ...base.process, feed_mpmin: at.feed_mpmin, volts_V: at.volts_V },
-    weave: { ...base.weave, pattern, travel_mmps: at.travel_mmps, tipToWork_mm: at.tipToWork_mm },
-  });
+  const process = { feed_mpmin: at.feed_mpmin, volts_V: at.volts_V };
+  const weave = { pattern, travel_mmps: at.travel_mmps, tipToWork_mm: at.tipToWork_mm };
+  const exercise =
+    base.exercise === undefined
+      ? freeExercise({ ...base, process: { ...base.process, ...process }, weave: { ...base.weave, ...weave } })
+      : {
+          ...base.exercise,
+          process: { ...base.exercise.process, ...process },
+          demonstration: { ...base.exercise.demonstration, ...weave },
+        };
   const problems = checkOptions({ joint: exercise.joint, process: exercise.process, cell_mm: plan.cell_mm });
   if (problems.length > 0) {
     throw new InputError(

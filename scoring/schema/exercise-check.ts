@@ -1,5 +1,5 @@
-import { checkOptions } from '../../engine/index.ts';
-import { type Exercise, exerciseSchema } from './exercise.ts';
+import { checkOptions, OPTION_RANGES } from '../../engine/index.ts';
+import { type Band, type Exercise, exerciseSchema } from './exercise.ts';
 import { describeFound, InputError, type Problem, parseWith } from './problem.ts';
 
 /** Cell size of the model an exercise is welded at, unless somebody asks for another, mm. */
@@ -28,7 +28,12 @@ export const WEAVE_RANGES: Record<Exclude<WeaveNumber, 'start_mm' | 'length_mm'>
  */
 export function checkExercise(input: unknown, file: string): Exercise {
   const exercise = parseWith(exerciseSchema, input, file);
-  const problems = [...machineProblems(exercise), ...weaveProblems(exercise)];
+  const problems = [
+    ...machineProblems(exercise),
+    ...freeProblems(exercise),
+    ...varyProblems(exercise),
+    ...weaveProblems(exercise),
+  ];
   if (problems.length > 0) throw new InputError(file, problems);
   return exercise;
 }
@@ -39,6 +44,45 @@ function machineProblems({ joint, process }: Exercise): Problem[] {
     found: describeFound(found),
     allowed,
   }));
+}
+
+/** From and to within what can be set at all. */
+function bandProblems(path: string, { from, to }: Band, group: 'joint' | 'process', name: string): Problem[] {
+  const rule = OPTION_RANGES[group]?.[name];
+  if (rule === undefined || !('low' in rule)) return [];
+  const { low, high, unit } = rule;
+  return [['from', from] as const, ['to', to] as const]
+    .filter(([, value]) => value < low || value > high)
+    .map(([end, value]) => ({
+      path: `${path}.${end}`,
+      found: describeFound(value),
+      allowed: `${low} to ${high} ${unit}`,
+    }));
+}
+
+function varyProblems({ vary }: Exercise): Problem[] {
+  return (['gap_mm', 'startTemp_C'] as const).flatMap((name) => {
+    const band = vary?.[name];
+    return band ? bandProblems(`vary.${name}`, band, 'joint', name) : [];
+  });
+}
+
+/** A range ends where the machine does, and what is given lies in it. */
+function freeProblems({ free, process }: Exercise): Problem[] {
+  const problems: Problem[] = [];
+  for (const name of ['feed_mpmin', 'volts_V'] as const) {
+    const band = free?.[name];
+    if (!band) continue;
+    problems.push(...bandProblems(`free.${name}`, band, 'process', name));
+    if (process[name] < band.from || process[name] > band.to) {
+      problems.push({
+        path: `process.${name}`,
+        found: describeFound(process[name]),
+        allowed: `${band.from} to ${band.to}, the range it is free in`,
+      });
+    }
+  }
+  return problems;
 }
 
 function weaveProblems({ demonstration: weave, joint }: Exercise): Problem[] {

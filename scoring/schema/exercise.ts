@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { jointSchema, processSchema, weaveSchema } from './bench.ts';
+import { profileSchema } from './profile.ts';
 
 const name = z
   .string()
@@ -52,8 +53,15 @@ export const exerciseSchema = z
     teaches: z.string().max(300),
     joint: jointSchema,
     process: processSchema,
-    /** `fixed`: joint and settings as given. `own process`: the joint as given, the machine set by ear. */
-    settings: z.enum(['fixed', 'own process']),
+    /**
+     * `fixed`: joint and settings as given. `own process`: the joint as given, the machine set by ear. `within ranges`: the joint as given,
+     * feed and volts free as `free` says.
+     */
+    settings: z.enum(['fixed', 'own process', 'within ranges']),
+    /** Settings left to the trainee, from and to; null: as given. Only with `within ranges`. */
+    free: z.strictObject({ feed_mpmin: band.nullable(), volts_V: band.nullable() }).exactOptional(),
+    /** Attempts that count for each trainee; left out: all do. */
+    attempts: z.int().min(1).max(99).exactOptional(),
     asked: askedSchema,
     /** Length of the joint that is judged; the ends are left out. */
     judged: z.strictObject({ from_mm: z.number().min(0), to_mm: z.number().min(0) }),
@@ -62,11 +70,28 @@ export const exerciseSchema = z
     /** Passes the joint is meant to take. More than one pass over a finished bead gets no verdict when this is 1. */
     passes: z.literal(1),
     profile: name,
+    /** The profile itself, where it is the school's own: an attempt is then judged alike wherever its file goes. */
+    limits: profileSchema.exactOptional(),
     target: handTargetSchema,
     /** The weave the robot hand shows, and previews use. */
     demonstration: weaveSchema,
     /** Aids the trainee may use without the attempt being named as aided. */
     aids: z.strictObject({ pacer: z.boolean(), beat: z.boolean(), toeMarks: z.boolean(), handRig: z.boolean() }),
+    /**
+     * What may differ from one trainee's piece to the next: gap and start temperature from and to, and by how much each cut may be moved up or
+     * down; null and 0: nothing. Where it is there, an attempt without a `piece` is practice.
+     */
+    vary: z
+      .strictObject({ gap_mm: band.nullable(), startTemp_C: band.nullable(), cuts_mm: z.number().min(0).max(20) })
+      .exactOptional(),
+    /** The piece dealt to one trainee (`dealPiece`): number on the plate, seed, and what stood where it changed something. */
+    piece: z
+      .strictObject({
+        number: z.int().min(1).max(999),
+        seed: z.string().regex(/^[0-9a-f]{16}$/),
+        from: z.strictObject({ gap_mm: z.number(), startTemp_C: z.number(), cuts_mm: z.array(z.number()).max(10) }),
+      })
+      .exactOptional(),
     /** What devices that cannot tell tip-to-work or angles are given. */
     hold: z.strictObject({ tipToWork_mm: z.number(), workAngle_deg: z.number(), travelAngle_deg: z.number() }),
   })
@@ -95,6 +120,36 @@ export const exerciseSchema = z
         message: `more than the size asked (${e.asked.size_mm} mm), or null`,
       });
     }
+    if (e.piece !== undefined && e.vary === undefined) {
+      ctx.addIssue({ code: 'custom', path: ['piece'], message: 'left out, where the exercise lets nothing vary' });
+    }
+    const ranged = e.free !== undefined && (e.free.feed_mpmin !== null || e.free.volts_V !== null);
+    if (ranged !== (e.settings === 'within ranges')) {
+      ctx.addIssue({
+        code: 'custom',
+        path: ['free'],
+        message: ranged
+          ? 'left out, unless settings are "within ranges"'
+          : 'from and to of feed_mpmin, of volts_V or of both',
+      });
+    }
+    for (const field of ['edition', 'source'] as const) {
+      if (e.limits !== undefined && e.limits[field].trim() === '') {
+        ctx.addIssue({
+          code: 'custom',
+          path: ['limits', field],
+          message:
+            field === 'edition' ? 'which edition or day these limits are of' : 'where these limits were taken from',
+        });
+      }
+    }
+    if (e.limits !== undefined && e.limits.name !== e.profile) {
+      ctx.addIssue({
+        code: 'custom',
+        path: ['profile'],
+        message: `the name of its own limits, ${JSON.stringify(e.limits.name)}`,
+      });
+    }
   });
 
 /** A joint, settings, the size asked for, and how it is judged and taught. */
@@ -103,6 +158,8 @@ export type Exercise = z.infer<typeof exerciseSchema>;
 export type Asked = Exercise['asked'];
 /** The bands the coaching speaks of; they never decide the verdict. */
 export type HandTarget = Exercise['target'];
+/** A setting that an exercise may leave free within a range. */
+export type FreeSetting = keyof NonNullable<Exercise['free']>;
 /** From and to, both included. */
 export type Band = z.infer<typeof band>;
 

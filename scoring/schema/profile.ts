@@ -1,7 +1,7 @@
 import { z } from 'zod';
 
 /** What a limit is set on. The reading compared is defined in the measure's own file under `measures/section/`. */
-const ruleMeasures = [
+export const ruleMeasures = [
   'undercut',
   'convexity',
   'toe angle',

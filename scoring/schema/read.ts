@@ -1,5 +1,6 @@
 import type { Exercise } from './exercise.ts';
 import { checkExercise } from './exercise-check.ts';
+import { refuseOtherKind } from './kind.ts';
 import { InputError, parseWith } from './problem.ts';
 import { type Profile, profileSchema } from './profile.ts';
 import { type AttemptRecording, checkRecording, MOST_RECORDING_TEXT } from './recording.ts';
@@ -57,11 +58,14 @@ export function readRecording(text: string, file = 'recording'): AttemptRecordin
 export function readExercise(text: string, file = 'exercise'): Exercise {
   const found = parseJson(text, file, MOST_TEXT);
   const older = typeof found === 'object' && found !== null && (found as { version?: unknown }).version === 1;
+  refuseOtherKind(found, 'exercise', file);
   const current = older ? upToCurrent({ ...found }, file, exerciseVersions) : found;
   return checkExercise(current, file);
 }
 
 /** Reads an acceptance profile from the text of its file. @throws InputError */
 export function readProfile(text: string, file = 'profile'): Profile {
-  return parseWith(profileSchema, parseJson(text, file, MOST_TEXT), file);
+  const found = parseJson(text, file, MOST_TEXT);
+  refuseOtherKind(found, 'profile', file);
+  return parseWith(profileSchema, found, file);
 }

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { checkOptions, ENDINGS } from '../../engine/index.ts';
 import { aidsInUseSchema, deviceSchema, originSchema, simulationSchema, traineeSchema } from './bench.ts';
 import { exerciseSchema } from './exercise.ts';
+import { refuseOtherKind } from './kind.ts';
 import { describeFound, InputError, parseWith } from './problem.ts';
 import { recordingVersions, upToCurrent } from './version.ts';
 
@@ -61,6 +62,7 @@ export function checkRecording(input: unknown, file: string): AttemptRecording {
       { path: '', found: describeFound(input), allowed: 'a recording written by Toehold (a JSON object)' },
     ]);
   }
+  refuseOtherKind(head, 'recording', file);
   if (head.format !== 'toehold-recording') {
     throw new InputError(file, [
       {

@@ -135,6 +135,7 @@ export const reasonCodes = [
   'header-edited',
   'state-differs',
   'exercise-edited',
+  'piece-edited',
   'aids-in-test',
   'books-open',
   'exercise-too-little',
@@ -146,6 +147,7 @@ const reasonSchema = z.strictObject({ code: z.enum(reasonCodes), text: z.string(
 /** Every fact about an attempt that changes no reading but should be known to whoever looks at it. */
 export const noteCodes = [
   'robot',
+  'piece',
   'aids',
   'hand-rig',
   'engine-differs',
@@ -188,6 +190,11 @@ export const resultSchema = z.strictObject({
       asked: askedSchema,
       judged: stretch,
       cuts_mm: z.array(z.number()),
+      /** Attempts that count for each trainee; left out: all do. */
+      attempts: z.int().exactOptional(),
+      /** Every trainee has a piece of their own. */
+      varies: z.literal(true).exactOptional(),
+      piece: z.strictObject({ number: z.int(), seed: z.string() }).exactOptional(),
     })
     .nullable(),
   profile: z.strictObject({ name: z.string(), title: z.string(), edition: z.string() }).nullable(),

@@ -27,16 +27,13 @@ export function whatIs(text: string): FileKind {
 }
 
 function kindOfJson(body: string): FileKind {
-  const format = /"format"\s*:\s*"toehold-([a-z]+)"/.exec(body.slice(0, 4000))?.[1];
-  switch (format) {
-    case 'recording':
-    case 'exercise':
-    case 'profile':
-    case 'coupon':
-    case 'result':
-    case 'logbook':
-      return format;
-    default:
-      return /^\{\s*"kept"\s*:/.test(body) ? 'damaged' : 'json';
-  }
+  const format = /"format"\s*:\s*"(toehold-[a-z]+)"/.exec(body.slice(0, 4000))?.[1];
+  return kindOfFormat(format) ?? (/^\{\s*"kept"\s*:/.test(body) ? 'damaged' : 'json');
+}
+
+const FORMATS = ['recording', 'exercise', 'profile', 'coupon', 'result', 'logbook'] as const;
+
+/** The kind a file's `format` names; null where it names none of Toehold's. */
+export function kindOfFormat(format: unknown): (typeof FORMATS)[number] | null {
+  return FORMATS.find((kind) => format === `toehold-${kind}`) ?? null;
 }

@@ -31,6 +31,7 @@ export interface ReasonData extends Record<ReasonCode, object> {
   /** The second in which it parts from the saved one, or, of a file without a chain, both check numbers at the end. */
   'state-differs': { second: number } | { is: string; saved: string };
   'exercise-edited': { name: string };
+  'piece-edited': { number: number };
   'aids-in-test': { aids: readonly AidName[] };
   'books-open': Nothing;
   /** What of the exercise is under its least, and that least. */
@@ -41,6 +42,7 @@ export interface ReasonData extends Record<ReasonCode, object> {
 /** What each note knows. */
 export interface NoteData extends Record<NoteCode, object> {
   robot: Nothing;
+  piece: { number: number; seed: string; gap_mm: number; startTemp_C: number; cuts_mm: readonly number[] };
   aids: { aids: readonly AidName[] };
   'hand-rig': HandRig;
   'engine-differs': { welded: string; here: string };

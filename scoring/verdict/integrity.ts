@@ -1,7 +1,9 @@
 import { checkChain, ENGINE_VERSION } from '../../engine/index.ts';
 import type { Attempt } from '../attempt/attempt.ts';
+import { pieceFollows } from '../exercises/piece.ts';
 import { exerciseNamed } from '../exercises/ready.ts';
-import type { Exercise } from '../schema/exercise.ts';
+import { asAsked } from '../schema/asked.ts';
+import type { Band, Exercise, FreeSetting } from '../schema/exercise.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
 import type { Difference, FoundReason } from './found.ts';
 
@@ -19,15 +21,37 @@ export function editsIn(
   const reasons: FoundReason[] = [];
   const joint = difference(exercise.joint, recording.simulation.joint);
   if (joint !== null) reasons.push({ code: 'settings-edited', data: { what: 'joint', differs: joint } });
-  const process = exercise.settings === 'fixed' ? difference(exercise.process, recording.simulation.process) : null;
+  const process = settingsOff(exercise, recording.simulation.process);
   if (process !== null) reasons.push({ code: 'settings-edited', data: { what: 'settings', differs: process } });
   const ready = exerciseNamed(exercise.name);
-  if (!given && ready !== undefined && !same(ready, exercise)) {
+  if (!given && ready !== undefined && !same(asAsked(ready), asAsked(exercise))) {
     reasons.push({ code: 'exercise-edited', data: { name: exercise.name } });
+  }
+  if (exercise.piece !== undefined && !pieceFollows(exercise)) {
+    reasons.push({ code: 'piece-edited', data: { number: exercise.piece.number } });
   }
   const parted = partedFrom(recording, attempt);
   if (parted !== null) reasons.push(parted);
   return reasons;
+}
+
+/** The first setting that is neither as given nor where the exercise leaves it to the trainee; null: all are. */
+function settingsOff(exercise: Exercise, found: Exercise['process']): Difference | null {
+  if (exercise.settings === 'own process') return null;
+  for (const [name, band] of Object.entries(exercise.free ?? {}) as [FreeSetting, Band | null][]) {
+    const is = found[name];
+    if (band !== null && (is < band.from || is > band.to))
+      return { name, is, asked: `anything from ${band.from} to ${band.to}` };
+  }
+  return difference({ ...exercise.process, ...freed(exercise, found) }, found);
+}
+
+/** What the exercise leaves to the trainee, as it was set. */
+function freed({ free }: Exercise, found: Exercise['process']): Partial<Exercise['process']> {
+  return {
+    ...(free?.feed_mpmin ? { feed_mpmin: found.feed_mpmin } : {}),
+    ...(free?.volts_V ? { volts_V: found.volts_V } : {}),
+  };
 }
 
 /** Where file and weld no longer go together; null where they do, or where that cannot be told. */

@@ -19,6 +19,11 @@ export function notesFor(q: ReasonQuestion, profileName: string | null): FoundNo
   const origin = recording.origin.kind;
   const device = recording.device.kind;
   if (origin === 'robot') notes.push({ code: 'robot', data: {} });
+  if (exercise?.piece !== undefined) {
+    const { number, seed } = exercise.piece;
+    const { gap_mm, startTemp_C } = exercise.joint;
+    notes.push({ code: 'piece', data: { number, seed, gap_mm, startTemp_C, cuts_mm: exercise.cuts_mm } });
+  }
   if ((origin === 'robot') !== (device === 'robot')) {
     notes.push({ code: 'origin-device-mismatch', data: { origin, device } });
   }

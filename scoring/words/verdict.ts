@@ -41,6 +41,8 @@ const reasons: { [C in ReasonCode]: (p: ReasonData[C]) => string } = {
       ? `Poses and settings are as they were saved, yet welded again here the attempt parts from the saved one in second ${p.second}. That should not happen with one engine: please report the file.`
       : `Welded again, this recording ends in another state (check number ${p.is}) than it was saved with (${p.saved}); without a chain of check numbers it cannot be told why.`,
   'exercise-edited': (p) => `The file carries an exercise called ${p.name} that is not the ready one of that name.`,
+  'piece-edited': (p) =>
+    `Gap, start temperature or cuts are not those that the seed of plate ${p.number} deals: they were changed.`,
   'aids-in-test': (p) => `A test is welded without guides; on here: ${aidsSaid(p.aids)}.`,
   'books-open': () =>
     'The model cannot account for its heat or metal in this attempt, so what it shows is not judged. Please report the file.',
@@ -55,6 +57,8 @@ const reasons: { [C in ReasonCode]: (p: ReasonData[C]) => string } = {
 /** Every sentence on what is of note. */
 const notes: { [C in NoteCode]: (p: NoteData[C]) => string } = {
   robot: () => 'Welded by the robot hand, not by a person.',
+  piece: (p) =>
+    `Plate ${p.number}, seed ${p.seed}: gap ${said(p.gap_mm)} mm, plates at ${said(p.startTemp_C, 0)} °C, cuts at ${p.cuts_mm.map((y) => said(y)).join(', ')} mm.`,
   aids: (p) => `Aids on that this exercise does not allow: ${aidsSaid(p.aids)}.`,
   'hand-rig': (p) => `Hand rig on: gun ${said(p.gun_g)} g, hose ${said(p.hose, 2)}.`,
   'engine-differs': (p) =>

@@ -1,5 +1,5 @@
 import { createRandom } from '../../engine/index.ts';
-import { exerciseDigest } from '../../scoring/class/scored.ts';
+import { exerciseDigest } from '../../scoring/exercises/digest.ts';
 import { type AttemptRecording, exercises, InputError } from '../../scoring/index.ts';
 import { classSheet, type Scored, scoreBytes } from '../../scoring/node/index.ts';
 import { byMouse, weld } from '../scoring/welds.ts';

@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createRandom } from '../../engine/index.ts';
-import { digest } from '../../scoring/class/scored.ts';
+import { digest } from '../../scoring/exercises/digest.ts';
 import { type Scored, scoreBytes } from '../../scoring/node/index.ts';
 import { Journal } from '../../scoring/node/journal.ts';
 import { byMouse, weld } from '../scoring/welds.ts';

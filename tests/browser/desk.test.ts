@@ -147,7 +147,7 @@ describe('an exercise made at the desk', () => {
         await page.evaluate(() => {
           window.print = () => undefined;
         });
-        await button(page, 'Print the sheet').click();
+        await button(page, 'its sheet').click();
         const printed = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
         expect(printed.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
         await page.evaluate(() => dispatchEvent(new Event('afterprint')));

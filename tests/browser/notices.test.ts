@@ -10,7 +10,7 @@ import { SINGLE_FILE } from './support/site.ts';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 const TEXT = readFileSync(join(ROOT, 'dist', 'NOTICES.txt'), 'utf8');
-const ENTRY = /^(@?[a-z][\w./-]*) \d+\.\d+\.\d+\S* \((.*)\)\n\n([\s\S]+)$/;
+const ENTRY = /^(@?[a-z][\w./-]*) \d+\.\d+\S* \((.*)\)\n\n([\s\S]+)$/;
 
 const entries = TEXT.split(/\n\n-{100}\n\n/)
   .slice(1)

@@ -1,5 +1,5 @@
 import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB, type StoreNames } from 'idb';
-import type { AttemptStore, CouponStore } from '../../core/ports.ts';
+import type { AttemptStore, CouponStore, ScoreStore } from '../../core/ports.ts';
 import type { AttemptEntry, StoredAttempt, StoredCoupon } from '../../core/session/shelf.ts';
 import type { DraftChunk, DraftHead } from '../../core/session/unfinished.ts';
 
@@ -9,18 +9,26 @@ interface Schema extends DBSchema {
   entries: { key: string; value: AttemptEntry };
   drafts: { key: string; value: DraftHead };
   chunks: { key: [string, number]; value: DraftChunk };
+  scores: { key: string; value: object };
 }
+
+/** Most scores of classes kept. */
+const MOST_SCORES = 2000;
 
 type Name = StoreNames<Schema>;
 type Writing = IDBPTransaction<Schema, Name[], 'readwrite'>;
 
-/** Attempts and coupons in the browser's IndexedDB. Opens it when first needed, and again should the browser close it. */
-export function indexedDbStores(name = 'toehold'): { attempts: AttemptStore; coupons: CouponStore } {
+/** Attempts, coupons and scores of a class in the browser's IndexedDB. Opens it when first needed, and again should the browser close it. */
+export function indexedDbStores(name = 'toehold'): {
+  attempts: AttemptStore;
+  coupons: CouponStore;
+  scores: ScoreStore;
+} {
   let opening: Promise<IDBPDatabase<Schema>> | null = null;
 
   const open = (): Promise<IDBPDatabase<Schema>> => {
     if (opening) return opening;
-    const asked = openDB<Schema>(name, 3, {
+    const asked = openDB<Schema>(name, 4, {
       upgrade(db, from) {
         if (from < 1) db.createObjectStore('attempts', { keyPath: 'id' }).createIndex('made', 'made_ms');
         if (from < 2) db.createObjectStore('coupons', { keyPath: 'id' }).createIndex('attempt', 'attempt');
@@ -30,6 +38,7 @@ export function indexedDbStores(name = 'toehold'): { attempts: AttemptStore; cou
           db.createObjectStore('drafts', { keyPath: 'id' });
           db.createObjectStore('chunks', { keyPath: ['id', 'from'] });
         }
+        if (from < 4) db.createObjectStore('scores');
       },
       // Another tab has a newer program and waits to bring the store up: let go of it, and open it anew when it is next needed.
       blocking(_current, _next, event) {
@@ -97,7 +106,18 @@ export function indexedDbStores(name = 'toehold'): { attempts: AttemptStore; cou
     of: async (attempt) => (await open()).getAllFromIndex('coupons', 'attempt', attempt),
   };
 
-  return { attempts, coupons };
+  const scores: ScoreStore = {
+    get: async (key) => (await open()).get('scores', key),
+    put: async (key, score) => {
+      const db = await open();
+      // Scores can be made again; more than a school year's are let go of together.
+      if ((await db.count('scores')) >= MOST_SCORES) await db.clear('scores');
+      await db.put('scores', score, key);
+    },
+    clear: async () => (await open()).clear('scores'),
+  };
+
+  return { attempts, coupons, scores };
 }
 
 /** A change that failed half way is taken back whole. */

@@ -5,7 +5,9 @@ import {
   type ClassSheet,
   classHtml,
   classPaperWith,
+  classPdf,
   classSheet,
+  digest,
   type Exercise,
   exerciseDigest,
   exercises,
@@ -13,16 +15,20 @@ import {
   InputError,
   isTaken,
   type Judge,
+  type KnownPieces,
+  keptScore,
   MOST_FILES,
   readExercise,
   refusePacked,
   rowsCsv,
   rowsJsonl,
   type Scored,
+  scoreKey,
   sheetCsv,
   textOf,
 } from '../../../scoring/index.ts';
-import type { ChosenFile, ChosenFiles, Ports } from '../ports.ts';
+import type { ChosenFile } from '../chosen-file.ts';
+import type { ChosenFiles, Ports } from '../ports.ts';
 import { MOST_FILE_BYTES } from '../session/files.ts';
 import { messageOf } from '../session/problem.ts';
 import { Crew, type Piece } from './crew.ts';
@@ -41,13 +47,24 @@ export interface ClassView {
   sheet: ClassSheet | null;
   /** Names of files that are no recordings by their ends, left alone. */
   passedOver: string[];
+  /** Files whose scores were kept from before. */
+  known: number;
   /** Titles of the exercises of the school's own that count, besides the ready ones. */
   counted: string[];
   /** Cuts of the three to see first, in their order, as far as they are drawn. */
   cuts: (FirstCut | null)[];
 }
 
-const EMPTY: ClassView = { stage: 'empty', done: 0, total: 0, sheet: null, passedOver: [], counted: [], cuts: [] };
+const EMPTY: ClassView = {
+  stage: 'empty',
+  done: 0,
+  total: 0,
+  known: 0,
+  sheet: null,
+  passedOver: [],
+  counted: [],
+  cuts: [],
+};
 const NO_JUDGE: Judge = { exercise: null, profile: null };
 
 /** A file of the class and what it came to. Read again whenever it is wanted: a class need not fit in memory. */
@@ -57,7 +74,7 @@ interface Filed {
   bad: BadFile | null;
 }
 
-export type ClassExport = 'csv' | 'rows' | 'jsonl' | 'html';
+export type ClassExport = 'csv' | 'rows' | 'jsonl' | 'html' | 'pdf';
 
 /** A class's files, scored on helping hands: what came in stays, a bad file is named, and it can be stopped and gone on with. */
 export class ClassRoom {
@@ -67,13 +84,19 @@ export class ClassRoom {
   /** Exercises that came with the files. */
   private handed: Exercise[] = [];
   private folders = new Set<string>();
+  /** Names of files whose scores were kept from before. */
+  private known = new Set<string>();
   private readonly crew: Crew;
   private laid_ms = 0;
 
-  /** @param made exercises made or opened here: attempts at them count, as those at the ready ones do */
+  /**
+   * @param made exercises made or opened here: attempts at them count, as those at the ready ones do
+   * @param pieces whose plate is whose, and the start word
+   */
   constructor(
-    private readonly ports: Pick<Ports, 'openHand' | 'hands' | 'clock' | 'files'>,
+    private readonly ports: Pick<Ports, 'openHand' | 'hands' | 'clock' | 'files' | 'scores' | 'papers'>,
     private readonly made: () => readonly Exercise[],
+    private readonly pieces: () => KnownPieces,
   ) {
     this.crew = new Crew(ports.openHand, ports.hands);
   }
@@ -142,6 +165,7 @@ export class ClassRoom {
   clear(): void {
     this.crew.stop();
     this.files = new Map();
+    this.known = new Set();
     this.folders = new Set();
     this.passedOver = [];
     this.handed = [];
@@ -154,16 +178,17 @@ export class ClassRoom {
   }
 
   /** Hands the class to the user. */
-  save(kind: ClassExport): void {
-    const { files } = this.ports;
+  async save(kind: ClassExport): Promise<void> {
+    const { files, papers } = this.ports;
     const name = `class-${this.days()}`;
-    const kinds: Record<ClassExport, () => [content: string, end: string, type: string]> = {
-      csv: () => [sheetCsv(this.sheet()), '.csv', 'text/csv'],
-      rows: () => [rowsCsv(this.scored()), '-attempts.csv', 'text/csv'],
-      jsonl: () => [rowsJsonl(this.scored()), '-attempts.jsonl', 'application/jsonl'],
-      html: () => [classHtml(this.paper()), '.html', 'text/html'],
+    const kinds: Record<ClassExport, () => Promise<[content: string | Uint8Array, end: string, type: string]>> = {
+      csv: async () => [sheetCsv(this.sheet()), '.csv', 'text/csv'],
+      rows: async () => [rowsCsv(this.scored()), '-attempts.csv', 'text/csv'],
+      jsonl: async () => [rowsJsonl(this.scored()), '-attempts.jsonl', 'application/jsonl'],
+      html: async () => [classHtml(this.paper()), '.html', 'text/html'],
+      pdf: async () => [await classPdf(this.paper(), await papers.fonts()), '.pdf', 'application/pdf'],
     };
-    const [content, end, type] = kinds[kind]();
+    const [content, end, type] = await kinds[kind]();
     files.saveAs(content, `${name}${end}`, type);
   }
 
@@ -191,7 +216,13 @@ export class ClassRoom {
     return {
       task: async (): Promise<HandTask | null> => {
         try {
-          return { type: 'score', file: name, bytes: await bytesOf(filed.file), judge: NO_JUDGE };
+          const bytes = await bytesOf(filed.file);
+          const before = await this.kept(name, digest(bytes));
+          if (before === null) return { type: 'score', file: name, bytes, judge: NO_JUDGE };
+          filed.scored = before;
+          this.known.add(name);
+          this.came();
+          return null;
         } catch (error) {
           fail(error instanceof InputError ? error.message : unreadable(name, error));
           return null;
@@ -201,11 +232,26 @@ export class ClassRoom {
         if (said.type !== 'score') return;
         if (said.answer.ok) {
           filed.scored = said.answer.scored;
+          this.keep(said.answer.scored);
           this.came();
         } else fail(said.answer.reason);
       },
       brokeOff: (why) => fail(`${name}: scoring broke off (${why})`),
     };
+  }
+
+  /** The score of these very bytes from before; null where none is kept, or it cannot be read. */
+  private async kept(file: string, sha256: string): Promise<Scored | null> {
+    try {
+      return keptScore(await this.ports.scores.get(scoreKey(sha256, NO_JUDGE)), file, sha256);
+    } catch {
+      return null;
+    }
+  }
+
+  /** Keeps a score for the next time. A browser that keeps nothing scores again; nothing else is lost by that. */
+  private keep({ file: _file, ...score }: Scored): void {
+    this.ports.scores.put(scoreKey(score.sha256, NO_JUDGE), score).catch(() => undefined);
   }
 
   /** The three to see first, welded again. */
@@ -254,6 +300,7 @@ export class ClassRoom {
       ...this.count(),
       sheet,
       passedOver: this.passedOver,
+      known: this.known.size,
       counted: [...new Set(this.own().map((e) => e.title))],
       cuts: same ? cuts : sheet.firstThree.map(() => null),
     };
@@ -267,7 +314,7 @@ export class ClassRoom {
   private sheet(): ClassSheet {
     const bad = this.all().flatMap((f) => (f.bad === null ? [] : [f.bad]));
     const asked = new Set([...exercises, ...this.own()].map((e) => exerciseDigest(e)!));
-    return classSheet({ scored: this.scored(), bad, folders: [...this.folders].sort() }, asked);
+    return classSheet({ scored: this.scored(), bad, folders: [...this.folders].sort() }, asked, this.pieces());
   }
 
   /** Exercises of the school's own that count. */

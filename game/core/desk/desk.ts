@@ -1,28 +1,57 @@
+import { effect } from '@preact/signals-core';
 import type { Recording } from '../../../engine/index.ts';
-import { type Exercise, exerciseHtml, exercisePaper, readExercise, readRecording } from '../../../scoring/index.ts';
+import {
+  type AttemptRecording,
+  boothHtml,
+  boothPaper,
+  type Exercise,
+  exerciseHtml,
+  exercisePaper,
+  type KnownPieces,
+  macroHtml,
+  macroPaper,
+  readExercise,
+  readRecording,
+} from '../../../scoring/index.ts';
 import type { ChosenFiles, Ports } from '../ports.ts';
 import type { Comparer } from '../session/comparer.ts';
 import { readText } from '../session/files.ts';
+import type { Keeper } from '../session/keeper.ts';
 import type { Opener } from '../session/opener.ts';
+import type { Preferences } from '../session/preferences.ts';
 import { problemOf } from '../session/problem.ts';
 import { exerciseOf, type State } from '../session/state.ts';
-import { ClassRoom } from './class-room.ts';
+import { type ClassExport, ClassRoom } from './class-room.ts';
 import { Editor } from './editor.ts';
+import { Readers } from './readers.ts';
+import { Techniques } from './techniques.ts';
+
+/** What can be printed of an exercise. */
+export type ExercisePrint = 'sheet' | 'macros' | 'booth';
 
 /** The instructor's desk: a class from its files. What goes wrong is said, and nothing on the bench or the desk is lost by it. */
 export class Desk {
   readonly classRoom: ClassRoom;
   readonly editor: Editor;
+  readonly techniques: Techniques;
+  readonly readers: Readers;
 
   constructor(
     private readonly ports: Ports,
     private readonly state: State,
     private readonly opener: Opener,
     private readonly comparer: Comparer,
+    private readonly keeper: Pick<Keeper, 'load'>,
     private readonly bench: { cutAt(y_mm: number): void; use(exercise: Exercise): void },
   ) {
-    this.classRoom = new ClassRoom(ports, () => state.preferences.value.exercises);
+    this.classRoom = new ClassRoom(
+      ports,
+      () => state.preferences.value.exercises,
+      () => piecesKnown(state.preferences.value),
+    );
     this.editor = new Editor(ports, state, (exercise) => this.bench.use(exercise));
+    this.techniques = new Techniques(ports);
+    this.readers = new Readers(ports, state);
     ports.links.hear(() => void this.openLink());
     void this.openLink();
     ports.papers.onPrint(() => this.paperOnTop());
@@ -48,9 +77,16 @@ export class Desk {
     this.ports.papers.print(this.classRoom.html());
   }
 
-  printExercise(): void {
+  /** Prints what goes with the exercise being made: its sheet, the sheet for macros of its coupons, the card for the booth. */
+  printOf(what: ExercisePrint): void {
     const exercise = this.editor.exercise();
-    if (exercise !== null) this.ports.papers.print(exerciseHtml(exercisePaper(exercise)));
+    if (exercise === null) return;
+    const pages: Record<ExercisePrint, () => string> = {
+      sheet: () => exerciseHtml(exercisePaper(exercise)),
+      macros: () => macroHtml(macroPaper(exercise)),
+      booth: () => boothHtml(boothPaper(exercise)),
+    };
+    this.ports.papers.print(pages[what]());
   }
 
   printReport(): void {
@@ -72,6 +108,46 @@ export class Desk {
     if (y_mm !== null) this.bench.cutAt(y_mm);
   }
 
+  /** Brings an attempt of the class to the bench and lays another beside it. */
+  async openBoth(file: string, beside: string): Promise<void> {
+    await this.openOfClass(file, null);
+    if ((await this.onBench(file)) && this.state.problem.value === null) await this.besideOfClass(beside);
+  }
+
+  /** Waits until a file's attempt lies on the bench. @returns false where another came instead, or it could not be opened */
+  private onBench(file: string): Promise<boolean> {
+    return new Promise((resolve) => {
+      let stop: () => void = () => undefined;
+      stop = effect(() => {
+        const { finished, busy, problem } = this.state;
+        const lies = finished.value?.file === file;
+        if (!lies && busy.value !== null && problem.value === null) return;
+        resolve(lies);
+        queueMicrotask(() => stop());
+      });
+    });
+  }
+
+  /** Saws through both halves of the attempt on the bench. @param at_mm where the hand changed; null: in the middle */
+  async sawHalves(at_mm: number | null): Promise<void> {
+    const done = this.state.finished.value;
+    if (done) await this.techniques.halves(done.recording as AttemptRecording, at_mm);
+  }
+
+  /** Saws through the attempt on the bench and another kept here as two sides of one joint. */
+  sawSides(id: string): Promise<void> {
+    return this.trying(async () => {
+      const done = this.state.finished.value;
+      const kept = await this.keeper.load(id);
+      if (done && kept)
+        await this.techniques.sides(done.recording as AttemptRecording, kept.recording as AttemptRecording);
+    });
+  }
+
+  async saveClass(kind: ClassExport): Promise<void> {
+    await this.trying(() => this.classRoom.save(kind));
+  }
+
   /** Lays an attempt of the class beside the one on the bench. */
   besideOfClass(file: string): Promise<void> {
     return this.trying(async () => {
@@ -91,4 +167,9 @@ export class Desk {
       this.state.problem.value = problemOf(error);
     }
   }
+}
+
+/** What is known here of the pieces dealt: the start word, and whose plate is whose. */
+function piecesKnown({ startWord, roster }: Preferences): KnownPieces {
+  return { ...(startWord.trim() === '' ? {} : { word: startWord }), ...(roster.length === 0 ? {} : { roster }) };
 }

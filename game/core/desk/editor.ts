@@ -7,20 +7,46 @@ import {
   exerciseNamed,
   exercises,
   InputError,
+  mapOf,
+  ownLimits,
+  type Profile,
   type Proof,
   type ProofHand,
   type ProofRow,
+  pointsOf,
+  profileFileName,
+  profileNamed,
+  profileOf,
   proofHands,
   proofOf,
+  type RangeMap,
+  type RangeResult,
+  type Rule,
+  rangeAround,
+  readProfile,
   usualLengths,
   withConsequences,
+  withOptions,
 } from '../../../scoring/index.ts';
+import type { ChosenFile } from '../chosen-file.ts';
 import type { Ports } from '../ports.ts';
+import { readText } from '../session/files.ts';
+import { problemOf } from '../session/problem.ts';
 import type { State } from '../session/state.ts';
 import { Crew, type Piece } from './crew.ts';
 
 /** What stands in a field, as typed: a number where it is one, else the text, so that the check can name what was found. */
-export type Typed = string | number | boolean | null | number[];
+export type Typed = string | number | boolean | null | number[] | { from: Typed; to: Typed };
+
+/** The map beside the proof: where root and profile both hold, round the settings. */
+export interface MapView {
+  stage: 'none' | 'welding' | 'stopped' | 'done';
+  done: number;
+  total: number;
+  map: RangeMap | null;
+}
+
+const NO_MAP: MapView = { stage: 'none', done: 0, total: 0, map: null };
 
 /** Proving an exercise: which hands have welded it so far. */
 export interface ProofView {
@@ -40,14 +66,17 @@ export class Editor {
   /** What is wrong with it, by field: found and allowed, as the command line says it. */
   readonly problems = computed(() => problemsOf(this.draft.value));
   readonly proof = signal<ProofView>(NO_PROOF);
+  readonly map = signal<MapView>(NO_MAP);
   private readonly crew: Crew;
+  private readonly mapCrew: Crew;
 
   constructor(
-    private readonly ports: Pick<Ports, 'openHand' | 'hands' | 'files' | 'links'>,
+    private readonly ports: Pick<Ports, 'openHand' | 'hands' | 'files' | 'links' | 'clock'>,
     private readonly state: State,
     private readonly use: (exercise: Exercise) => void,
   ) {
     this.crew = new Crew(ports.openHand, ports.hands);
+    this.mapCrew = new Crew(ports.openHand, ports.hands);
   }
 
   /** Begins a new draft from another exercise, under a name of its own. An exercise somebody made may be gone on with as it is. */
@@ -69,6 +98,72 @@ export class Editor {
     const { length_mm } = draft.joint;
     const lengthChanged = length_mm !== before.joint.length_mm && Number.isFinite(length_mm);
     if (lengthChanged) draft = { ...draft, ...usualLengths(length_mm) };
+    this.take(draft);
+  }
+
+  /** Judges by a ready profile; limits of the draft's own are let go. */
+  chooseProfile(name: string): void {
+    const { limits: _limits, ...draft } = this.draft.value;
+    this.take({ ...draft, profile: name });
+  }
+
+  /** Begins limits of the school's own from those the draft is judged by. */
+  ownLimits(): void {
+    const from = profileOf(this.draft.value);
+    const taken = this.made().flatMap((e) => (e.limits === undefined ? [] : [e.limits.name]));
+    const { clock } = this.ports;
+    if (from !== undefined) this.takeProfile(ownLimits(from, clock.written(clock.date_ms()).day, taken));
+  }
+
+  /** Judges by limits from a file: a ready profile is chosen by its name, any other goes into the exercise. */
+  takeProfile(profile: Profile): void {
+    if (profileNamed(profile.name) !== undefined) this.chooseProfile(profile.name);
+    else this.take({ ...this.draft.value, profile: profile.name, limits: profile });
+  }
+
+  /** Another limit of the draft's own, like the last one; what it limits is then chosen. */
+  addRule(): void {
+    const { limits } = this.draft.value;
+    const last = limits?.rules.at(-1);
+    if (limits && last) this.rules([...limits.rules, { ...last, clause: '' }]);
+  }
+
+  dropRule(at: number): void {
+    const { limits } = this.draft.value;
+    if (limits) this.rules(limits.rules.filter((_, i) => i !== at));
+  }
+
+  /** Gives a limit another form, with the numbers that the new form begins with. */
+  setRule(at: number, change: Partial<Pick<Rule, 'limit' | 'extent'>>): void {
+    const { limits } = this.draft.value;
+    if (limits) this.rules(limits.rules.map((rule, i) => (i === at ? { ...rule, ...change } : rule)));
+  }
+
+  private rules(rules: Rule[]): void {
+    const { limits } = this.draft.value;
+    if (limits) this.take({ ...this.draft.value, limits: { ...limits, rules } });
+  }
+
+  /** Opens limits from a file; what is wrong with it is said. */
+  async profileFile(file: ChosenFile): Promise<void> {
+    try {
+      this.takeProfile(readProfile(await readText(file), file.name));
+    } catch (error) {
+      this.state.problem.value = problemOf(error);
+    }
+  }
+
+  /** Saves the draft's own limits as a file that the command line judges by as well; null: nothing to save, or it is no profile yet. */
+  saveProfile(): void {
+    const { limits } = this.draft.value;
+    if (limits === undefined || this.problems.value.some((p) => p.path.startsWith('limits'))) return;
+    this.ports.files.save(limits, profileFileName(limits));
+  }
+
+  private take(typed: Exercise): void {
+    const { limits } = typed;
+    const named = limits === undefined ? typed : { ...typed, profile: limits.name };
+    const draft = withOptions(named);
     this.draft.value = numbersIn(draft) ? withConsequences(draft) : draft;
     this.forgetProof();
   }
@@ -119,6 +214,39 @@ export class Editor {
     if (await this.crew.work(pieces)) this.proof.value = { ...this.proof.value, stage: 'done' };
   }
 
+  /** Welds the settings round the exercise's own with a steady hand. */
+  async drawMap(): Promise<void> {
+    const exercise = this.exercise();
+    if (exercise === null) return;
+    const plan = rangeAround(exercise);
+    const points = pointsOf(plan);
+    const results: RangeResult[] = [];
+    this.map.value = { stage: 'welding', done: 0, total: points.length, map: null };
+    const fail = (why: string): void => {
+      this.stopMap();
+      this.state.problem.value = { code: 'unexpected', message: why };
+    };
+    const pieces = points.map(
+      (point): Piece => ({
+        task: async () => ({ type: 'range', plan, point }),
+        answered: (said) => {
+          if (said.type !== 'range') return;
+          if ('reason' in said) return fail(said.reason);
+          results.push(said.result);
+          this.map.value = { ...this.map.value, done: results.length };
+        },
+        brokeOff: fail,
+      }),
+    );
+    if (await this.mapCrew.work(pieces))
+      this.map.value = { ...this.map.value, stage: 'done', map: mapOf(plan, results) };
+  }
+
+  stopMap(): void {
+    this.mapCrew.stop();
+    if (this.map.value.stage === 'welding') this.map.value = { ...this.map.value, stage: 'stopped' };
+  }
+
   stop(): void {
     this.crew.stop();
     if (this.proof.value.stage === 'welding') this.proof.value = { ...this.proof.value, stage: 'stopped' };
@@ -141,7 +269,9 @@ export class Editor {
   /** What was proved was another exercise. */
   private forgetProof(): void {
     this.crew.stop();
+    this.mapCrew.stop();
     this.proof.value = NO_PROOF;
+    this.map.value = NO_MAP;
   }
 
   private made(): readonly Exercise[] {
@@ -180,6 +310,7 @@ function numbersIn({ joint, demonstration: w }: Exercise): boolean {
 
 function put(into: unknown, [name, ...rest]: string[], value: Typed): unknown {
   if (name === undefined) return value;
-  const at = into as Record<string, unknown>;
+  if (Array.isArray(into)) return into.map((one, i) => (i === Number(name) ? put(one, rest, value) : one));
+  const at = (into ?? {}) as Record<string, unknown>;
   return { ...at, [name]: put(at[name], rest, value) };
 }

@@ -8,10 +8,17 @@ import {
   type FirstProof,
   firstCut,
   type Judge,
+  type OnOneCoupon,
   type ProofHand,
   type ProofRow,
   proveFirst,
+  type RangePlan,
+  type RangePoint,
+  type RangeResult,
   type Result,
+  type TwoTechniques,
+  twoTechniques,
+  weldPoint,
   weldProof,
 } from '../../../scoring/index.ts';
 import { messageOf } from '../session/problem.ts';
@@ -25,7 +32,11 @@ export type HandTask =
   /** Welds an exercise with a robot hand and judges it. */
   | { type: 'prove'; exercise: Exercise; hand: ProofHand }
   /** Welds an attempt again to prove the first sentence said of it. */
-  | { type: 'prove first'; recording: AttemptRecording; result: Result };
+  | { type: 'prove first'; recording: AttemptRecording; result: Result }
+  /** Welds one combination of a sweep. */
+  | { type: 'range'; plan: RangePlan; point: RangePoint }
+  /** Compares two techniques on one coupon. */
+  | { type: 'techniques'; coupon: OnOneCoupon };
 
 /** What comes back. A task that cannot be done answers why. */
 export type HandAnswer =
@@ -33,7 +44,11 @@ export type HandAnswer =
   | { type: 'cut'; cut: FirstCut }
   | { type: 'prove'; row: ProofRow }
   | { type: 'prove'; reason: string }
-  | { type: 'prove first'; proof: FirstProof | null };
+  | { type: 'prove first'; proof: FirstProof | null }
+  | { type: 'range'; result: RangeResult }
+  | { type: 'range'; reason: string }
+  | { type: 'techniques'; both: TwoTechniques }
+  | { type: 'techniques'; reason: string };
 
 /** Does a task. */
 export function doTask(task: HandTask): HandAnswer {
@@ -50,5 +65,17 @@ export function doTask(task: HandTask): HandAnswer {
       }
     case 'prove first':
       return { type: 'prove first', proof: proveFirst(task.recording, task.result) };
+    case 'range':
+      try {
+        return { type: 'range', result: weldPoint(task.plan, task.point) };
+      } catch (error) {
+        return { type: 'range', reason: messageOf(error) };
+      }
+    case 'techniques':
+      try {
+        return { type: 'techniques', both: twoTechniques(task.coupon) };
+      } catch (error) {
+        return { type: 'techniques', reason: messageOf(error) };
+      }
   }
 }

@@ -1,5 +1,5 @@
-import { type OnRoster, person, readRoster } from '../../../scoring/index.ts';
-import type { ChosenFile } from '../ports.ts';
+import { type OnRoster, person, platesOf, readRoster } from '../../../scoring/index.ts';
+import type { ChosenFile } from '../chosen-file.ts';
 import { readText } from '../session/files.ts';
 import type { Keeper } from '../session/keeper.ts';
 import { problemOf } from '../session/problem.ts';
@@ -12,20 +12,38 @@ export class Trainees {
     private readonly state: State,
     private readonly keeper: Pick<Keeper, 'forget'>,
     private readonly clearBench: () => void,
+    /** Scores of a class kept here carry names too. */
+    private readonly forgetScores: () => Promise<void>,
   ) {}
 
-  /** The next trainee takes the bench; a cold piece lies on it. @returns false where name or bench cannot be one, which is said */
-  next(name: string, bench: string): boolean {
+  /**
+   * The next trainee takes the bench; a cold piece lies on it, dealt where the exercise deals everybody one of their own.
+   * @param plate number on the plate; null: the roster's for this name, or none
+   * @returns false where name or bench cannot be one, which is said
+   */
+  next(name: string, bench: string, plate: number | null = null): boolean {
     try {
       const who = person(name, bench);
       const { preferences } = this.state;
-      preferences.value = { ...preferences.value, trainee: who.name, bench: who.bench ?? '' };
+      const own = platesOf(preferences.value.roster).find((p) => p.name === who.name)?.plate ?? null;
+      preferences.value = {
+        ...preferences.value,
+        trainee: who.name,
+        bench: who.bench ?? '',
+        plate: plate ?? own,
+      };
       this.clearBench();
       return true;
     } catch (error) {
       this.state.problem.value = problemOf(error);
       return false;
     }
+  }
+
+  /** Takes the start word on the board; the piece on the bench is dealt anew. */
+  word(word: string): void {
+    this.state.setPreference('startWord', word);
+    this.clearBench();
   }
 
   /** Whoever stands after the present trainee on the roster: the first where nobody is there yet, null after the last. */
@@ -61,13 +79,14 @@ export class Trainees {
     return this.state.shelf.value.filter((entry) => (entry.trainee ?? null) !== null);
   }
 
-  /** Forgets trainee, bench and roster; with `attempts` what they welded here as well. */
+  /** Forgets trainee, bench, plate, start word and roster; with `attempts` what they welded here as well. */
   async forget(attempts: boolean): Promise<void> {
     const { preferences } = this.state;
     const named = attempts ? this.named() : [];
-    preferences.value = { ...preferences.value, trainee: null, bench: '', roster: [] };
+    preferences.value = { ...preferences.value, trainee: null, bench: '', plate: null, startWord: '', roster: [] };
     // What lies on the bench carries the name it was welded under.
     this.clearBench();
     for (const { id } of named) await this.keeper.forget(id);
+    await this.forgetScores();
   }
 }

@@ -1,5 +1,6 @@
 import { textOf } from '../../../scoring/index.ts';
-import type { ChosenFile, WrittenDate } from '../ports.ts';
+import type { ChosenFile } from '../chosen-file.ts';
+import type { WrittenDate } from '../ports.ts';
 import { FileTooLarge } from './problem.ts';
 
 /** `2026-03-14_tee-inverted-v_1532.json`: date, exercise, time of day. */

@@ -33,6 +33,17 @@ export function isTestExercise({ aids }: Pick<Exercise, 'aids'>): boolean {
   return !aids.pacer && !aids.beat && !aids.toeMarks;
 }
 
+/** Attempts of a trainee at an exercise that allows so many; null where it allows any number. Robots and opened files use none up. */
+export function attemptsUsed(
+  attempts: readonly PastAttempt[],
+  { name, attempts: allowed }: Pick<Exercise, 'name' | 'attempts'>,
+  trainee: string | null,
+): { used: number; allowed: number } | null {
+  if (allowed === undefined) return null;
+  const used = attempts.filter((a) => a.own && a.exercise === name && (a.trainee ?? null) === trainee).length;
+  return { used, allowed };
+}
+
 /**
  * The level of an exercise after what was welded so far. Within is good, outside is bad; too close to call and no verdict count neither
  * way and break no row. Several may share a browser: each has a level of their own. The same attempts give the same level in whatever order they are handed over.

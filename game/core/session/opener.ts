@@ -1,5 +1,6 @@
 import type { Recording } from '../../../engine/index.ts';
 import {
+  type AttemptRecording,
   type Exercise,
   MOST_WORK_S,
   parseJson,
@@ -8,7 +9,8 @@ import {
   whatIs,
   workOver,
 } from '../../../scoring/index.ts';
-import type { ChosenFile, Clock } from '../ports.ts';
+import type { ChosenFile } from '../chosen-file.ts';
+import type { Clock } from '../ports.ts';
 import type { Comparer } from './comparer.ts';
 import { LARGEST_LOGBOOK_BYTES, readText } from './files.ts';
 import type { Keeper } from './keeper.ts';
@@ -48,7 +50,7 @@ export class Opener {
         return;
       }
       if (kind !== 'recording' && kind !== 'json' && kind !== 'empty') {
-        this.state.problem.value = { code: 'other-kind', file: file.name, kind };
+        this.state.problem.value = { code: 'other-kind', file: file.name, kind, source: file };
         return;
       }
       const recording = readRecording(text, file.name) as Recording;
@@ -99,7 +101,7 @@ export class Opener {
 
   /** Goes on at once where that takes no longer than the command line would take unasked; else says how long, and goes on only when told to. */
   weighed(recording: Recording, file: string | null, goOn: () => void): void {
-    const work = workOver(recording);
+    const work = workOver(recording as AttemptRecording);
     if (work === null) goOn();
     else this.state.problem.value = { code: 'much-work', file, work, most_s: MOST_WORK_S, goOn };
   }

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { checkMade, type Exercise } from '../../../scoring/index.ts';
+import { checkMade, type Exercise, MOST_PLATES } from '../../../scoring/index.ts';
 
 /** Bounds of the hand rig's sliders. */
 export const RIG_RANGE = { gun_g: { from: 200, to: 1500 }, hose: { from: 0, to: 1 } } as const;
@@ -57,9 +57,19 @@ const preferencesSchema = z.object({
   trainee: z.string().min(1).max(120).nullable().catch(null),
   /** Which bench this is; empty: not said. */
   bench: z.string().max(60).catch(''),
+  /** Number on the plate that the trainee at the bench has; null: not said. */
+  plate: z.number().int().min(1).max(MOST_PLATES).nullable().catch(null),
+  /** The start word on the board; empty: none. */
+  startWord: z.string().max(60).catch(''),
   /** Who is to weld here, in order. */
   roster: z
-    .array(z.object({ name: z.string().min(1).max(120), bench: z.string().max(60).nullable() }))
+    .array(
+      z.object({
+        name: z.string().min(1).max(120),
+        bench: z.string().max(60).nullable(),
+        plate: z.number().int().min(1).max(MOST_PLATES).nullable().default(null),
+      }),
+    )
     .max(200)
     .catch([]),
   /** Exercises made or opened here, the one used last first. */

@@ -5,6 +5,7 @@ import {
   type Problem as InputProblem,
   type MuchWork,
 } from '../../../scoring/index.ts';
+import type { ChosenFile } from '../chosen-file.ts';
 
 /** What went wrong, as data; the catalogue of words says it. */
 export type Problem =
@@ -14,7 +15,7 @@ export type Problem =
   | { code: 'much-work'; file: string | null; work: MuchWork; most_s: number; goOn: () => void }
   | { code: 'picture'; picture: PictureProblem }
   /** A file that is whole, but of a kind that is not opened here. */
-  | { code: 'other-kind'; file: string; kind: FileKind }
+  | { code: 'other-kind'; file: string; kind: FileKind; source: ChosenFile }
   /** The address the page was opened by carries an exercise that cannot be read. */
   | { code: 'spoilt-link' }
   /** The browser would not keep the attempt. */

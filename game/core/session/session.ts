@@ -1,6 +1,12 @@
 import { effect } from '@preact/signals-core';
 import { noFaults, POSE_RATE_HZ, type Recording } from '../../../engine/index.ts';
-import { type AttemptRecording, type Change, type Exercise, exerciseNamed } from '../../../scoring/index.ts';
+import {
+  type AttemptRecording,
+  type Change,
+  type Exercise,
+  exerciseNamed,
+  withoutPiece,
+} from '../../../scoring/index.ts';
 import { Latest } from '../bench/latest.ts';
 import type { BenchAnswer, SurfaceMessage } from '../bench/protocol.ts';
 import type { SurfaceFrame } from '../bench/surface-frame.ts';
@@ -25,7 +31,7 @@ import { Player } from './player.ts';
 import { preferencesFrom } from './preferences.ts';
 import { type Problem, problemOf } from './problem.ts';
 import { Prover } from './prover.ts';
-import { editExercise, type SetupEdit, simulationOf } from './setup.ts';
+import { editExercise, pieceFor, type SetupEdit, simulationOf } from './setup.ts';
 import { chosenExercise, cutOf, exerciseOf, readyExercise, type State } from './state.ts';
 import { WatchedBench } from './watched-bench.ts';
 
@@ -65,7 +71,7 @@ export class Session {
   ) {
     state.preferences.value = preferencesFrom(ports.preferences.load());
     effect(() => ports.preferences.save(state.preferences.value));
-    state.exercise.value = chosenExercise(state.preferences.value);
+    state.exercise.value = pieceFor(chosenExercise(state.preferences.value), state.preferences.value);
     state.cutAt.value = cutOf(state.exercise.value);
     this.live = new LiveTrace(ports.clock, state);
     this.trace = this.live.log;
@@ -98,11 +104,17 @@ export class Session {
     this.coupons = new Coupons(ports, state);
     this.measurer = new Measurer(state, (request) => this.bench.ask(request));
     this.player = new Player(this, state);
-    this.desk = new Desk(ports, state, this.opener, this.comparer, {
+    this.desk = new Desk(ports, state, this.opener, this.comparer, this.keeper, {
       cutAt: (y_mm) => this.cutAt(y_mm),
       use: (exercise) => this.useMade(exercise),
     });
-    this.trainees = new Trainees(state, this.keeper, () => this.again());
+    // Another trainee has another piece of the same exercise.
+    this.trainees = new Trainees(
+      state,
+      this.keeper,
+      () => this.useExercise(state.exercise.value),
+      () => ports.scores.clear().catch(() => undefined),
+    );
     this.tool = new TorchTool({
       strike: (sample) => this.strike(sample),
       samples: (samples, until_ms) => this.bench.ask({ type: 'samples', samples, until_ms }),
@@ -145,7 +157,7 @@ export class Session {
   /** An exercise somebody made, from a file, an address or the desk: it lies on the bench and can be chosen again. */
   useMade(exercise: Exercise): void {
     const ready = exerciseNamed(exercise.name) !== undefined;
-    if (!ready) keepMade(this.state, exercise);
+    if (!ready) keepMade(this.state, withoutPiece(exercise));
     this.state.setPreference('exercise', exercise.name);
     this.useExercise(exercise);
   }
@@ -236,7 +248,8 @@ export class Session {
     this.ports.files.save(done.recording, nameOfFile(done, this.state.shelf.value, this.ports.clock));
   }
 
-  private useExercise(exercise: Exercise): void {
+  private useExercise(asked: Exercise): void {
+    const exercise = pieceFor(asked, this.state.preferences.value);
     if (exercise.joint.kind !== this.state.exercise.value.joint.kind) this.comparer.close();
     this.state.exercise.value = exercise;
     const { length_mm } = exercise.joint;

@@ -8,7 +8,7 @@ import {
   type TransferRegime,
   wireState,
 } from '../../../engine/index.ts';
-import { type Exercise, freeExercise, sizeAsked } from '../../../scoring/index.ts';
+import { dealPiece, type Exercise, freeExercise, sizeAsked, withoutPiece } from '../../../scoring/index.ts';
 
 export const CELL_MM = 0.75;
 
@@ -26,12 +26,13 @@ export function simulationOf(exercise: Exercise): SimulationOptions {
 }
 
 /**
- * The exercise after an edit. Where the exercise leaves the machine to the trainee, feed, volts, wire, gas and tip change nothing about
- * whose exercise it is; any other change makes it the user's own joint and settings.
+ * The exercise after an edit. Where the exercise leaves the machine to the trainee, or feed and volts within ranges, setting those changes
+ * nothing about whose exercise it is; any other change makes it the user's own joint and settings.
  */
 export function editExercise(exercise: Exercise, edit: SetupEdit): Exercise {
   const process = { ...exercise.process, ...edit.process };
-  if (exercise.settings === 'own process' && !edit.joint && !edit.hold && !edit.size_mm && !edit.travel_mmps)
+  const onlyMachine = !edit.joint && !edit.hold && !edit.size_mm && !edit.travel_mmps;
+  if (onlyMachine && (exercise.settings === 'own process' || withinRanges(exercise, edit.process ?? {})))
     return { ...exercise, process };
   const joint = { ...exercise.joint, ...edit.joint };
   const hold = { ...exercise.hold, ...edit.hold };
@@ -48,6 +49,26 @@ export function editExercise(exercise: Exercise, edit: SetupEdit): Exercise {
     },
   });
   return { ...made, hold };
+}
+
+/** Whether only settings are touched that the exercise leaves free, and within their ranges. */
+function withinRanges({ free }: Exercise, edit: Partial<ProcessOptions>): boolean {
+  return Object.entries(edit).every(([name, value]) => {
+    const band = name === 'feed_mpmin' || name === 'volts_V' ? free?.[name] : null;
+    return band ? Number(value) >= band.from && Number(value) <= band.to : false;
+  });
+}
+
+/** What is known of whoever welds, for an exercise that deals everybody a piece of their own. */
+export interface ForPiece {
+  plate: number | null;
+  startWord: string;
+}
+
+/** The exercise as the trainee at the bench has it: on their own piece where it deals one and word and plate are known. */
+export function pieceFor(exercise: Exercise, { plate, startWord }: ForPiece): Exercise {
+  if (exercise.vary === undefined) return exercise;
+  return plate === null || startWord.trim() === '' ? withoutPiece(exercise) : dealPiece(exercise, startWord, plate);
 }
 
 /** The leg asked for; a throat is the leg of a flat right-angled fillet divided by the square root of two. */

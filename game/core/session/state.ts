@@ -14,7 +14,7 @@ import {
   type Station,
 } from '../../../scoring/index.ts';
 import type { TorchState } from '../hand/torch-tool.ts';
-import { levelOf } from './level.ts';
+import { attemptsUsed, levelOf } from './level.ts';
 import { type Preferences, preferencesFrom } from './preferences.ts';
 import type { Problem, Refusal } from './problem.ts';
 import { metalBalance } from './setup.ts';
@@ -116,6 +116,8 @@ export function createState() {
 
   /** How much the exercise is helped along, after what was kept of it here. */
   const level = computed(() => levelOf(shelf.value, exercise.value, preferences.value.trainee));
+  /** Attempts used up and allowed; null where any number counts. */
+  const used = computed(() => attemptsUsed(shelf.value, exercise.value, preferences.value.trainee));
   const isTest = computed(() => level.value.kind === 'test');
   /** The guides in force: as the user has them; none in a test, none at a level without them unless the user asks for them. */
   const guides = computed(() => {
@@ -134,6 +136,7 @@ export function createState() {
     exercise,
     balance: computed(() => metalBalance(exercise.value)),
     level,
+    used,
     isTest,
     guides,
 

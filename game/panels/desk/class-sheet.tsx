@@ -11,7 +11,7 @@ import { FileButton } from './file-button.tsx';
 import { FirstThree } from './first-three.tsx';
 
 const w = words.desk.class;
-const KINDS: readonly ClassExport[] = ['html', 'csv', 'rows', 'jsonl'];
+const KINDS: readonly ClassExport[] = ['pdf', 'html', 'csv', 'rows', 'jsonl'];
 
 /** A class on one sheet, from the files it has saved. */
 export function ClassSheetPanel({ session, close }: { session: Session; close: () => void }) {
@@ -54,7 +54,9 @@ export function ClassSheetPanel({ session, close }: { session: Session; close: (
           <p class="headline">
             {headline(sheet)} {sheet.rows.length > 0 && commonSaid(sheet)}
           </p>
-          <p class="unit">{w.counted(view.counted)}</p>
+          <p class="unit">
+            {w.counted(view.counted)} {view.known > 0 && w.known(view.known)}
+          </p>
           <FirstThree session={session} view={view} sheet={sheet} close={close} />
           <ClassTable session={session} sheet={sheet} close={close} />
           <ClassLists sheet={sheet} passedOver={view.passedOver} />
@@ -97,7 +99,7 @@ function Exports({ session }: { session: Session }) {
       </button>
       <span class="unit">{w.save}</span>
       {KINDS.map((kind) => (
-        <button key={kind} type="button" onClick={() => session.desk.classRoom.save(kind)}>
+        <button key={kind} type="button" onClick={() => void session.desk.saveClass(kind)}>
           {w.kinds[kind]}
         </button>
       ))}

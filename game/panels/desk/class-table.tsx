@@ -1,3 +1,4 @@
+import { signal } from '@preact/signals';
 import { useState } from 'preact/hooks';
 import {
   type ClassSheet,
@@ -6,9 +7,11 @@ import {
   TABLE_HEAD,
   type TraineeRow,
   tableCells,
+  weeksOf,
 } from '../../../scoring/index.ts';
 import type { Session } from '../../core/session/session.ts';
 import { words } from '../../locale/index.ts';
+import { trimmed } from '../../locale/numbers.ts';
 import { finished } from '../../page.ts';
 import { VerdictMark } from '../verdict-mark.tsx';
 import { fileSaid, nameSaid } from './names.ts';
@@ -104,6 +107,7 @@ export function ClassTable({ session, sheet, close }: Props) {
         </table>
       </div>
       {shown.length === 0 && <p>{w.noMatch}</p>}
+      <Picked session={session} close={close} />
     </section>
   );
 }
@@ -123,9 +127,16 @@ function Attempts({
   return (
     <>
       <TrendLine row={row} />
+      <Weeks row={row} />
       <ul aria-label={w.attemptsOf(nameSaid(sheet, row.trainee))}>
         {row.attempts.map((entry) => (
           <li key={entry.file}>
+            <input
+              type="checkbox"
+              aria-label={w.pick(fileSaid(entry.file))}
+              checked={picked.value.includes(entry.file)}
+              onChange={(event) => pick(entry.file, event.currentTarget.checked)}
+            />
             <span class="file">
               <bdi>{fileSaid(entry.file)}</bdi>
             </span>
@@ -157,6 +168,63 @@ function Attempts({
         ))}
       </ul>
     </>
+  );
+}
+
+/** Attempts picked to be seen side by side, at most two: of anybody, at anything. */
+const picked = signal<readonly string[]>([]);
+
+function pick(file: string, on: boolean): void {
+  const others = picked.value.filter((name) => name !== file);
+  picked.value = on ? [...others, file].slice(-2) : others;
+}
+
+function Picked({ session, close }: { session: Session; close: () => void }) {
+  const [first, second] = picked.value;
+  if (first === undefined) return null;
+  return (
+    <p class="picked" role="status">
+      {w.picked(picked.value.length)}{' '}
+      {second !== undefined && (
+        <button
+          type="button"
+          class="strong"
+          onClick={() => {
+            picked.value = [];
+            void session.desk.openBoth(first, second);
+            close();
+          }}
+        >
+          {w.both}
+        </button>
+      )}{' '}
+      <button
+        type="button"
+        class="link"
+        onClick={() => {
+          picked.value = [];
+        }}
+      >
+        {w.unpick}
+      </button>
+    </p>
+  );
+}
+
+/** How a row changed over the weeks, where it has more than one. */
+function Weeks({ row }: { row: TraineeRow }) {
+  const weeks = weeksOf(row);
+  if (weeks.length < 2) return null;
+  return (
+    <p class="unit">
+      {w.weeks}:{' '}
+      {weeks
+        .map(({ monday, median, within, attempts }) =>
+          w.week(monday, median === null ? '–' : trimmed(median, 1), within, attempts),
+        )
+        .join('; ')}
+      .
+    </p>
   );
 }
 

@@ -68,13 +68,25 @@ function Control({ field, value, set, about }: { field: Field; value: unknown; s
     case 'text':
     case 'name':
       return <input {...about} value={String(value)} onInput={(event) => set(event.currentTarget.value)} />;
+    case 'band or none':
+      return <Band value={value} set={set} about={about} label={w.fields[field.path]} />;
     default:
-      return <Numbers field={field} value={value} set={set} about={about} />;
+      return <Numbers kind={field.kind} value={value} set={set} about={about} />;
   }
 }
 
 /** Numbers as typed: the letters stay as they are while they are typed, "5." and all. */
-function Numbers({ field, value, set, about }: { field: Field; value: unknown; set: Props['set']; about: About }) {
+export function Numbers({
+  kind,
+  value,
+  set,
+  about,
+}: {
+  kind: Field['kind'];
+  value: unknown;
+  set: Props['set'];
+  about: Partial<About> & { 'aria-label'?: string };
+}) {
   const [typed, setTyped] = useState<string | null>(null);
   return (
     <input
@@ -84,15 +96,36 @@ function Numbers({ field, value, set, about }: { field: Field; value: unknown; s
       value={typed ?? written(value)}
       onInput={(event) => {
         setTyped(event.currentTarget.value);
-        set(read(event.currentTarget.value, field.kind));
+        set(read(event.currentTarget.value, kind));
       }}
       onBlur={() => setTyped(null)}
     />
   );
 }
 
+/** From and to; both empty: nothing. */
+function Band({ value, set, about, label }: { value: unknown; set: Props['set']; about: About; label: string }) {
+  const band = (value ?? { from: null, to: null }) as { from: Typed; to: Typed };
+  const end = (name: 'from' | 'to', typed: Typed): void => {
+    const next = { ...band, [name]: typed };
+    set(next.from === null && next.to === null ? null : next);
+  };
+  return (
+    <span class="band">
+      <Numbers kind="number or none" value={band.from} set={(typed) => end('from', typed)} about={about} />
+      {w.to}
+      <Numbers
+        kind="number or none"
+        value={band.to}
+        set={(typed) => end('to', typed)}
+        about={{ 'aria-invalid': about['aria-invalid'], 'aria-label': `${label}, ${w.to}` }}
+      />
+    </span>
+  );
+}
+
 function written(value: unknown): string {
-  if (value === null) return '';
+  if (value === null || value === undefined) return '';
   if (Array.isArray(value)) return value.map(written).join(' ');
   return typeof value === 'number' ? trimmed(value, 3) : String(value);
 }

@@ -1,12 +1,17 @@
 import { useState } from 'preact/hooks';
+import type { ExercisePrint } from '../../core/desk/desk.ts';
 import type { Session } from '../../core/session/session.ts';
 import { words } from '../../locale/index.ts';
 import { exercise, preferences } from '../../page.ts';
 import { EditorField } from './editor-field.tsx';
-import { beginnings, groups, valueAt } from './fields.ts';
+import { beginnings, groups, isAsked, valueAt } from './fields.ts';
+import { LimitsEditor } from './limits-editor.tsx';
 import { ProofPanel } from './proof.tsx';
+import { RangePanel } from './range-panel.tsx';
 
 const w = words.desk.editor;
+
+const PRINTS: readonly ExercisePrint[] = ['sheet', 'macros', 'booth'];
 
 /** Making an exercise: fields checked as they are typed, then proved, saved, handed on and printed. */
 export function EditorPanel({ session, close }: { session: Session; close: () => void }) {
@@ -40,21 +45,25 @@ export function EditorPanel({ session, close }: { session: Session; close: () =>
       {groups.map((group) => (
         <fieldset key={group.name}>
           <legend>{w.groups[group.name]}</legend>
-          {group.fields.map((field) => (
-            <EditorField
-              key={field.path}
-              field={field}
-              value={valueAt(draft, field.path)}
-              wrong={problems
-                .filter((p) => belongs(p.path, field.path))
-                .map((p) => w.wrong(p.found, p.allowed))
-                .join('; ')}
-              set={(value) => editor.set(field.path, value)}
-            />
-          ))}
+          {group.fields
+            .filter((field) => isAsked(field, draft))
+            .map((field) => (
+              <EditorField
+                key={field.path}
+                field={field}
+                value={valueAt(draft, field.path)}
+                wrong={problems
+                  .filter((p) => belongs(p.path, field.path))
+                  .map((p) => w.wrong(p.found, p.allowed))
+                  .join('; ')}
+                set={(value) => editor.set(field.path, value)}
+              />
+            ))}
           {group.name === 'guides' && test && <p class="unit">{w.test}</p>}
+          {group.name === 'piece' && <p class="unit long">{w.pieceTeach}</p>}
         </fieldset>
       ))}
+      <LimitsEditor session={session} />
       <div class="bar">
         <p role="status" class={problems.length === 0 ? '' : 'wrong'}>
           {w.count(problems.length)}
@@ -62,6 +71,7 @@ export function EditorPanel({ session, close }: { session: Session; close: () =>
         <Actions session={session} close={close} ready={problems.length === 0} />
       </div>
       <ProofPanel session={session} />
+      <RangePanel session={session} />
     </form>
   );
 }
@@ -69,7 +79,11 @@ export function EditorPanel({ session, close }: { session: Session; close: () =>
 /** A problem of a list or of a group stands at its field: cuts_mm[1] at cuts_mm, judged at judged.from_mm. */
 function belongs(problem: string, field: string): boolean {
   const path = problem.replace(/\[\d+\]$/, '');
-  return path === field || field === `${path}.from_mm`;
+  return (
+    path === field ||
+    field === `${path}.from_mm` ||
+    (path === 'free' ? field === 'free.feed_mpmin' : path.startsWith(`${field}.`))
+  );
 }
 
 function Actions({ session, close, ready }: { session: Session; close: () => void; ready: boolean }) {
@@ -80,6 +94,9 @@ function Actions({ session, close, ready }: { session: Session; close: () => voi
       <p class="buttons">
         <button type="button" class="strong" disabled={!ready} onClick={() => void editor.prove()}>
           {w.prove}
+        </button>
+        <button type="button" disabled={!ready} onClick={() => void editor.drawMap()}>
+          {w.map.draw}
         </button>
         <button
           type="button"
@@ -97,9 +114,12 @@ function Actions({ session, close, ready }: { session: Session; close: () => voi
         <button type="button" disabled={!ready} onClick={() => void editor.link().then(setLink)}>
           {w.link}
         </button>
-        <button type="button" disabled={!ready} onClick={() => session.desk.printExercise()}>
-          {w.print}
-        </button>
+        <span class="unit">{w.print.what}</span>
+        {PRINTS.map((what) => (
+          <button key={what} type="button" disabled={!ready} onClick={() => session.desk.printOf(what)}>
+            {w.print[what]}
+          </button>
+        ))}
       </p>
       {link === null && <p>{w.linkLong}</p>}
       {link && (

@@ -1,4 +1,4 @@
-import { type Exercise, exercises, profiles } from '../../../scoring/index.ts';
+import { type Exercise, exercises } from '../../../scoring/index.ts';
 import { words } from '../../locale/index.ts';
 
 const w = words.desk.editor;
@@ -10,6 +10,8 @@ export type Field =
   | { path: FieldPath; kind: 'text' | 'long' | 'name' | 'number' | 'numbers' | 'flag' }
   /** A number that may be left out. */
   | { path: FieldPath; kind: 'number or none' }
+  /** From and to, both of which may be left out. */
+  | { path: FieldPath; kind: 'band or none' }
   | { path: FieldPath; kind: 'choice'; of: readonly (readonly [value: string | number, said: string])[] };
 
 const said = (...values: string[]) => values.map((value) => [value, w.choices[value] ?? value] as const);
@@ -55,13 +57,15 @@ export const groups: readonly { name: keyof typeof w.groups; fields: readonly Fi
   {
     name: 'machine',
     fields: [
-      { path: 'settings', kind: 'choice', of: said('fixed', 'own process') },
+      { path: 'settings', kind: 'choice', of: said('fixed', 'within ranges', 'own process') },
       { path: 'process.wire_mm', kind: 'choice', of: [0.8, 0.9, 1, 1.2].map((mm) => [mm, mm.toFixed(1)] as const) },
       number('process.feed_mpmin'),
       number('process.volts_V'),
       { path: 'process.gas', kind: 'choice', of: GASES },
       number('process.tip_mm'),
       number('process.nozzle_mm'),
+      { path: 'free.feed_mpmin', kind: 'band or none' },
+      { path: 'free.volts_V', kind: 'band or none' },
     ],
   },
   {
@@ -87,7 +91,15 @@ export const groups: readonly { name: keyof typeof w.groups; fields: readonly Fi
       number('judged.from_mm'),
       number('judged.to_mm'),
       { path: 'cuts_mm', kind: 'numbers' },
-      { path: 'profile', kind: 'choice', of: profiles.map((p) => [p.name, `${p.title} (${p.edition})`] as const) },
+      { path: 'attempts', kind: 'number or none' },
+    ],
+  },
+  {
+    name: 'piece',
+    fields: [
+      { path: 'vary.gap_mm', kind: 'band or none' },
+      { path: 'vary.startTemp_C', kind: 'band or none' },
+      { path: 'vary.cuts_mm', kind: 'number or none' },
     ],
   },
   { name: 'guides', fields: [flag('aids.pacer'), flag('aids.beat'), flag('aids.toeMarks'), flag('aids.handRig')] },
@@ -98,7 +110,12 @@ export function beginnings(made: readonly Exercise[]): readonly Exercise[] {
   return [...exercises, ...made];
 }
 
+/** Whether a field has anything to say in this draft: ranges only where settings are free within them. */
+export function isAsked(field: Field, draft: Exercise): boolean {
+  return !field.path.startsWith('free.') || draft.settings === 'within ranges';
+}
+
 /** What stands in a field of a draft. */
 export function valueAt(draft: Exercise, path: FieldPath): unknown {
-  return path.split('.').reduce<unknown>((at, key) => (at as Record<string, unknown>)[key], draft);
+  return path.split('.').reduce<unknown>((at, key) => (at as Record<string, unknown> | undefined)?.[key], draft);
 }

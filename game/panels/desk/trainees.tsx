@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { MOST_PLATES, platesOf } from '../../../scoring/index.ts';
 import type { Session } from '../../core/session/session.ts';
 import { words } from '../../locale/index.ts';
 import { preferences, setPreference, shelf } from '../../page.ts';
@@ -8,13 +9,22 @@ const w = words.desk.trainees;
 
 /** Who welds at this bench, who comes next, and how to forget them. */
 export function TraineesPanel({ session, close }: { session: Session; close: () => void }) {
-  const { trainee, bench, roster } = preferences.value;
+  const { trainee, bench, plate, startWord, roster } = preferences.value;
   return (
     <>
       <section>
         <h3>{w.next}</h3>
-        <p role="status">{trainee === null ? w.nobody : w.now(trainee, bench)}</p>
+        <p role="status">{trainee === null ? w.nobody : w.now(trainee, bench, plate)}</p>
         <p class="unit">{w.teach}</p>
+        <label class="word">
+          {w.word}{' '}
+          <input
+            value={startWord}
+            maxLength={60}
+            onChange={(event) => session.trainees.word(event.currentTarget.value)}
+          />{' '}
+          <span class="unit">{w.wordTeach}</span>
+        </label>
         <NextForm key={`${trainee}`} session={session} bench={bench} close={close} />
         {roster.length > 0 && <RosterList session={session} close={close} />}
       </section>
@@ -27,12 +37,13 @@ export function TraineesPanel({ session, close }: { session: Session; close: () 
 function NextForm({ session, bench, close }: { session: Session; bench: string; close: () => void }) {
   const [name, setName] = useState('');
   const [at, setAt] = useState(bench);
+  const [plate, setPlate] = useState('');
   return (
     <form
       class="next-trainee"
       onSubmit={(event) => {
         event.preventDefault();
-        if (session.trainees.next(name, at)) close();
+        if (session.trainees.next(name, at, plate === '' ? null : Number(plate))) close();
       }}
     >
       <label>
@@ -42,6 +53,17 @@ function NextForm({ session, bench, close }: { session: Session; bench: string; 
       <label>
         {w.bench}
         <input class="short" value={at} maxLength={60} onInput={(event) => setAt(event.currentTarget.value)} />
+      </label>
+      <label>
+        {w.plate}
+        <input
+          class="short"
+          type="number"
+          min={1}
+          max={MOST_PLATES}
+          value={plate}
+          onInput={(event) => setPlate(event.currentTarget.value)}
+        />
       </label>
       <button type="submit" class="strong" disabled={name.trim() === ''}>
         {w.start}
@@ -53,6 +75,7 @@ function NextForm({ session, bench, close }: { session: Session; bench: string; 
 function RosterList({ session, close }: { session: Session; close: () => void }) {
   const { trainee, bench, roster } = preferences.value;
   const following = session.trainees.following();
+  const plates = new Map(platesOf(roster).map((p) => [p.name, p.plate]));
   const choose = (person: (typeof roster)[number]): void => {
     if (session.trainees.next(person.name, person.bench ?? bench)) close();
   };
@@ -74,6 +97,7 @@ function RosterList({ session, close }: { session: Session; close: () => void })
               onClick={() => choose(person)}
             >
               <bdi>{w.who(person.name, person.bench ?? '')}</bdi>
+              {plates.has(person.name) && <span class="unit"> {w.plateOf(plates.get(person.name) ?? 0)}</span>}
             </button>
           </li>
         ))}

@@ -6,9 +6,10 @@ import {
   type MarkedReadings,
   type PictureSpot,
   type Station,
-  scaleOf,
+  scalesOf,
 } from '../../../scoring/index.ts';
 import type { StoredCoupon } from '../../core/session/shelf.ts';
+import type { Cut } from '../../core/session/state.ts';
 import { words } from '../../locale/index.ts';
 import { oneDecimal, trimmed } from '../../locale/numbers.ts';
 import { real } from '../../locale/real.ts';
@@ -27,12 +28,15 @@ export function CouponBeside({ kept, open }: { kept: StoredCoupon; open: () => v
   const address = useAddress(picture);
   const readings = useMemo(() => couponReport(coupon).readings, [coupon]);
   const model = cut.value;
+  const [overlaid, setOverlaid] = useState(true);
   if (!model) return null;
   const size = cutShown.value / model.scale;
   const { width_px, height_px } = model.frame;
   const turn = turnOf(kept, model.frame);
   // Scale and directions have done their work once the picture lies on the cut.
-  const steps = couponSteps(coupon.joint.kind).filter((step) => step.id !== 'scale' && !step.id.startsWith('plate'));
+  const steps = couponSteps(coupon.joint.kind).filter(
+    (step) => step.id !== 'scale' && step.id !== 'across' && !step.id.startsWith('plate'),
+  );
   return (
     <>
       <figure class="couponcut">
@@ -47,10 +51,15 @@ export function CouponBeside({ kept, open }: { kept: StoredCoupon; open: () => v
             {address && <image href={address} width={coupon.picture.width_px} height={coupon.picture.height_px} />}
             <MarkShapes steps={steps} marks={marksFrom(coupon)} chosen={null} unit={MARK_SIZE / turn.scale / size} />
           </g>
+          {overlaid && <path class="modelface" d={faceOf(model)} />}
         </svg>
         <figcaption>
           {w.beside(oneDecimal(coupon.y_mm))}
           {!picture && `, ${w.noPicture}`}{' '}
+          <label>
+            <input type="checkbox" checked={overlaid} onChange={(event) => setOverlaid(event.currentTarget.checked)} />
+            {w.overlay}
+          </label>{' '}
           <button type="button" class="link" onClick={open}>
             {w.open}
           </button>
@@ -59,6 +68,17 @@ export function CouponBeside({ kept, open }: { kept: StoredCoupon; open: () => v
       {model.station && <Both model={model.station} coupon={readings} kind={coupon.joint.kind} />}
     </>
   );
+}
+
+/** The model's surface on the picture: root on root, to the same scale. */
+function faceOf({ surface_mm, frame }: Cut): string {
+  const spots: string[] = [];
+  for (let i = 0; i + 1 < surface_mm.length; i += 2) {
+    const x = frame.root.x + frame.scale * surface_mm[i];
+    const y = frame.root.y - frame.scale * surface_mm[i + 1];
+    spots.push(`${x.toFixed(1)} ${y.toFixed(1)}`);
+  }
+  return `M${spots.join('L')}`;
 }
 
 function useAddress(picture: Blob | null): string | null {
@@ -77,8 +97,8 @@ function useAddress(picture: Blob | null): string | null {
 
 /** From the picture's pixels to the drawing's: what turns, sizes and shifts it so that root and plates lie on those of the cut. */
 function turnOf({ coupon }: StoredCoupon, frame: CutFrame): { matrix: number[]; scale: number } {
-  const scale = scaleOf(coupon.scale.from, coupon.scale.to, coupon.scale.length_mm);
-  const { root, alongA: p, alongB: q } = jointFrame(coupon.marks, scale);
+  const scales = scalesOf(coupon);
+  const { root, alongA: p, alongB: q } = jointFrame(coupon.marks, scales);
   const det = p.x * q.y - p.y * q.x;
   const to = (x: number, y: number): PictureSpot => ({
     x: (frame.scale * (x * q.y - y * q.x)) / det,
@@ -87,7 +107,7 @@ function turnOf({ coupon }: StoredCoupon, frame: CutFrame): { matrix: number[]; 
   const [i, j, o] = [to(1, 0), to(0, 1), to(root.x, root.y)];
   return {
     matrix: [i.x, i.y, j.x, j.y, frame.root.x - o.x, frame.root.y - o.y],
-    scale: frame.scale * scale.mmPerPx,
+    scale: frame.scale * scales.alongA.mmPerPx,
   };
 }
 

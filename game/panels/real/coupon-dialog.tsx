@@ -26,6 +26,7 @@ export function CouponDialog(props: { session: Session; kept: StoredCoupon | nul
   const [about, setAbout] = useState(() => ({
     joint: own?.joint ?? exercise.peek().joint,
     asked: own?.asked ?? exercise.peek().asked,
+    ...limitsOf(own ?? exercise.peek()),
   }));
   const { kind } = about.joint;
   const steps = useMemo(() => couponSteps(kind), [kind]);
@@ -35,6 +36,9 @@ export function CouponDialog(props: { session: Session; kept: StoredCoupon | nul
   const [length, setLength] = useState<number | null>(own?.scale.length_mm ?? null);
   const [height, setHeight] = useState(own?.y_mm ?? cutAt.peek());
   const [profile, setProfile] = useState(own?.profile ?? exercise.peek().profile);
+  const [across, setAcross] = useState<number | null>(own?.across?.length_mm ?? null);
+  const [reader, setReader] = useState(own?.reader ?? '');
+  const [broken, setBroken] = useState<Broken>(own?.broken ?? NOT_BROKEN);
   const [problem, setProblem] = useState<string | null>(null);
   const [done, setDone] = useState(false);
   const chooser = useRef<HTMLInputElement>(null);
@@ -45,7 +49,10 @@ export function CouponDialog(props: { session: Session; kept: StoredCoupon | nul
     setSize({ name: opened.name.slice(0, 200), width_px: opened.width_px, height_px: opened.height_px });
   };
   const take = (coupon: Coupon): void => {
-    setAbout({ joint: coupon.joint, asked: coupon.asked });
+    setAbout({ joint: coupon.joint, asked: coupon.asked, ...limitsOf(coupon) });
+    setAcross(coupon.across?.length_mm ?? null);
+    setReader(coupon.reader ?? '');
+    setBroken(coupon.broken ?? NOT_BROKEN);
     setSize(coupon.picture);
     setLength(coupon.scale.length_mm);
     setHeight(coupon.y_mm);
@@ -90,6 +97,9 @@ export function CouponDialog(props: { session: Session; kept: StoredCoupon | nul
           profile,
           attempt: own ? own.attempt : (attempt?.hash ?? null),
           exercise: about,
+          across_mm: across,
+          reader,
+          broken: brokenOf(broken),
         })
       : null;
   const still = [...left.map((step) => step.name), ...(length === null ? [w.length] : [])].map((name) =>
@@ -150,6 +160,7 @@ export function CouponDialog(props: { session: Session; kept: StoredCoupon | nul
                 <label class="entry">
                   {w.profile}
                   <select value={profile} onChange={(event) => setProfile(event.currentTarget.value)}>
+                    {about.limits && <option value={about.limits.name}>{about.limits.title}</option>}
                     {profiles.map((p) => (
                       <option key={p.name} value={p.name}>
                         {p.title}
@@ -157,6 +168,40 @@ export function CouponDialog(props: { session: Session; kept: StoredCoupon | nul
                     ))}
                   </select>
                 </label>
+                {(set.marks.across?.length ?? 0) > 1 && (
+                  <Entry label={w.across} value={across} most={1000} set={setAcross} />
+                )}
+                <label class="entry">
+                  {w.reader}
+                  <input
+                    value={reader}
+                    maxLength={20}
+                    size={6}
+                    onInput={(event) => setReader(event.currentTarget.value)}
+                  />
+                </label>
+                <Entry
+                  label={w.broken}
+                  value={broken.tiedIn_mm}
+                  most={2000}
+                  set={(tiedIn_mm) => setBroken({ ...broken, tiedIn_mm })}
+                />
+                <Entry
+                  label={w.brokenOf}
+                  value={broken.of_mm}
+                  most={2000}
+                  set={(of_mm) => setBroken({ ...broken, of_mm })}
+                />
+                {broken.of_mm !== null && (
+                  <label class="entry">
+                    {w.brokenWhere}
+                    <input
+                      value={broken.where}
+                      maxLength={200}
+                      onInput={(event) => setBroken({ ...broken, where: event.currentTarget.value })}
+                    />
+                  </label>
+                )}
                 <p class="unit">{w.asked(trimmed(about.asked.size_mm, 1), about.asked.kind)}</p>
               </div>
               {still.length > 0 && <p class="unit">{real.board.still(still.join('; '))}</p>}
@@ -196,6 +241,25 @@ export function CouponDialog(props: { session: Session; kept: StoredCoupon | nul
       </div>
     </Dialog>
   );
+}
+
+/** The result of breaking the rest, as far as it has been typed. */
+interface Broken {
+  tiedIn_mm: number | null;
+  of_mm: number | null;
+  where: string;
+}
+
+const NOT_BROKEN: Broken = { tiedIn_mm: null, of_mm: null, where: '' };
+
+function brokenOf({ tiedIn_mm, of_mm, where }: Broken): NonNullable<Coupon['broken']> | null {
+  if (tiedIn_mm === null || of_mm === null || of_mm <= 0) return null;
+  return { tiedIn_mm: Math.min(tiedIn_mm, of_mm), of_mm, where };
+}
+
+/** Limits of a school's own that go with the coupon; nothing where it is judged by a ready profile. */
+function limitsOf({ limits }: Pick<Coupon, 'limits'>): Pick<Coupon, 'limits'> {
+  return limits === undefined ? {} : { limits };
 }
 
 function reported(coupon: Coupon | null): { found: CouponReport | null; refused: string | null } {

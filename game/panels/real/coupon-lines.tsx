@@ -45,6 +45,16 @@ export function CouponLines({ report, coupon }: { report: CouponReport; coupon: 
       <p class="unit">
         {words.findings.notMeasured}: {report.notMeasured.map((gap) => `${gap.what} (${gap.why})`).join('; ')}.
       </p>
+      {report.offSquare_deg !== null && <p class="unit">{real.coupon.offSquare(trimmed(report.offSquare_deg, 1))}</p>}
+      {coupon.broken && (
+        <p class="unit">
+          {real.coupon.brokenSaid(
+            trimmed(coupon.broken.tiedIn_mm, 1),
+            trimmed(coupon.broken.of_mm, 1),
+            coupon.broken.where,
+          )}
+        </p>
+      )}
       <p class="unit">{real.coupon.byHand}</p>
     </div>
   );

@@ -11,7 +11,11 @@ export interface CouponEntry {
   profile: string;
   /** Check number of the attempt on the bench. */
   attempt: string | null;
-  exercise: Pick<Exercise, 'joint' | 'asked'>;
+  exercise: Pick<Exercise, 'joint' | 'asked' | 'limits'>;
+  /** Length the other way, mm; null: not set. */
+  across_mm: number | null;
+  reader: string;
+  broken: NonNullable<Coupon['broken']> | null;
 }
 
 /** The coupon as a file has it. Every mark that has to be there must be set. */
@@ -19,6 +23,8 @@ export function couponFrom(marks: MarkSet, entry: CouponEntry): Coupon {
   const all = (id: string): PictureSpot[] => pointsOf(marks, id).map(({ x, y }) => ({ x, y }));
   const first = (id: string): PictureSpot => all(id)[0];
   const [from, to] = all('scale');
+  const [acrossFrom, acrossTo] = all('across');
+  const { limits } = entry.exercise;
   return {
     format: 'toehold-coupon',
     version: 1,
@@ -29,6 +35,12 @@ export function couponFrom(marks: MarkSet, entry: CouponEntry): Coupon {
     asked: entry.exercise.asked,
     profile: entry.profile,
     scale: { from, to, length_mm: entry.length_mm },
+    ...(acrossTo === undefined || entry.across_mm === null
+      ? {}
+      : { across: { from: acrossFrom, to: acrossTo, length_mm: entry.across_mm } }),
+    ...(limits === undefined || limits.name !== entry.profile ? {} : { limits }),
+    ...(entry.reader.trim() === '' ? {} : { reader: entry.reader.trim() }),
+    ...(entry.broken === null ? {} : { broken: entry.broken }),
     marks: {
       root: first('root'),
       plateA: first('plateA'),
@@ -44,10 +56,11 @@ export function couponFrom(marks: MarkSet, entry: CouponEntry): Coupon {
   };
 }
 
-export function marksFrom({ marks, scale }: Coupon): MarkSet {
+export function marksFrom({ marks, scale, across }: Coupon): MarkSet {
   const maybe = (spot: PictureSpot | null): PictureSpot[] => (spot ? [spot] : []);
   return {
     scale: [scale.from, scale.to],
+    across: across === undefined ? [] : [across.from, across.to],
     root: [marks.root],
     plateB: [marks.plateB],
     plateA: [marks.plateA],

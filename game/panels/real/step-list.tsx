@@ -24,7 +24,7 @@ export function StepList({ steps, marks, active, choose, change }: Props) {
             <span class="unit">
               {count > 0
                 ? real.board.set(count)
-                : step.least === 0 && step.id.startsWith('undercut')
+                : step.least === 0 && (step.id.startsWith('undercut') || step.id === 'across')
                   ? real.board.optional
                   : ''}
             </span>

@@ -28,6 +28,7 @@ export function couponSteps(kind: Kind): Step[] {
     { id: 'plateB', ...s.plate(kind, 'B'), ...one, shape: 'ring' },
     { id: 'plateA', ...s.plate(kind, 'A'), ...one, shape: 'ring' },
     ...rest.map((step) => (step.id.startsWith('fusion') ? { ...step, least: 0 } : step)),
+    { id: 'across', ...s.across, points: 2, least: 0, shape: 'cross', joined: true },
     { id: 'undercutB', ...s.undercut(kind, 'B'), ...one, least: 0, shape: 'dot' },
     { id: 'undercutA', ...s.undercut(kind, 'A'), ...one, least: 0, shape: 'dot' },
   ];

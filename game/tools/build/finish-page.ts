@@ -2,7 +2,7 @@
 import { readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Plugin } from 'vite';
-import { type Listed, listedIn, noticesText } from './notices.ts';
+import { insideOf, type Listed, listedIn, noticesText } from './notices.ts';
 import { withPolicy } from './policy.ts';
 
 export interface Page {
@@ -30,6 +30,7 @@ export function finishPage({ root, single, inWorker }: Page): Plugin {
       const modules = join(root, 'node_modules');
       const onlyInWorker = [...inWorker].filter((name) => listed.every((entry) => entry.name !== name));
       const all = [...listed, ...onlyInWorker.map((name) => listedIn(modules, name))];
+      all.push(...insideOf(all, modules));
       all.sort((a, b) => (a.name < b.name ? -1 : 1));
       const notices = noticesText(readFileSync(join(root, 'LICENSE'), 'utf8'), all, modules);
       const page = join(out, 'index.html');

@@ -42,7 +42,52 @@ export function listedIn(modules: string, name: string): Listed {
   const folder = join(modules, name);
   const { version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
   const file = readdirSync(folder).find((inside) => /^(licen[cs]e|copying)/i.test(inside));
-  return { name, version, identifier: license, ...(file ? { text: readFileSync(join(folder, file), 'utf8') } : {}) };
+  const text = file === undefined ? undefined : readFileSync(join(folder, file), 'utf8');
+  // A package that names none is under what its licence file opens with.
+  const opens = /^(The )?MIT License\b/i.test(text?.trim() ?? '') ? 'MIT' : undefined;
+  const identifier = typeof license === 'string' ? license : opens;
+  return {
+    name,
+    version,
+    ...(identifier === undefined ? {} : { identifier }),
+    ...(text === undefined ? {} : { text }),
+  };
+}
+
+/** Packages that come for the browser as one built file, with what they stand on inside: Vite sees only themselves. */
+const BUILT = ['pdfmake'] as const;
+/**
+ * The typeface of the papers, which pdfmake brings without words of its own: version, copyright and licence as the font's own name table gives
+ * them. The licence's words are those of the page's other typeface, which is under the same.
+ */
+const FONT = {
+  name: 'roboto',
+  version: '3.014',
+  identifier: 'OFL-1.1',
+  copyright: 'Copyright 2011 The Roboto Project Authors (https://github.com/googlefonts/roboto-classic)',
+  wordsOf: '@fontsource/barlow',
+  wordsFrom: 'This Font Software is licensed under the SIL Open Font License',
+} as const;
+
+/** What stands inside packages that come built, themselves not counted; nothing where the page contains none of them. */
+export function insideOf(listed: readonly Listed[], modules: string): Listed[] {
+  const built = BUILT.filter((name) => listed.some((entry) => entry.name === name));
+  if (built.length === 0) return [];
+  const found = new Map<string, Listed>();
+  const waiting: string[] = [...built];
+  for (let name = waiting.pop(); name !== undefined; name = waiting.pop()) {
+    if (found.has(name)) continue;
+    found.set(name, listedIn(modules, name));
+    const { dependencies } = JSON.parse(readFileSync(join(modules, name, 'package.json'), 'utf8'));
+    waiting.push(...Object.keys(dependencies ?? {}));
+  }
+  const { name, version, identifier, copyright, wordsOf, wordsFrom } = FONT;
+  const words = listedIn(modules, wordsOf).text ?? '';
+  const at = words.indexOf(wordsFrom);
+  if (at < 0) throw new Error(`${wordsOf}: the words of ${identifier} are not where they were`);
+  const font: Listed = { name, version, identifier, text: `${copyright}\n\n${words.slice(at)}` };
+  const inside = [...found.values(), font];
+  return inside.filter((one) => listed.every((entry) => entry.name !== one.name));
 }
 
 /** The notices as one text: our own licence, then every package with name, version, licence and its words. @throws for a package without */

@@ -1,11 +1,13 @@
 import { Command } from 'commander';
-import { exerciseDigest } from '../../class/scored.ts';
+import type { KnownPieces } from '../../class/pieces.ts';
+import { readRoster } from '../../class/roster.ts';
 import { type ClassSheet, classSheet } from '../../class/sheet.ts';
 import { sheetCsv } from '../../class/sheet-csv.ts';
 import { sheetLines } from '../../class/sheet-text.ts';
+import { exerciseDigest } from '../../exercises/digest.ts';
 import { classHtml } from '../../papers/class-html.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';
-import { writeText } from '../files.ts';
+import { readText, writeText } from '../files.ts';
 import { classPaper, classPdf } from '../papers.ts';
 import { exerciseFor } from './options.ts';
 import { folderOptions } from './score.ts';
@@ -23,10 +25,11 @@ Examples:
     $ toehold sheet monday/ --out monday.html
     $ toehold sheet monday/ --out monday.pdf
     $ toehold sheet monday/ --out monday.csv
+    $ toehold sheet monday/ --count our-bracket.json --roster class.csv --start-word heron
 
 Exit code 0: done. 2: a file could not be read; it is named on the sheet, which is written all the same.`;
 
-type SheetFlags = FolderFlags & { out?: string; count?: string[] };
+type SheetFlags = FolderFlags & { out?: string; count?: string[]; roster?: string; startWord?: string };
 
 /** @param finish called with the exit code */
 export function sheetCommand(screen: Screen, finish: (code: number) => void): Command {
@@ -39,11 +42,17 @@ export function sheetCommand(screen: Screen, finish: (code: number) => void): Co
       '--count <exercise...>',
       'count attempts at these exercises only (names, or files); left out: the ready ones. Others are listed as practice',
     )
+    .option(
+      '--roster <file>',
+      'who is in the class, with the numbers of their plates (names, or a table with name, bench, plate)',
+    )
+    .option('--start-word <word>', 'start word on the board, where an exercise deals everybody a piece of their own')
     .addHelpText('after', HELP)
     .action(async (folder: string, flags: SheetFlags) => {
       const make = makerFor(flags.out);
+      const known = knownBy(flags);
       const scores = await scoresOf(folder, flags, screen);
-      const sheet = classSheet(scores, countedBy(flags));
+      const sheet = classSheet(scores, countedBy(flags), known);
       if (make === null || flags.out === undefined) screen.say(...sheetLines(sheet));
       else {
         writeText(flags.out, await make(sheet, folder));
@@ -58,6 +67,13 @@ function countedBy({ count, exercise }: SheetFlags): ReadonlySet<string> | undef
   const names = count ?? (exercise === undefined ? [] : [exercise]);
   if (names.length === 0) return undefined;
   return new Set(names.map((name) => exerciseDigest(exerciseFor(name, 'sheet'))!));
+}
+
+function knownBy({ roster, startWord }: SheetFlags): KnownPieces {
+  return {
+    ...(roster === undefined ? {} : { roster: readRoster(readText(roster), roster) }),
+    ...(startWord === undefined ? {} : { word: startWord }),
+  };
 }
 
 type Maker = (sheet: ClassSheet, folder: string) => string | Promise<Uint8Array>;

@@ -16,18 +16,21 @@ import {
 } from '../../../engine/index.ts';
 import { person } from '../../class/roster.ts';
 import { freeExercise } from '../../exercises/free.ts';
-import { exerciseNamed, exercises } from '../../exercises/ready.ts';
+import { dealPiece, MOST_PLATES } from '../../exercises/piece.ts';
+import { exercises } from '../../exercises/ready.ts';
 import { profileNamed, profiles } from '../../profiles/ready.ts';
 import { type Exercise, sizeAsked } from '../../schema/exercise.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';
 import { said } from '../../words/names.ts';
 import { dayOf, isFolder, nextFile } from '../attempt-files.ts';
 import { writeText } from '../files.ts';
-import { choicesOf, type Hand, hand, number, setting, weaveNumber } from './options.ts';
+import { choicesOf, exerciseFor, type Hand, hand, number, setting, weaveNumber, whole } from './options.ts';
 import type { Screen } from './screen.ts';
 
 interface WeaveFlags {
   exercise?: string;
+  startWord?: string;
+  plateNumber?: number;
   joint?: Exercise['joint']['kind'];
   size?: number;
   plate?: number;
@@ -91,7 +94,12 @@ export function weaveCommand(screen: Screen): Command {
     command.addOption(parse ? new Option(flags, text).argParser(parse) : new Option(flags, text));
   };
   command.optionsGroup('Joint');
-  add('--exercise <name>', 'start from a ready exercise: its joint, settings, size and weave');
+  add('--exercise <name>', 'start from an exercise (name, or file): its joint, settings, size and weave');
+  add(
+    '--start-word <word>',
+    'start word on the board: with --plate-number it deals the piece of an exercise that varies',
+  );
+  add('--plate-number <n>', 'number on the plate', whole(1, MOST_PLATES));
   command.addOption(new Option('--joint <kind>', 'joint (default: tee)').choices(choicesOf('joint', 'kind')));
   add('--size <mm>', 'leg asked for (default: 5)', number(2, 15, 'mm'));
   add('--plate <mm>', 'thickness of both plates (default: 5)', setting('joint', 'plateA_mm'));
@@ -245,14 +253,24 @@ function patternSentence(w: Exercise['demonstration']): string {
 }
 
 function exerciseFrom(flags: WeaveFlags): Exercise {
+  const { startWord, plateNumber } = flags;
   if (flags.exercise !== undefined) {
-    const ready = exerciseNamed(flags.exercise);
-    if (ready === undefined) {
-      throw new InputError('weave', [
-        { path: '--exercise', found: describeFound(flags.exercise), allowed: exercises.map((e) => e.name).join(', ') },
-      ]);
-    }
-    return ready;
+    const asked = exerciseFor(flags.exercise, 'weave');
+    if (startWord === undefined && plateNumber === undefined) return asked;
+    if (asked.vary !== undefined && startWord !== undefined && plateNumber !== undefined)
+      return dealPiece(asked, startWord, plateNumber);
+  }
+  if (startWord !== undefined || plateNumber !== undefined) {
+    const alone = startWord === undefined ? '--plate-number' : '--start-word';
+    const what =
+      (startWord === undefined) === (plateNumber === undefined) ? 'no exercise that deals pieces' : 'it alone';
+    throw new InputError('weave', [
+      {
+        path: alone,
+        found: what,
+        allowed: 'both --start-word and --plate-number, with an --exercise that lets something vary',
+      },
+    ]);
   }
   const profile = flags.profile ?? 'aws-d11-static-si';
   if (profileNamed(profile) === undefined) {

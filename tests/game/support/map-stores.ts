@@ -1,4 +1,4 @@
-import type { AttemptStore, CouponStore } from '../../../game/core/ports.ts';
+import type { AttemptStore, CouponStore, ScoreStore } from '../../../game/core/ports.ts';
 import type { StoredCoupon } from '../../../game/core/session/shelf.ts';
 import type { DraftChunk } from '../../../game/core/session/unfinished.ts';
 
@@ -12,6 +12,7 @@ export class MapStores {
   readonly attemptRecords = new Map<string, unknown>();
   readonly entryRecords = new Map<string, unknown>();
   readonly couponRecords = new Map<string, StoredCoupon>();
+  readonly scoreRecords = new Map<string, unknown>();
   readonly heads = new Map<string, unknown>();
   readonly chunkRecords = new Map<string, DraftChunk[]>();
   readonly unreadable = new Set<string>();
@@ -67,6 +68,21 @@ export class MapStores {
     },
     draft: async (id) => structuredClone(this.heads.get(id)),
     chunks: async (id) => structuredClone(this.chunkRecords.get(id) ?? []),
+  };
+
+  readonly scores: ScoreStore = {
+    get: async (key) => {
+      this.check(false);
+      return structuredClone(this.scoreRecords.get(key));
+    },
+    put: async (key, score) => {
+      this.check(true);
+      this.scoreRecords.set(key, structuredClone(score));
+    },
+    clear: async () => {
+      this.check(true);
+      this.scoreRecords.clear();
+    },
   };
 
   readonly coupons: CouponStore = {

@@ -1,8 +1,11 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { serveBench } from '../../../game/core/bench/serve.ts';
+import type { ChosenFile } from '../../../game/core/chosen-file.ts';
 import { doTask } from '../../../game/core/desk/tasks.ts';
 import { InputRouter } from '../../../game/core/hand/router.ts';
 import type { TorchSample } from '../../../game/core/hand/sample.ts';
-import type { ChosenFile, Clock, OpenBench, OpenHand, Ports } from '../../../game/core/ports.ts';
+import type { Clock, OpenBench, OpenHand, Ports } from '../../../game/core/ports.ts';
 import type { Player } from '../../../game/core/session/player.ts';
 import { Session } from '../../../game/core/session/session.ts';
 import { createState, type Finished } from '../../../game/core/session/state.ts';
@@ -19,6 +22,10 @@ const PATIENCE_MS = 60_000;
 
 /** A file beginning with this byte breaks the hand that is at it. */
 const BREAKS = 0;
+
+/** The font of the papers, as it comes with pdfmake. */
+const fontFile = (style: string): Uint8Array =>
+  readFileSync(createRequire(import.meta.url).resolve(`pdfmake/fonts/Roboto/Roboto-${style}.ttf`));
 
 /** A file as the user chooses it. */
 export function chosen(name: string, text: string, lastModified = 0): ChosenFile {
@@ -120,12 +127,14 @@ export class TestBench {
       },
       papers: {
         print: (html) => this.printed.push(html),
+        fonts: async () => ({ regular: fontFile('Regular'), medium: fontFile('Medium') }),
         onPrint: (paper) => {
           this.printKey = () => this.printed.push(paper() ?? 'the page as it stands');
         },
       },
       attempts: this.stores.attempts,
       coupons: this.stores.coupons,
+      scores: this.stores.scores,
       preferences: {
         load: () => this.kept,
         save: (preferences) => {

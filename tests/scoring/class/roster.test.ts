@@ -21,8 +21,8 @@ describe('a roster', () => {
     [',', 'Last name,First name,Bench\nCalder,Ines,b2\nLindqvist,"Pia",\n'],
   ])('is a table with %j between its columns', (_, text) => {
     expect(readRoster(text)).toEqual([
-      { name: 'Ines Calder', bench: 'b2' },
-      { name: 'Pia Lindqvist', bench: null },
+      { name: 'Ines Calder', bench: 'b2', plate: null },
+      { name: 'Pia Lindqvist', bench: null, plate: null },
     ]);
   });
 
@@ -91,7 +91,7 @@ describe('the name of an attempt’s file', () => {
 
 describe('somebody typed in', () => {
   it('is kept as typed, spaces tidied, a bench left out is none', () => {
-    expect(person('  Ines   Calder ', '')).toEqual({ name: 'Ines Calder', bench: null });
+    expect(person('  Ines   Calder ', '')).toEqual({ name: 'Ines Calder', bench: null, plate: null });
   });
   it.each([
     ['', 'b2', /trainee: name: found ""/],

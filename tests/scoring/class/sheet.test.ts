@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { exerciseDigest } from '../../../scoring/class/scored.ts';
+import { exerciseDigest } from '../../../scoring/exercises/digest.ts';
 import { type AdviceCode, adviceCodes, exerciseNamed, type Result } from '../../../scoring/index.ts';
 import {
   type ClassSheet,

@@ -5,7 +5,10 @@ import { placeMarks } from '../../../scoring/macro/joint-frame.ts';
 import { readMarks } from '../../../scoring/macro/read-marks.ts';
 import { couponOf, fusedAt, type MadeCoupon, marksOf, plain } from './marked.ts';
 
-const scaleFor = (c: MadeCoupon) => ({ mmPerPx: 1 / c.pxPerMm, length_px: 20 * c.pxPerMm });
+const scaleFor = (c: MadeCoupon) => {
+  const scale = { mmPerPx: 1 / c.pxPerMm, length_px: 20 * c.pxPerMm };
+  return { alongA: scale, alongB: scale };
+};
 const readingsOf = (c: MadeCoupon) => readMarks(placeMarks(marksOf(c), scaleFor(c)), couponOf(c).joint);
 const line = (lines: readonly Line[], measure: string, side: Line['side'] = null): Line => {
   const found = lines.find((l) => l.measure === measure && l.side === side);

@@ -179,7 +179,7 @@ describe('what a folder can hold besides', () => {
       'latin.json': /not UTF-8/,
       'huge.json': /16000001 bytes, allowed: at most 16000000/,
       'deep.json': /not JSON/,
-      'exercise.json': /not a recording/,
+      'exercise.json': /found "toehold-exercise", an exercise, allowed: "toehold-recording"/,
       'link.json': /link out of the folder/,
       'device.json': /link out of the folder/,
       'broken.json': /no such file/,

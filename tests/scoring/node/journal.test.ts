@@ -3,7 +3,7 @@ import { chmodSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync }
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { digest } from '../../../scoring/class/scored.ts';
+import { digest } from '../../../scoring/exercises/digest.ts';
 import { run } from '../../../scoring/node/cli/run.ts';
 import { JOURNAL_NAME, type Scored, scoreBytes } from '../../../scoring/node/index.ts';
 import { Journal } from '../../../scoring/node/journal.ts';

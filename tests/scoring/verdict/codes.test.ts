@@ -7,7 +7,7 @@ import { defaultWeave, ENGINE_VERSION, noFaults, weaveHand } from '../../../engi
 import { adviceFor } from '../../../scoring/advice/choose.ts';
 import type { Facts } from '../../../scoring/advice/facts.ts';
 import { type HandCode, handCodes } from '../../../scoring/advice/found.ts';
-import { exerciseNamed, type Line, type Motion, type Station } from '../../../scoring/index.ts';
+import { dealPiece, exerciseNamed, type Line, type Motion, type Station } from '../../../scoring/index.ts';
 import type { HandCurve, Reading } from '../../../scoring/measures/hand/curve.ts';
 import type { Mishap, Mishaps } from '../../../scoring/measures/hand/mishaps.ts';
 import { shownCurve } from '../../../scoring/measures/hand/shown.ts';
@@ -64,6 +64,11 @@ function asked(changes: Changes): ReasonQuestion {
 
 const aids = { pacer: false, beat: true, toeMarks: true, plainView: false, handRig: { gun_g: 400, hose: 0.3 } };
 const test = exerciseNamed('test-piece')!;
+const dealt = dealPiece(
+  { ...exercise, vary: { gap_mm: { from: 0, to: 1 }, startTemp_C: null, cuts_mm: 2 } },
+  'heron',
+  7,
+);
 const { fed_g } = attempt.accounts;
 const shown = [...weaveHand(exercise.demonstration)];
 /** Poses of no hand: the demonstration's own. */
@@ -95,6 +100,7 @@ const reasonRows: Record<ReasonCode, Changes> = {
   'header-edited': { recording: { device: { ...MOUSE, scale: 7 } } },
   'state-differs': { attempt: { states: attempt.states.map((hash, i) => (i === 3 ? `${hash}0` : hash)) } },
   'exercise-edited': { exercise: { ...test, teaches: 'something else' } },
+  'piece-edited': { exercise: { ...dealt, joint: { ...dealt.joint, gap_mm: 0.05 } } },
   'aids-in-test': { exercise: test, recording: { aids } },
   'books-open': { accounts: { energyError: Number.NaN } },
   'outside-transfer': { ...tooManyVolts, lines: [] },
@@ -103,6 +109,7 @@ const reasonRows: Record<ReasonCode, Changes> = {
 
 const noteRows: Record<NoteCode, Changes> = {
   robot: { recording: { origin: { kind: 'robot', weave: defaultWeave(), faults: noFaults() } } },
+  piece: { exercise: dealt },
   aids: { exercise: test, recording: { aids } },
   'hand-rig': { recording: { aids } },
   'engine-differs': { recording: { engine: '0.0.1' } },

@@ -1,6 +1,5 @@
-import { exerciseDigest } from '../../../scoring/class/scored.ts';
 import type { AttemptRecording, Exercise } from '../../../scoring/index.ts';
-import { InputError, type Result } from '../../../scoring/index.ts';
+import { exerciseDigest, InputError, type Result } from '../../../scoring/index.ts';
 import { classSheet, type Scored, scoreBytes } from '../../../scoring/node/index.ts';
 
 /** What came of a file that was handed in. */

@@ -25,6 +25,15 @@ const chunk = (id: string, from: number) => ({
 });
 
 describe('the store in the browser', () => {
+  it('keeps scores of a class under what they stand for, until they are let go of', async () => {
+    const { scores } = indexedDbStores('scores');
+    await scores.put('bytes judge 0.4.0 0.5.0', { verdict: 'within' });
+    expect(await scores.get('bytes judge 0.4.0 0.5.0')).toEqual({ verdict: 'within' });
+    expect(await scores.get('bytes judge 0.4.0 0.6.0')).toBeUndefined();
+    await scores.clear();
+    expect(await scores.get('bytes judge 0.4.0 0.5.0')).toBeUndefined();
+  });
+
   it('keeps attempts with their entries, and takes everything under an id away together', async () => {
     const { attempts, coupons } = indexedDbStores('one');
     await attempts.put(attempt('a'), entry('a'));

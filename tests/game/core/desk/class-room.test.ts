@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { ChosenFile } from '../../../../game/core/ports.ts';
+import type { ChosenFile } from '../../../../game/core/chosen-file.ts';
 import { classHtml, type Exercise, exerciseDigest, MOST_FILES } from '../../../../scoring/index.ts';
 import { classPaper, classSheet, rowsCsv, rowsJsonl, scoreFolder, sheetCsv } from '../../../../scoring/node/index.ts';
 import { shortTee } from '../../../scoring/class/short-tee.ts';
@@ -46,7 +46,7 @@ describe('a class from its files', () => {
       const bench = desk(hands);
       await bench.session.desk.addClass({ files: files().reverse(), folders: [] });
       expect(bench.session.desk.classRoom.view.value).toMatchObject({ stage: 'done', done: 6, total: 6 });
-      for (const kind of ['csv', 'rows', 'jsonl', 'html'] as const) bench.session.desk.classRoom.save(kind);
+      for (const kind of ['csv', 'rows', 'jsonl', 'html'] as const) await bench.session.desk.classRoom.save(kind);
       const saved = Object.fromEntries(bench.saved.map(({ name, content }) => [name, content]));
       for (const [end, text] of Object.entries(wanted)) {
         expect(saved[`class-2026-03-10-to-2026-03-13${end}`], end).toBe(text);

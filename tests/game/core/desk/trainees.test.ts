@@ -61,9 +61,9 @@ describe('the next trainee', () => {
     const { session } = new TestBench();
     expect(session.trainees.following()).toBeNull();
     expect(session.trainees.roster('Name;Bench\nInes Calder;b2\nPia Lindqvist;\n')).toBe(2);
-    expect(session.trainees.following()).toEqual({ name: 'Ines Calder', bench: 'b2' });
+    expect(session.trainees.following()).toMatchObject({ name: 'Ines Calder', bench: 'b2' });
     session.trainees.next('Ines Calder', 'b2');
-    expect(session.trainees.following()).toEqual({ name: 'Pia Lindqvist', bench: null });
+    expect(session.trainees.following()).toMatchObject({ name: 'Pia Lindqvist', bench: null });
     session.trainees.next('Pia Lindqvist', '');
     expect(session.trainees.following()).toBeNull();
   });
