@@ -92,7 +92,7 @@ function legs(name: string): Comparison {
 }
 
 /** Bead on a flat plate: crown over the plate in the settled half of the run, mm. */
-export function beadHeight(feed_mpmin: number, travel_mmps: number, startTemp_C: number): number {
+function beadHeight(feed_mpmin: number, travel_mmps: number, startTemp_C: number): number {
   const { joint, process } = defaultOptions();
   const length_mm = 70;
   const settings = { ...process, feed_mpmin };

@@ -22,7 +22,7 @@ interface Row {
   inside: number;
 }
 
-export function summary(comparisons: readonly Comparison[]): Row[] {
+function summary(comparisons: readonly Comparison[]): Row[] {
   return [...new Set(comparisons.map((c) => c.quantity))].map((quantity) => {
     const of = comparisons.filter((c) => c.quantity === quantity);
     const points = of.flatMap((c) => c.points);
