@@ -81,7 +81,10 @@ function layFlatPlate(joint: JointOptions, h: number, n: number, put: Put): void
 
 /** Where each plate's fine cells lie. Back rows carry what is left of the thickness; tops under the height field are part filled. */
 export function layPlates(joint: JointOptions, h: number, n: number, gapCells: number, put: Put): void {
-  if (joint.kind === 'plate') return layFlatPlate(joint, h, n, put);
+  if (joint.kind === 'plate') {
+    layFlatPlate(joint, h, n, put);
+    return;
+  }
   const backA = rows(joint.plateA_mm, h);
   const backB = rows(joint.plateB_mm, h);
   if (joint.kind === 'corner') {
@@ -140,7 +143,10 @@ export function joinCells(
   get: Get,
   gapCells: number,
 ): void {
-  if (joint.kind === 'plate') return joinFlatPlate(h, n, b, at, get);
+  if (joint.kind === 'plate') {
+    joinFlatPlate(h, n, b, at, get);
+    return;
+  }
   const backA = rows(joint.plateA_mm, h);
   const backB = rows(joint.plateB_mm, h);
   const wideAt = (i: number, j: number): number =>

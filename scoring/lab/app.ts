@@ -11,6 +11,7 @@ import { MOST_BYTES } from '../node/index.ts';
 import { identify, type LabEnv } from './access.ts';
 import { guessLimit, requestLimit } from './limits.ts';
 import type { Parts } from './parts.ts';
+import { isPassing } from './passing.ts';
 import { type FieldProblem, Refusal } from './refusal.ts';
 import { accountRoutes } from './routes/account.ts';
 import { assignmentRoutes } from './routes/assignments.ts';
@@ -134,17 +135,6 @@ function answerTo(error: Error, c: Context, { log }: Parts): Response {
         : 'Something went wrong in the lab. It is in its log.',
     },
   ]);
-}
-
-/** Faults of disk or database that a later try may not meet: by the codes of Node and the classes of SQLSTATE. */
-function isPassing(error: Error): boolean {
-  for (let at: unknown = error; at instanceof Error; at = at.cause) {
-    const code = 'code' in at ? String(at.code) : '';
-    if (/^(ENOSPC|EIO|EROFS|EDQUOT|ECONN\w+|ETIMEDOUT|EPIPE|ENOTFOUND|57P0\d|08\w{3}|53\w{3}|40\w{3})$/.test(code))
-      return true;
-    if (/Connection terminated|PGlite is closed/.test(at.message)) return true;
-  }
-  return false;
 }
 
 function problems(c: Context, status: ContentfulStatusCode, fields: readonly FieldProblem[], error?: string): Response {

@@ -2,6 +2,7 @@ import { inArray, sql } from 'drizzle-orm';
 import type { AttemptFiles, SpoiltFile } from './attempt-files.ts';
 import { submissionId } from './digests.ts';
 import { nameKey } from './names.ts';
+import { isPassing } from './passing.ts';
 import type { Receipt } from './receipt.ts';
 import type { Db } from './store.ts';
 import { assignments, classes, judges, submissions, trainees } from './tables.ts';
@@ -22,6 +23,7 @@ const BATCH = 500;
  * Puts every attempt that has a receipt on the disk back into the database, with its class, trainee, assignment and judge where they are
  * missing too. What is there is left as it is; scores come by welding again. Passwords, PINs, marks by hand and the audit trail are in no
  * receipt and come back from a backup only.
+ * @throws where disk or database do not answer; what was put back until then stays, and the next try goes on
  */
 export async function rebuild(db: Db, files: AttemptFiles): Promise<Rebuilt> {
   const ids = await files.receiptIds();
@@ -43,9 +45,11 @@ export async function rebuild(db: Db, files: AttemptFiles): Promise<Rebuilt> {
   let restored = 0;
   for (const receipt of receipts) {
     // What stands in its way stays in the database as it is; the file stays too, and is named.
-    const why = await putBack(db, files, receipt).catch(
-      (cause: Error) => `it does not fit what is there (${causeOf(cause)})`,
-    );
+    const why = await putBack(db, files, receipt).catch((cause: Error) => {
+      // A disk or database that fails for a moment says nothing of the receipt: taken for spoilt, it would stay away until the next start.
+      if (isPassing(cause)) throw cause;
+      return `it does not fit what is there (${causeOf(cause)})`;
+    });
     if (why === null) restored++;
     else spoilt.push({ file: `receipt of attempt ${receipt.attempt}`, why });
   }

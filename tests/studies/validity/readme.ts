@@ -30,7 +30,7 @@ export function table(v: Validity, answers: readonly Answer[], { minutes, thread
   const parts = [
     `Engine ${ENGINE_VERSION}, scoring ${SCORING_VERSION}; some ${v.runs} welds in ${minutes.toFixed(0)} minutes on ${threads} threads.`,
     targets(v),
-    `${v.books.open === 0 ? '' : ` **In ${v.books.open} of them mass or energy does not add up: not to be believed.**`} Largest error of their accounts of mass and energy: ${v.books.largest.toExponential(1)}.`,
+    `${v.books.open === 0 ? '' : `**In ${v.books.open} of them mass or energy does not add up: not to be believed.** `}Largest error of their accounts of mass and energy: ${v.books.largest === 0 ? 'none in the six decimals of a result' : v.books.largest.toExponential(1)}.`,
     heading('Settings', 'the robot without a fault'),
     settingTable(answers),
     heading(
