@@ -48,7 +48,7 @@ export type SettingsCode = (typeof settingsCodes)[number];
 export type Seen =
   | ({ what: 'line'; kind: JointOptions['kind'] } & Pick<
       Line,
-      'side' | 'reading' | 'unit' | 'sense' | 'limit' | 'y_mm'
+      'side' | 'reading' | 'unit' | 'sense' | 'limit' | 'y_mm' | 'verdict'
     > & {
         measure: LineMeasure | typeof DROPPED;
       })

@@ -16,6 +16,6 @@ export function worstSeen(f: Facts): Seen | null {
 
 /** One line as it was seen. */
 export function seenOf(f: Facts, line: Line): Seen {
-  const { measure, side, reading, unit, sense, limit, y_mm } = line;
-  return { what: 'line', kind: f.joint.kind, measure, side, reading, unit, sense, limit, y_mm };
+  const { measure, side, reading, unit, sense, limit, y_mm, verdict } = line;
+  return { what: 'line', kind: f.joint.kind, measure, side, reading, unit, sense, limit, y_mm, verdict };
 }

@@ -11,10 +11,11 @@ export function seenSaid(seen: Seen): string {
       return `${said(seen.bare_mm)} mm are bare, from ${said(seen.from_mm, 0)} on.`;
     case 'line': {
       const { measure, side, kind, reading, y_mm } = seen;
-      if (measure === 'root fusion') return `The root is ${rootSaid(reading)} at ${said(y_mm, 0)}.`;
+      const doubt = seen.verdict === 'too close to call' ? ', too close to call' : '';
+      if (measure === 'root fusion') return `The root is ${rootSaid(reading)} at ${said(y_mm, 0)}${doubt}.`;
       const unit = seen.unit === 'deg' ? '°' : seen.unit === '%' ? ' %' : ` ${seen.unit}`;
       const digits = seen.unit === 'in' ? 3 : seen.unit === 'mm' ? 1 : 0;
-      return `${upper(measureName(measure, side, kind))} ${said(reading, digits)}${unit} at ${said(y_mm, 0)}; ${seen.sense} ${said(seen.limit, digits)}.`;
+      return `${upper(measureName(measure, side, kind))} ${said(reading, digits)}${unit} at ${said(y_mm, 0)}; ${seen.sense} ${said(seen.limit, digits)}${doubt}.`;
     }
   }
 }

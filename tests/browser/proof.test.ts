@@ -62,6 +62,16 @@ describe('the first sentence', () => {
     expect(first.startsWith(own)).toBe(standing !== 'replaced');
   }, 120_000);
 
+  it('leaves the foot of the joint free on a phone, and so does what is said about storage', async () => {
+    await page.setViewportSize({ width: 390, height: 844 });
+    const foot = (await bench.aim())({ u_mm: 0, y_mm: 2 });
+    const note = page.locator('.corner .notice');
+    await note.waitFor();
+    const box = (await note.boundingBox())!;
+    expect(box.y + box.height).toBeLessThan(foot.y - 40);
+    await page.setViewportSize({ width: 1366, height: 768 });
+  });
+
   it('goes with the piece', async () => {
     await page.locator('.exercise select').selectOption('straight-run');
     await page.locator('.pane[data-state="idle"]').waitFor();

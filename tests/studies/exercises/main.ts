@@ -25,5 +25,6 @@ for (let seed = 1; seed <= Number(most); seed++) {
       );
     }
   }
+  // After each seed, so that the page says what a study that was stopped had come to.
+  figures.writePage(exercisesPage);
 }
-figures.writePage(exercisesPage);
