@@ -10,7 +10,7 @@ export const straightRun = workshopExercise({
   teaches: 'Wait for the shelf, then keep the arc on the front of the puddle and climb steadily.',
   process: { feed_mpmin: 4, volts_V: 19 },
   weave: { pattern: 'straight', travel_mmps: 2.7, width_mm: 0, pauseA_s: 0, pauseB_s: 0, apex_mm: 0, shelf_s: 0.1 },
-  asked: { kind: 'leg', size_mm: 3.5, atMost_mm: 6, edgeBack_mm: null },
+  asked: { kind: 'leg', size_mm: 3, atMost_mm: 6, edgeBack_mm: null },
   profile: 'tern-dock-first-runs',
   aids: { pacer: true },
 });
