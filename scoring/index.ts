@@ -111,7 +111,7 @@ export { exerciseHtml } from './papers/exercise-html.ts';
 export { type ExercisePaper, exercisePaper } from './papers/exercise-paper.ts';
 export { macroHtml } from './papers/macro-html.ts';
 export { type MacroPaper, macroPaper } from './papers/macro-paper.ts';
-export type { PaperFonts } from './papers/pdf.ts';
+export type { PaperFonts } from './papers/paper-fonts.ts';
 export { attemptPdf, classPdf } from './papers/pdf-later.ts';
 export { profileOf } from './profiles/of-exercise.ts';
 export { profileNamed, profiles } from './profiles/ready.ts';

@@ -47,6 +47,7 @@ export function workSaid({ core_s, poses, length_mm, cell_mm }: MuchWork): strin
   return `some ${workTimeSaid(core_s)} of work on one core (${poses} poses, ${length_mm} mm of joint in cells of ${cell_mm} mm)`;
 }
 
+/** Seconds of work in the unit one would say them in. */
 export function workTimeSaid(s: number): string {
   if (s < 90) return `${Number(s.toPrecision(2))} s`;
   return s < 5400 ? `${Math.round(s / 60)} min` : `${Number((s / 3600).toPrecision(2))} h`;

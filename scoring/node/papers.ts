@@ -6,7 +6,8 @@ import type { AttemptPaper } from '../papers/attempt-paper.ts';
 import { attemptPdf as setAttempt } from '../papers/attempt-pdf.ts';
 import { type ClassPaper, classPaper as layClass } from '../papers/class-paper.ts';
 import { classPdf as setClass } from '../papers/class-pdf.ts';
-import { type PaperFonts, PDF_FONT } from '../papers/pdf.ts';
+import type { PaperFonts } from '../papers/paper-fonts.ts';
+import { PDF_FONT } from '../papers/pdf.ts';
 import { readInFolder } from './folder.ts';
 
 /** Papers with what they need from the disk: fonts, the drawing machine, recordings of a folder. */

@@ -1,6 +1,7 @@
 import type { Content, TableCell } from 'pdfmake/interfaces';
 import type { AttemptPaper, PaperLine } from './attempt-paper.ts';
-import { MM, type PaperFonts, pdfOf, TEXT_WIDTH } from './pdf.ts';
+import type { PaperFonts } from './paper-fonts.ts';
+import { MM, pdfOf, TEXT_WIDTH } from './pdf.ts';
 import { drawing, framed, heading, ruled, titled } from './pdf-parts.ts';
 import { COUPON_CELLS, LINES_HEAD, STRIP_SAYS } from './sentences.ts';
 

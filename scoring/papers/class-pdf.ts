@@ -2,7 +2,8 @@ import type { Content, TableCell } from 'pdfmake/interfaces';
 import { TABLE_HEAD, tableCells } from '../class/sheet-text.ts';
 import { seeFirst } from './class-html.ts';
 import type { ClassPaper, FirstOnPaper } from './class-paper.ts';
-import { type PaperFonts, pdfOf, TEXT_WIDTH } from './pdf.ts';
+import type { PaperFonts } from './paper-fonts.ts';
+import { pdfOf, TEXT_WIDTH } from './pdf.ts';
 import { framed, heading, ruled, titled } from './pdf-parts.ts';
 
 const GAP = 14;

@@ -1,6 +1,6 @@
 import type { AttemptPaper } from './attempt-paper.ts';
 import type { ClassPaper } from './class-paper.ts';
-import type { PaperFonts } from './pdf.ts';
+import type { PaperFonts } from './paper-fonts.ts';
 
 /** Papers as PDF for a page: what sets them is fetched when one is first wanted. Same paper, same bytes as the command line's. */
 

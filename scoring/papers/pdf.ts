@@ -2,15 +2,10 @@ import pdfmake from 'pdfmake';
 import type { Content, TDocumentDefinitions } from 'pdfmake/interfaces';
 import { MM_PER_INCH } from '../lines/limit.ts';
 import { clean } from '../schema/clean.ts';
+import type { PaperFonts } from './paper-fonts.ts';
 
 /** Font of the papers, which comes with pdfmake. */
 export const PDF_FONT = 'Roboto';
-
-/** The font's two files, in TrueType. */
-export interface PaperFonts {
-  regular: Uint8Array;
-  medium: Uint8Array;
-}
 
 /** Names as the fonts give them themselves: by these the text of drawings finds a font the page has already used. */
 const REGULAR = `${PDF_FONT}-Regular`;

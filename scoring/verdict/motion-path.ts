@@ -9,6 +9,7 @@ export interface PoseColumns {
   trigger: readonly number[];
 }
 
+/** Where the arc was, on one time base: what copies of a motion are found by. */
 export interface MotionPath {
   /** Hundredths of a millimetre, one entry each 1/20 s of trigger time. */
   u: Int16Array;

@@ -4,8 +4,8 @@ import { checkRecording, freeExercise, proveAdvice, scoreAttempt } from 'toehold
 
 const exercise = freeExercise({
   joint: { kind: 'tee', plateA_mm: 5, plateB_mm: 5, length_mm: 40 },
-  process: { volts_V: 19, feed_mpmin: 4.6 },
-  weave: { pattern: 'inverted-v', width_mm: 5, travel_mmps: 2, tipToWork_mm: 24, start_mm: 2, length_mm: 36 },
+  process: { volts_V: 19, feed_mpmin: 5 },
+  weave: { pattern: 'inverted-v', width_mm: 5, travel_mmps: 2.5, tipToWork_mm: 22, start_mm: 2, length_mm: 36 },
   leg_mm: 5,
   profile: 'aws-d11-static-si',
 });

@@ -62,7 +62,7 @@ describe('settings free within ranges', () => {
     ],
     [
       { ...ranged, free: { feed_mpmin: { from: 6, to: 7 }, volts_V: null } },
-      /process.feed_mpmin: found 5.2, allowed: 6 to 7/,
+      /process.feed_mpmin: found 5.8, allowed: 6 to 7/,
     ],
     [{ ...ranged, settings: 'fixed' }, /free: .*left out, unless settings are "within ranges"/],
     [{ ...vee, settings: 'within ranges' }, /free: .*from and to/],

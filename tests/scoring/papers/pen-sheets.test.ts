@@ -39,10 +39,10 @@ describe('the booth card', () => {
   });
 
   it('marks the whole range where the feed is free in one', () => {
-    const free = { feed_mpmin: { from: 5, to: 5.6 }, volts_V: null };
+    const free = { feed_mpmin: { from: 5.6, to: 6.2 }, volts_V: null };
     const paper = boothPaper({ ...vee, settings: 'within ranges', free });
-    expect(paper.ladder.filter((l) => l.asked).map((l) => l.feed)).toEqual(['5.0', '5.2', '5.4', '5.6']);
-    expect(paper.asks[0]).toEqual(['Wire speed', '5.2 m/min, free from 5 to 5.6 m/min']);
+    expect(paper.ladder.filter((l) => l.asked).map((l) => l.feed)).toEqual(['5.6', '5.8', '6.0', '6.2']);
+    expect(paper.asks[0]).toEqual(['Wire speed', '5.8 m/min, free from 5.6 to 6.2 m/min']);
     expect(boothHtml(paper)).toContain('volts, arc on');
   });
 });

@@ -1,5 +1,5 @@
 /** What can be turned at the bench, by as much as a real hand or machine errs, from two welds everything starts from. */
-import { exerciseNamed } from '../../../scoring/index.ts';
+import { defaultProcess, defaultWeave } from '../../../engine/index.ts';
 import type { TendencyCase } from '../../tendencies/summary.ts';
 
 export const PIECES = ['tee', 'lap'] as const;
@@ -9,10 +9,25 @@ export type Piece = (typeof PIECES)[number];
 const LENGTH_MM = 40;
 export const BETWEEN: [number, number] = [14, 28];
 
-const { process, demonstration } = exerciseNamed('tee-inverted-v')!;
-const { start_mm: _start, length_mm: _length, ...vee } = demonstration;
+/** Held apart from the ready exercises, which may change: 6 mm plates, 19 V and 5.2 m/min, an inverted V at 2.2 mm/s. */
+const process = { ...defaultProcess(), volts_V: 19, feed_mpmin: 5.2 };
+const vee = {
+  ...defaultWeave(),
+  pattern: 'inverted-v' as const,
+  cyclesPerSecond: 0.9,
+  width_mm: 6,
+  travel_mmps: 2.2,
+  pauseA_s: 0.25,
+  pauseB_s: 0.25,
+  apex_mm: 2.5,
+  firstToe: 'A' as const,
+  tipToWork_mm: 12,
+  workAngle_deg: 45,
+  travelAngle_deg: 8,
+  shelf_s: 1.2,
+};
 
-/** The tee is the ready exercise; the lap is 6 mm plate with 0.8 mm solid wire, gun square, as a yard welds it (common practice). */
+/** The tee is a workshop's middle; the lap is 6 mm plate with 0.8 mm solid wire, gun square, as a yard welds it (common practice). */
 export const START: Record<Piece, TendencyCase> = {
   tee: { joint: { length_mm: LENGTH_MM }, process, weave: vee, between: BETWEEN },
   lap: {
