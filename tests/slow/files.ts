@@ -5,10 +5,12 @@
 export const WHOLE_HERE = [
   'tests/engine/option-space.test.ts',
   'tests/lab/{backup,fuzz,marks,migrations,school,walls,worker}.test.ts',
+  'tests/library/package.test.ts',
   'tests/reference/corner.test.ts',
   'tests/repro/advice.test.ts',
   'tests/scoring/advice/welded.test.ts',
   'tests/scoring/measures/ends.test.ts',
+  'tests/scoring/node/batch.test.ts',
   'tests/scoring/range/range.test.ts',
   'tests/scoring/trials/prove.test.ts',
   'tests/scoring/verdict/hands.test.ts',
@@ -23,4 +25,6 @@ export const SHARED_HERE = [
 ];
 
 /** Days in the browser, acted out in real time: a stage of its own after the slow suite's other tests, one file at a time. */
-export const IN_BROWSER = ['tests/browser/{desk,devices,lab,lesson,level,shelf,slow,zoom}.test.ts'];
+export const IN_BROWSER = [
+  'tests/browser/{coupon,desk,devices,lab,lesson,level,measure,notices,proof,shelf,slow,zoom}.test.ts',
+];

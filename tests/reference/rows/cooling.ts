@@ -32,6 +32,7 @@ export const cooling: Section = {
       check: 'thick plate, steel curves',
       got: () => onPlate({ ...THICK_RUN, material: STEEL }, 30, 45, 2).t85_s,
       tolerance: { share: 0.1, notHeld: [0.4, 0.48] },
+      slow: true,
     },
     {
       ...thin,
@@ -51,6 +52,7 @@ export const cooling: Section = {
       check: "thin plate, steel curves, an attempt's losses to air",
       got: () => onPlate({ ...THIN_RUN, material: STEEL, losses: STILL_AIR }, 6, 75, 2).t85_s,
       tolerance: { share: 0.1, notHeld: [0.1, 0.17] },
+      slow: true,
     },
     ...(['tee', 'corner'] as const).map(
       (kind): Row => ({

@@ -74,6 +74,7 @@ export const moving: Section = {
       expected: rosenthalThin(metal, THIN.power_W, THIN.speed_mmps, THIN.depth_mm, x, y),
       got: () => thin().rise(x, y, 0),
       tolerance: { share: 0.01 },
+      slow: true,
     })),
     ...IN_PLATE.map(([x, y, z]) => ({
       check: `plate 12 mm, 2400 W, 2.4 mm/s, at (${x}, ${y}, ${z})`,

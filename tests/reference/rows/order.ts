@@ -33,6 +33,7 @@ export const order: Section = {
         got: () => 100 * coarse(),
         tolerance: 'shown beside',
         digits: 2,
+        slow: errorAt === movingSpot,
       },
       {
         check: `${name}: order from 0.75 to ${0.75 / ratio} mm`,
@@ -42,6 +43,7 @@ export const order: Section = {
         got: () => orderOf(coarse(), errorAt(0.75 / ratio), ratio),
         tolerance: { band: [1.8, 3] },
         digits: 3,
+        slow: errorAt === movingSpot,
       },
     ];
   }),

@@ -90,7 +90,7 @@ describe('proving an exercise', () => {
     const bench = new TestBench({ hands: 2 });
     const editor = shortEditor(bench);
     const proving = editor.prove();
-    while (editor.proof.value.rows.filter((row) => row !== null).length < 5) {
+    while (editor.proof.value.rows.filter((row) => row !== null).length < 3) {
       await new Promise((resolve) => setImmediate(resolve));
     }
     editor.stop();
