@@ -12,6 +12,7 @@ import './style/lesson.css';
 import './style/logbook.css';
 import './style/what-if.css';
 import './style/desk.css';
+import './style/show.css';
 import './style/print.css';
 import { render } from 'preact';
 import { App } from './app.tsx';

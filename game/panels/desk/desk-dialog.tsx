@@ -4,7 +4,7 @@ import { Dialog, type DialogName } from '../dialog.tsx';
 import { ProblemNote } from '../problem.tsx';
 import { ClassSheetPanel } from './class-sheet.tsx';
 import { CouponDeskPanel } from './coupon-desk.tsx';
-import { EditorPanel } from './editor.tsx';
+import { EditorPanel } from './editor-panel.tsx';
 import { GuidePanel } from './guide.tsx';
 import { type DeskTab, deskTab } from './tab.ts';
 import { TraineesPanel } from './trainees.tsx';
