@@ -19,7 +19,7 @@ export const WHOLE_HERE = [
 
 export const SHARED_HERE = [
   'tests/engine/{bounds,laws}.test.ts',
-  'tests/golden/results.test.ts',
+  'tests/golden/{results,welds}.test.ts',
   'tests/reference/reference.test.ts',
   'tests/scoring/exercises/exercises.test.ts',
 ];
