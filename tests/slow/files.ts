@@ -22,9 +22,10 @@ export const SHARED_HERE = [
   'tests/golden/{results,welds}.test.ts',
   'tests/reference/reference.test.ts',
   'tests/scoring/exercises/exercises.test.ts',
+  'tests/scoring/verdict/validity.test.ts',
 ];
 
 /** Days in the browser, acted out in real time: a stage of its own after the slow suite's other tests, one file at a time. */
 export const IN_BROWSER = [
-  'tests/browser/{coupon,desk,devices,lab,lesson,level,measure,notices,proof,shelf,slow,zoom}.test.ts',
+  'tests/browser/{coupon,desk,devices,lab,lesson,level,measure,notices,proof,shelf,slow,view,zoom}.test.ts',
 ];
