@@ -83,7 +83,7 @@ export {
 } from './macro/picture.ts';
 export type { MarkedReadings } from './macro/read-marks.ts';
 export { openedRoot, type RootPlace, Survey } from './measures/bead/survey.ts';
-export { booksOpen } from './measures/open-books.ts';
+export { accountsOpen } from './measures/open-accounts.ts';
 export { type PlusMinusName, plusMinus, plusMinusAt } from './measures/precision.ts';
 export { type Reading, readSection } from './measures/section/station.ts';
 export { attemptHtml } from './papers/attempt-html.ts';

@@ -8,7 +8,7 @@ import type { Svg } from '../draw/svg.ts';
 import { exerciseNamed } from '../exercises/ready.ts';
 import { judgedOf } from '../exercises/workshop.ts';
 import { openedRoot, Survey } from '../measures/bead/survey.ts';
-import { checkBooks } from '../measures/open-books.ts';
+import { checkAccounts } from '../measures/open-accounts.ts';
 import { describeFound, InputError } from '../schema/problem.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
 import type { Line, Result } from '../schema/result.ts';
@@ -70,7 +70,7 @@ export interface AttemptPaper {
  */
 export function attemptPaper(recording: AttemptRecording, file: string, options: PaperOptions = {}): AttemptPaper {
   const attempt = attemptOf(recording);
-  checkBooks(attempt.accounts, file);
+  checkAccounts(attempt.accounts, file);
   const survey = new Survey(attempt.section);
   const result = judgeAttempt(recording, attempt, { ...options, survey });
   return attemptPaperOf({ recording, section: attempt.section, survey, result }, file, options);

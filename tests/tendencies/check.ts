@@ -4,8 +4,17 @@ import { share, WHOLE } from '../support/share.ts';
 import { summarise } from './summary.ts';
 import { CALIBRATED, PREDICTED, type Tendency } from './table.ts';
 
-function checkOne({ quantity, more, less, margin }: Tendency, cell_mm: number): void {
-  expect(summarise(more, cell_mm)[quantity] - summarise(less, cell_mm)[quantity]).toBeGreaterThan(margin);
+function checkOne({ quantity, more, less, margin, notHeldAt }: Tendency, cell_mm: number): void {
+  const difference = summarise(more, cell_mm)[quantity] - summarise(less, cell_mm)[quantity];
+  if (notHeldAt?.cell_mm !== cell_mm) {
+    expect(difference).toBeGreaterThan(margin);
+    return;
+  }
+  // One that is held again has to lose its mark.
+  const [least, most] = notHeldAt.between;
+  expect(most).toBeLessThanOrEqual(margin);
+  expect(difference).toBeGreaterThan(least);
+  expect(difference).toBeLessThan(most);
 }
 
 export function checkTendencies(cell_mm: number): void {
