@@ -21,6 +21,7 @@ export const {
   result,
   proof,
   opened,
+  language,
   paper,
   onTop,
   busy,

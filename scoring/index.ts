@@ -20,7 +20,7 @@ export {
   workTimeSaid,
 } from './attempt/work.ts';
 export { type Entry, LATEST, type TraineeRow } from './class/entry.ts';
-export { faultName } from './class/faults.ts';
+export { faultName, faultSaid } from './class/faults.ts';
 export { type AttemptName, attemptFileName, personSaid, readAttemptName, wordsInName } from './class/file-name.ts';
 export { FIRST_RULE, type First } from './class/first-three.ts';
 export { type KnownPieces, platesOf } from './class/pieces.ts';
@@ -41,6 +41,7 @@ export { sheetCsv } from './class/sheet-csv.ts';
 export { commonSaid, headline, sheetText, TABLE_HEAD, tableCells } from './class/sheet-text.ts';
 export { isTaken, MOST_FILES, refusePacked } from './class/taken.ts';
 export { WEEKS_RULE, type Week, weeksOf, weekTable } from './class/weeks.ts';
+export { classWordsIn } from './class/words-in.ts';
 export { type SectionSvgOptions, sectionSvg } from './draw/section-svg.ts';
 export { type StripSvgOptions, stripSvg } from './draw/strip-svg.ts';
 export { digest, exerciseDigest } from './exercises/digest.ts';
@@ -163,7 +164,7 @@ export {
 } from './schema/result.ts';
 export type { Consistency, Station } from './schema/station.ts';
 export { type FileKind, fileKinds, whatIs } from './schema/what-is.ts';
-export { type JudgeOptions, judgeAttempt, type ScoreOptions, scoreAttempt } from './score.ts';
+export { type JudgeOptions, judgeAttempt, judgementOf, type ScoreOptions, scoreAttempt } from './score.ts';
 export type { TechniqueRow } from './techniques/rows.ts';
 export { type OnOneCoupon, type TwoTechniques, twoTechniques } from './techniques/two-techniques.ts';
 export { applyChange, knobsOf } from './trials/apply.ts';
@@ -177,10 +178,14 @@ export {
   proofOf,
   weldProof,
 } from './trials/exercise-proof.ts';
-export { canBeProved, type FirstProof, proveFirst } from './trials/first-proof.ts';
+export { canBeProved, type FirstProof, proofSaid, proveFirst } from './trials/first-proof.ts';
 export { type ProveOptions, proveAdvice } from './trials/prove-advice.ts';
 export { inSteps, type Knob, steps as knobSteps } from './trials/steps.ts';
+export type { ScoringWords } from './words/en.ts';
 export { endSentences } from './words/ends.ts';
+export { inInches, type MetricUnit } from './words/inches.ts';
+export { type Judgement, resultOf } from './words/judgement.ts';
+export { type Language, languages } from './words/language.ts';
 export { weldedDown, wholePercent } from './words/root.ts';
 export { CAUTIONS, NOT_MODELLED } from './words/statements.ts';
-export { changeSaid } from './words/trials.ts';
+export { wordsIn } from './words/words.ts';

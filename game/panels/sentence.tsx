@@ -33,6 +33,7 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.plateB[joint.kind]}
+          metric="mm"
           value={joint.plateB_mm}
           from={2}
           to={20}
@@ -44,6 +45,7 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.plateA[joint.kind]}
+          metric="mm"
           value={joint.plateA_mm}
           from={2}
           to={20}
@@ -56,6 +58,7 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.plateWidth}
+          metric="mm"
           value={joint.plateWidth_mm}
           from={30}
           to={300}
@@ -67,6 +70,7 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.length}
+          metric="mm"
           value={joint.length_mm}
           from={30}
           to={300}
@@ -78,6 +82,7 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.gap}
+          metric="mm"
           value={joint.gap_mm}
           from={0}
           to={3}
@@ -114,6 +119,7 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.size}
+          metric="mm"
           value={legOf(e)}
           from={2}
           to={15}
@@ -128,6 +134,7 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.tipToWork}
+          metric="mm"
           value={hold.tipToWork_mm}
           from={5}
           to={25}
@@ -163,6 +170,7 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.travel}
+          metric="mm/s"
           value={e.demonstration.travel_mmps}
           from={0.8}
           to={6}
@@ -194,13 +202,14 @@ function ProcessValues({
         disabled={disabled}
         label={f.wire}
         value={WIRES.find((w) => Number(w) === process.wire_mm) ?? '0.9'}
-        options={WIRES.map((value) => ({ value, text: Number(value).toFixed(1) }))}
+        options={WIRES.map((value) => ({ value, text: oneDecimal(Number(value)) }))}
         set={(wire) => session.edit({ process: { wire_mm: Number(wire) as ProcessOptions['wire_mm'] } })}
       />
       {j.wire}
       <NumberValue
         disabled={disabled}
         label={f.feed}
+        metric="m/min"
         value={process.feed_mpmin}
         from={free?.feed_mpmin?.from ?? 1}
         to={free?.feed_mpmin?.to ?? 12}
@@ -245,6 +254,7 @@ function ProcessValues({
       <NumberValue
         disabled={disabled}
         label={f.nozzle}
+        metric="mm"
         value={process.nozzle_mm}
         from={10}
         to={26}

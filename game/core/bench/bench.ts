@@ -81,7 +81,7 @@ export class Bench {
         this.stretch(request);
         return;
       case 'paper': {
-        const html = request.job === this.job ? (this.attempt?.paper(request.file) ?? null) : null;
+        const html = request.job === this.job ? (this.attempt?.paper(request) ?? null) : null;
         if (html !== null) this.post({ type: 'paper', job: this.job, html });
         return;
       }
@@ -237,7 +237,7 @@ export class Bench {
         // Of a piece whose accounts are open nothing is read, here as in the result.
         const strip = accountsOpen(attempt.simulation.accounts()) ? [] : openedRoot(attempt.survey, length_mm);
         // Written by this bench or read by scoring's own reader: the exercise in it has scoring's shape.
-        this.post({ type: 'scored', job, result: attempt.judge(recording as AttemptRecording), strip });
+        this.post({ type: 'scored', job, judgement: attempt.judge(recording as AttemptRecording), strip });
       } catch (error) {
         this.post({ type: 'failed', job, doing: 'finish', message: messageOf(error) });
       }
@@ -264,12 +264,11 @@ export class Bench {
     this.post(answerCut(request, section, read, this.job));
   }
 
-  private stretch({ recording, turn, y_mm, id, scale }: Extract<BenchRequest, { type: 'stretch' }>): void {
+  private stretch({ recording, turn, y_mm, id, scale, language }: Extract<BenchRequest, { type: 'stretch' }>): void {
     const piece = this.attempt?.recording ? this.attempt.stretch(recording, y_mm) : null;
     const section = piece?.section(y_mm);
-    const station =
-      piece && section && !accountsOpen(piece.accounts()) ? (readSection(section)?.station ?? null) : null;
-    const cut = section ? cutMessage(section, station, { y_mm, id, scale }, this.job) : null;
+    const station = piece && section && !accountsOpen(piece.accounts()) ? (readSection(section)?.station ?? null) : null;
+    const cut = section ? cutMessage(section, station, { y_mm, id, scale, language }, this.job) : null;
     this.post({ type: 'stretch', job: this.job, turn, cut });
   }
 

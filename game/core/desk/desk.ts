@@ -48,6 +48,7 @@ export class Desk {
       ports,
       () => state.preferences.value.exercises,
       () => piecesKnown(state.preferences.value),
+      () => state.language.value,
     );
     this.editor = new Editor(ports, state, (exercise) => this.bench.use(exercise));
     this.techniques = new Techniques(ports);
@@ -81,10 +82,11 @@ export class Desk {
   printOf(what: ExercisePrint): void {
     const exercise = this.editor.exercise();
     if (exercise === null) return;
+    const language = this.state.language.value;
     const pages: Record<ExercisePrint, () => string> = {
-      sheet: () => exerciseHtml(exercisePaper(exercise)),
-      macros: () => macroHtml(macroPaper(exercise)),
-      booth: () => boothHtml(boothPaper(exercise)),
+      sheet: () => exerciseHtml(exercisePaper(exercise, undefined, language)),
+      macros: () => macroHtml(macroPaper(exercise, language)),
+      booth: () => boothHtml(boothPaper(exercise, language)),
     };
     this.ports.papers.print(pages[what]());
   }

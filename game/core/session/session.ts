@@ -1,10 +1,11 @@
-import { effect } from '@preact/signals-core';
+import { computed, effect, untracked } from '@preact/signals-core';
 import { noFaults, POSE_RATE_HZ, type Recording } from '../../../engine/index.ts';
 import {
   type AttemptRecording,
   type Change,
   type Exercise,
   exerciseNamed,
+  resultOf,
   withoutPiece,
 } from '../../../scoring/index.ts';
 import { Latest } from '../bench/latest.ts';
@@ -86,7 +87,8 @@ export class Session {
     });
     this.cuts = new Latest((y_mm) => {
       const glass = state.readingsHidden.peek();
-      this.bench.ask({ type: 'cut', y_mm, id: 'cut', scale: state.cutScale.peek(), glass });
+      const language = state.language.peek();
+      this.bench.ask({ type: 'cut', y_mm, id: 'cut', scale: state.cutScale.peek(), glass, language });
     });
     this.seeks = new Latest((t_s) => this.bench.ask({ type: 'seek', t_s }));
     this.comparer = new Comparer(ports.openBench, state, (problem) => this.broken(problem));
@@ -101,6 +103,17 @@ export class Session {
       (e) => this.useMade(e),
     );
     this.prover = new Prover(ports.openHand, state);
+    const inches = computed(() => state.preferences.value.inches);
+    effect(() => {
+      // Sheet and cut are lettered anew where language or units change.
+      state.language.value;
+      inches.value;
+      untracked(() => {
+        if (state.judgement.value === null) return;
+        this.askPaper();
+        this.cutAt(state.cutAt.value);
+      });
+    });
     this.coupons = new Coupons(ports, state);
     this.measurer = new Measurer(state, (request) => this.bench.ask(request));
     this.player = new Player(this, state);
@@ -272,12 +285,26 @@ export class Session {
     // What was tried on the piece goes with it; another attempt laid beside stays.
     if (this.state.whatIf.value) this.comparer.close();
     void this.coupons.show(null);
-    this.state.result.value = null;
+    this.state.judgement.value = null;
     this.state.opened.value = null;
     this.state.paper.value = null;
     this.state.busy.value = null;
     this.state.shownTime.value = null;
     this.state.playing.value = false;
+  }
+
+  /** The report in the language on screen, and anew when that changes. */
+  private askPaper(): void {
+    const { finished, shelf, language, preferences } = this.state;
+    if (finished.peek() === null) return;
+    const file = nameOfFile(finished.peek()!, shelf.peek(), this.ports.clock);
+    this.bench.ask({
+      type: 'paper',
+      job: this.job,
+      file,
+      language: language.peek(),
+      inches: preferences.peek().inches,
+    });
   }
 
   private startedAt(date_ms: number): string {
@@ -324,14 +351,14 @@ export class Session {
         return;
       case 'scored':
         this.state.busy.value = null;
-        this.state.result.value = answer.result;
+        this.state.judgement.value = answer.judgement;
         this.state.opened.value = answer.strip;
-        this.state.announcement.value = { code: 'verdict', result: answer.result };
+        this.state.announcement.value = { code: 'verdict' };
         if (this.state.finished.value) {
-          void this.keeper.keep(this.state.finished.value, answer.result);
-          this.prover.prove(this.state.finished.value.recording as AttemptRecording, answer.result);
-          const file = nameOfFile(this.state.finished.value, this.state.shelf.value, this.ports.clock);
-          this.bench.ask({ type: 'paper', job: this.job, file });
+          const result = resultOf(answer.judgement);
+          void this.keeper.keep(this.state.finished.value, result);
+          this.prover.prove(this.state.finished.value.recording as AttemptRecording, result);
+          this.askPaper();
         }
         return;
       case 'paper':

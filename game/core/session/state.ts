@@ -8,9 +8,12 @@ import {
   exerciseNamed,
   exercises,
   type FirstProof,
+  type Judgement,
+  type Language,
   type OwnReading,
   type Result,
   type RootPlace,
+  resultOf,
   type Station,
 } from '../../../scoring/index.ts';
 import type { TorchState } from '../hand/torch-tool.ts';
@@ -66,7 +69,7 @@ export interface Measuring {
 export type Announcement =
   | { code: 'torch'; torch: TorchState }
   | { code: 'ended'; ended: Recording['ended'] }
-  | { code: 'verdict'; result: Result };
+  | { code: 'verdict' };
 
 /** What the user should know though nothing is wrong. */
 export type Notice = 'asks-to-keep' | 'may-be-cleared';
@@ -113,6 +116,12 @@ export function createState() {
   const robotWelding = signal(false);
   const busy = signal<Busy | null>(null);
   const shownTime = signal<number | null>(null);
+  const judgement = signal<Judgement | null>(null);
+  const otherJudgement = signal<Judgement | null>(null);
+  /** The language this browser asks for, where the user has chosen none. */
+  const usualLanguage = signal<Language>('en');
+  const language = computed(() => preferences.value.language ?? usualLanguage.value);
+  const said = (judged: Judgement | null): Result | null => judged && resultOf(judged, language.value);
 
   /** How much the exercise is helped along, after what was kept of it here. */
   const level = computed(() => levelOf(shelf.value, exercise.value, preferences.value.trainee));
@@ -152,7 +161,12 @@ export function createState() {
     restrikeLeft_s: signal(0),
 
     finished,
-    result: signal<Result | null>(null),
+    usualLanguage,
+    language,
+    /** What the attempt came to, before it is said. */
+    judgement,
+    /** The same in the language on screen. */
+    result: computed(() => said(judgement.value)),
     /** What became of the first sentence when it was welded again; null: not tried, or nothing to try. */
     proof: signal<FirstProof | 'trying' | null>(null),
     /** The root opened along the joint, or null before it has been measured. */
@@ -209,7 +223,8 @@ export function createState() {
     /** Of the second one only the stretch about the cut has been welded so far. */
     otherStretch: signal(false),
     /** What the second one came to; null until it has been measured. */
-    otherResult: signal<Result | null>(null),
+    otherJudgement,
+    otherResult: computed(() => said(otherJudgement.value)),
     /** The second one is the attempt on the bench with this changed; null: it is another attempt. */
     whatIf: signal<Change | null>(null),
 

@@ -49,20 +49,22 @@ function Control({ field, value, set, about }: { field: Field; value: unknown; s
           onChange={(event) => set(event.currentTarget.checked)}
         />
       );
-    case 'choice':
+    case 'choice': {
+      const choices = field.of();
       return (
         <select
           {...about}
           value={String(value)}
-          onChange={(event) => set(field.of[event.currentTarget.selectedIndex]?.[0] ?? event.currentTarget.value)}
+          onChange={(event) => set(choices[event.currentTarget.selectedIndex]?.[0] ?? event.currentTarget.value)}
         >
-          {field.of.map(([of, said]) => (
+          {choices.map(([of, said]) => (
             <option key={of} value={String(of)}>
               {said}
             </option>
           ))}
         </select>
       );
+    }
     case 'long':
       return <textarea {...about} rows={2} value={String(value)} onInput={(event) => set(event.currentTarget.value)} />;
     case 'text':
