@@ -82,7 +82,7 @@ export {
   pictureHead,
 } from './macro/picture.ts';
 export type { MarkedReadings } from './macro/read-marks.ts';
-export { openedRoot, type RootPlace, Survey } from './measures/bead/survey.ts';
+export { openedRoot, type RootPlace, Survey, tiedIn } from './measures/bead/survey.ts';
 export { booksOpen } from './measures/open-books.ts';
 export { type PlusMinusName, plusMinus, plusMinusAt } from './measures/precision.ts';
 export { type Reading, readSection } from './measures/section/station.ts';
