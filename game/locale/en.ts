@@ -453,5 +453,7 @@ function sayNews(news: Announcement): string {
       return a.ended[news.ended];
     case 'verdict':
       return a.verdict(news.result);
+    case 'say-first':
+      return practiceWords.sayFirst[news.why];
   }
 }

@@ -37,5 +37,6 @@ export class FirstLook {
     if (turn !== this.turn) return;
     this.stretches.answered();
     if (cut) this.comparer.preview(cut);
+    this.comparer.go();
   }
 }

@@ -14,6 +14,9 @@ import {
   type Station,
 } from '../../../scoring/index.ts';
 import type { TorchState } from '../hand/torch-tool.ts';
+import { practised } from '../practice/due.ts';
+import { isKind, type OwnJudgement, type PracticeRecord, type RetentionStep } from '../practice/record.ts';
+import type { DrillView, NamingView } from '../practice/views.ts';
 import { attemptsUsed, levelOf } from './level.ts';
 import { type Preferences, preferencesFrom } from './preferences.ts';
 import type { Problem, Refusal } from './problem.ts';
@@ -66,7 +69,8 @@ export interface Measuring {
 export type Announcement =
   | { code: 'torch'; torch: TorchState }
   | { code: 'ended'; ended: Recording['ended'] }
-  | { code: 'verdict'; result: Result };
+  | { code: 'verdict'; result: Result }
+  | { code: 'say-first'; why: Held['why'] };
 
 /** What the user should know though nothing is wrong. */
 export type Notice = 'asks-to-keep' | 'may-be-cleared';
@@ -76,6 +80,20 @@ export type Notice = 'asks-to-keep' | 'may-be-cleared';
  * (read), or a moment of it is looked at again (replay).
  */
 export type BenchStage = 'rest' | 'weld' | 'read' | 'replay';
+
+/** An attempt that has been measured and is not shown yet, and what has to be said first. */
+export interface Held {
+  result: Result;
+  strip: RootPlace[];
+  why: 'judge' | 'name';
+}
+
+/** A test after a while that is being welded. */
+export interface RetentionTest {
+  exercise: string;
+  step: RetentionStep;
+  base_ms: number;
+}
 
 /** What a level of the trace shows while welding. */
 export interface Live {
@@ -112,22 +130,29 @@ export function createState() {
   const torchState = signal<TorchState>('idle');
   const robotWelding = signal(false);
   const busy = signal<Busy | null>(null);
+  const practice = signal<PracticeRecord[]>([]);
+  const held = signal<Held | null>(null);
+  const retention = signal<RetentionTest | null>(null);
+  const drill = signal<DrillView | null>(null);
+  /** Seen guides are away: the hand holds without them. */
+  const faded = signal(false);
+  const tests = computed(() => practice.value.filter(isKind('retention')));
   const shownTime = signal<number | null>(null);
 
   /** How much the exercise is helped along, after what was kept of it here. */
-  const level = computed(() => levelOf(shelf.value, exercise.value, preferences.value.trainee));
+  const level = computed(() => levelOf(practised(shelf.value, tests.value), exercise.value, preferences.value.trainee));
   /** Attempts used up and allowed; null where any number counts. */
   const used = computed(() => attemptsUsed(shelf.value, exercise.value, preferences.value.trainee));
   const isTest = computed(() => level.value.kind === 'test');
   /** The guides in force: as the user has them; none in a test, none at a level without them unless the user asks for them. */
   const guides = computed(() => {
     const { pacer, beatSeen, beatHeard, toeMarks, ownGuides } = preferences.value;
-    const none = isTest.value || (level.value.kind === 'without guides' && !ownGuides);
+    const none = isTest.value || retention.value !== null || (level.value.kind === 'without guides' && !ownGuides);
     return {
       pacer: pacer && !none,
-      beatSeen: beatSeen && !none,
+      beatSeen: beatSeen && !none && !faded.value,
       beatHeard: beatHeard && !none,
-      toeMarks: toeMarks && !none,
+      toeMarks: toeMarks && !none && !faded.value,
     };
   });
 
@@ -153,6 +178,18 @@ export function createState() {
 
     finished,
     result: signal<Result | null>(null),
+    /** Measured, and not shown yet: the trainee says first what it came to, or what was wrong with it. */
+    held,
+    /** What the trainee said of the attempt on the bench before the verdict. */
+    ownJudgement: signal<OwnJudgement | null>(null),
+    naming: signal<NamingView | null>(null),
+    practice,
+    tests,
+    retention,
+    drill,
+    faded,
+    /** A lesson is under way. */
+    inLesson: signal(false),
     /** What became of the first sentence when it was welded again; null: not tried, or nothing to try. */
     proof: signal<FirstProof | 'trying' | null>(null),
     /** The root opened along the joint, or null before it has been measured. */
@@ -181,7 +218,7 @@ export function createState() {
     /** The cut is shown as under the glass: the user wants to measure it first. */
     readingsHidden: computed(
       () =>
-        preferences.value.measureFirst &&
+        (preferences.value.measureFirst || held.value?.why === 'judge') &&
         finished.value !== null &&
         other.value === null &&
         revealedAt.value !== cutAt.value,
