@@ -5,6 +5,7 @@ import type { TakenLogbook } from '../core/session/logbook-file.ts';
 import type { Session } from '../core/session/session.ts';
 import { words } from '../locale/index.ts';
 import { exercise, shelf, tests } from '../page.ts';
+import { DueNow } from './due-tests.tsx';
 import { LogChart, TrendChart } from './log-chart.tsx';
 import { dayAndTime } from './when.ts';
 
@@ -24,6 +25,13 @@ export function Logbook({ session, opened }: { session: Session; opened: () => v
   };
   return (
     <div class="logbook">
+      <DueNow
+        session={session}
+        go={(run) => {
+          opened();
+          run();
+        }}
+      />
       {log ? (
         <>
           <label>

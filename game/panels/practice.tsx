@@ -1,13 +1,11 @@
-import { exercises } from '../../scoring/index.ts';
 import { DRILL_ASKS } from '../core/practice/drills.ts';
-import { type Due, dueOf } from '../core/practice/due.ts';
 import { DRILLS, isKind } from '../core/practice/record.ts';
 import type { Level } from '../core/practice/views.ts';
 import type { Session } from '../core/session/session.ts';
 import { words } from '../locale/index.ts';
-import { practice, preferences, setPreference, shelf, tests } from '../page.ts';
+import { practice, preferences, setPreference } from '../page.ts';
+import { DueTests } from './due-tests.tsx';
 import { JudgingTrendView } from './judging-trend.tsx';
-import { VerdictMark } from './verdict-mark.tsx';
 import { dayAndTime } from './when.ts';
 
 const w = words.practice;
@@ -22,7 +20,7 @@ export function PracticeSheet({ session, close }: { session: Session; close: () 
   };
   return (
     <div class="practice" data-testid="practice">
-      <Tests session={session} go={go} />
+      <DueTests session={session} go={go} />
       <h3>{w.drill.title}</h3>
       <p>{w.drill.text}</p>
       <p class="buttons">
@@ -66,44 +64,6 @@ export function PracticeSheet({ session, close }: { session: Session; close: () 
       </p>
       <JudgingTrendView judgements={practice.value.filter(isKind('judgement'))} />
     </div>
-  );
-}
-
-/** Tests that are due or will be, and those that were welded. */
-function Tests({ session, go }: { session: Session; go: (run: () => void) => void }) {
-  const all = [...exercises, ...preferences.value.exercises];
-  const due = dueOf(shelf.value, tests.value, all, preferences.value.trainee, session.today_ms());
-  const titleOf = (name: string | null): string => all.find((e) => e.name === name)?.title ?? '';
-  const done = [...tests.value].sort((a, b) => b.made_ms - a.made_ms);
-  const row = (d: Due): string =>
-    d.now ? w.due.now(d.exercise.title, d.step) : w.due.later(d.exercise.title, d.step, dayAndTime(d.due_ms));
-  return (
-    <>
-      <h3>{w.due.title}</h3>
-      <p>{w.due.text}</p>
-      {due.length === 0 && done.length === 0 && <p>{w.due.none}</p>}
-      <ul class="due">
-        {due.map((d) => (
-          <li key={d.exercise.name} class={d.now ? 'now' : ''}>
-            {row(d)}{' '}
-            {d.now && (
-              <button type="button" class="strong" onClick={() => go(() => session.practice.weldTest(d))}>
-                {w.due.weld}
-              </button>
-            )}
-          </li>
-        ))}
-        {done.map((t) => {
-          const verdict = shelf.value.find((e) => e.id === t.attempt)?.verdict ?? null;
-          return (
-            <li key={t.id}>
-              {w.due.done(titleOf(t.exercise), t.step, dayAndTime(t.made_ms))}{' '}
-              {verdict ? <VerdictMark verdict={verdict} /> : w.due.gone}
-            </li>
-          );
-        })}
-      </ul>
-    </>
   );
 }
 

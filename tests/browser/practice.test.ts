@@ -30,11 +30,11 @@ describe('practice beside attempts', () => {
     await page.locator('.drill[data-phase="ready"]').waitFor();
     await bench.weld((t_s) => (t_s > 5.5 ? null : { u_mm: 2.7 * Math.sin(5.6 * t_s), y_mm: 12 + 2.7 * t_s }));
     await page.locator('.drill[data-phase="done"]').waitFor();
-    expect(await card.innerText()).toMatch(/width[\s\S]*mm/);
+    expect(await card.textContent()).toMatch(/width[\s\S]*mm/);
     expect(await page.locator('.pane').getAttribute('data-state')).toBe('idle');
     await card.getByRole('button', { name: 'End the drill' }).click();
     await practiceOf(page);
-    expect(await page.getByTestId('practice').innerText()).toMatch(/1 kept/);
+    expect(await page.getByTestId('practice').textContent()).toMatch(/1 kept/);
     expect(bench.complaints).toEqual([]);
     await bench.close();
   }, 60_000);
@@ -51,7 +51,7 @@ describe('practice beside attempts', () => {
     await page.keyboard.press(' ');
     await page.keyboard.press('Enter');
     await page.locator('.naming[data-phase="told"] h2:focus').waitFor();
-    expect(await page.getByTestId('naming').innerText()).toMatch(/Right:|It was:/);
+    expect(await page.getByTestId('naming').textContent()).toMatch(/Right:|It was:/);
     await page.getByTestId('naming').getByRole('button', { name: 'Leave' }).click();
 
     await page.locator('.exercise select').selectOption('straight-run');
@@ -65,7 +65,7 @@ describe('practice beside attempts', () => {
     await page.keyboard.press(' ');
     await card.getByRole('button', { name: 'That is my judgement' }).press('Enter');
     await bench.verdict();
-    expect(await page.getByTestId('judged').innerText()).toMatch(/You agree on/);
+    expect(await page.getByTestId('judged').textContent()).toMatch(/You agree on/);
     expect(bench.complaints).toEqual([]);
     await bench.close();
   }, 120_000);

@@ -69,7 +69,7 @@ export function nextCoupon(level: Level, before: number): Coupon {
 const COLD = { volts_V: -2.5, feed_mpmin: -1 };
 
 /** What is welded: the exercise's own joint, shorter, with the lines and bands of the exercise. */
-export function couponExercise({ exercise, fault }: Coupon): Exercise {
+function couponExercise({ exercise, fault }: Coupon): Exercise {
   const ready = exerciseNamed(exercise);
   if (ready === undefined) throw new Error(`no ready exercise ${exercise}`);
   const { volts_V, feed_mpmin } = ready.process;

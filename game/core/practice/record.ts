@@ -77,9 +77,7 @@ const practiceSchema = z.discriminatedUnion('kind', [judgementSchema, drillSchem
 /** What is practised beside attempts, as it is kept. */
 export type PracticeRecord = z.infer<typeof practiceSchema>;
 export type OwnJudgement = z.infer<typeof judgementSchema>;
-export type DrillRecord = z.infer<typeof drillSchema>;
 export type Retention = z.infer<typeof retentionSchema>;
-export type Naming = z.infer<typeof namingSchema>;
 
 /** A kept record, or null where nothing can be made of it. */
 export function readPractice(kept: unknown): PracticeRecord | null {

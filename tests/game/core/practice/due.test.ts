@@ -56,7 +56,7 @@ describe('tests after a while', () => {
     bench
       .wait(0.1)
       .press(0, 2)
-      .follow((t_s) => ({ u_mm: 0, y_mm: 2 + 3 * t_s }), 4)
+      .follow((t_s) => ({ u_mm: 0, y_mm: 2 + 3 * t_s }), 1.5)
       .release();
     bench.session.finish();
     await bench.result();
