@@ -83,7 +83,8 @@ export {
   pictureHead,
 } from './macro/picture.ts';
 export type { MarkedReadings } from './macro/read-marks.ts';
-export { openedRoot, type RootPlace, Survey } from './measures/bead/survey.ts';
+export { openedRoot, type RootPlace, Survey, tiedIn } from './measures/bead/survey.ts';
+export { type HandMeasure, type HandReading, handAlone, handMeasures } from './measures/hand/alone.ts';
 export { accountsOpen } from './measures/open-accounts.ts';
 export { type PlusMinusName, plusMinus, plusMinusAt } from './measures/precision.ts';
 export { type Reading, readSection } from './measures/section/station.ts';
@@ -151,6 +152,7 @@ export {
   type ExerciseInResult,
   type Line,
   type LineVerdict,
+  lineVerdicts,
   type Note,
   type NoteCode,
   noteCodes,
@@ -169,6 +171,7 @@ export type { TechniqueRow } from './techniques/rows.ts';
 export { type OnOneCoupon, type TwoTechniques, twoTechniques } from './techniques/two-techniques.ts';
 export { applyChange, knobsOf } from './trials/apply.ts';
 export {
+  faultHand,
   type Proof,
   type ProofFault,
   type ProofHand,

@@ -8,6 +8,7 @@ import { lensWords } from './lens.ts';
 import { lessonWords } from './lesson.ts';
 import { logbookWords } from './logbook.ts';
 import { oneDecimal, seconds, trimmed, twoDecimals, whole } from './numbers.ts';
+import { practiceWords } from './practice.ts';
 import { sheets } from './sheets.ts';
 
 import { whatIfWords } from './what-if.ts';
@@ -36,6 +37,7 @@ export const en = {
   lens: lensWords,
   lesson: lessonWords,
   logbook: logbookWords,
+  practice: practiceWords,
   whatIf: whatIfWords,
   desk,
   guide,
@@ -465,5 +467,7 @@ export function sayNews(w: Words, news: Announcement, result: Result | null): st
       return a.ended[news.ended];
     case 'verdict':
       return result === null ? '' : a.verdict(result);
+    case 'say-first':
+      return w.practice.sayFirst[news.why];
   }
 }

@@ -267,7 +267,8 @@ export class Bench {
   private stretch({ recording, turn, y_mm, id, scale, language }: Extract<BenchRequest, { type: 'stretch' }>): void {
     const piece = this.attempt?.recording ? this.attempt.stretch(recording, y_mm) : null;
     const section = piece?.section(y_mm);
-    const station = piece && section && !accountsOpen(piece.accounts()) ? (readSection(section)?.station ?? null) : null;
+    const station =
+      piece && section && !accountsOpen(piece.accounts()) ? (readSection(section)?.station ?? null) : null;
     const cut = section ? cutMessage(section, station, { y_mm, id, scale, language }, this.job) : null;
     this.post({ type: 'stretch', job: this.job, turn, cut });
   }
