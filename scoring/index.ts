@@ -124,9 +124,10 @@ export { type RangeResult, weldPoint } from './range/weld-point.ts';
 export { withoutPiece } from './schema/asked.ts';
 export { textOf } from './schema/bytes.ts';
 export type { BeadStart, BeadStop, Flaw } from './schema/ends.ts';
-export { type Asked, type Band, type Exercise, exerciseSchema, type HandTarget, sizeAsked } from './schema/exercise.ts';
+export { type Asked, type Exercise, exerciseSchema, type HandTarget, sizeAsked } from './schema/exercise.ts';
 export { WEAVE_RANGES } from './schema/exercise-check.ts';
 export { type JsonSchemaName, jsonSchema, jsonSchemaNames } from './schema/json-schema.ts';
+export { type Band, FREE_IN_HAND, type FreeSetting, isLeft, type Leeway } from './schema/leeway.ts';
 export type { Crossing, Motion, Restart, StartMotion, Stop, ToeVisit } from './schema/motion.ts';
 export { InputError, type Problem, parseWith } from './schema/problem.ts';
 export {
@@ -181,6 +182,7 @@ export { canBeProved, type FirstProof, proveFirst } from './trials/first-proof.t
 export { type ProveOptions, proveAdvice } from './trials/prove-advice.ts';
 export { inSteps, type Knob, steps as knobSteps } from './trials/steps.ts';
 export { endSentences } from './words/ends.ts';
+export { leftToTrainee } from './words/left-free.ts';
 export { weldedDown, wholePercent } from './words/root.ts';
 export { CAUTIONS, NOT_MODELLED } from './words/statements.ts';
 export { changeSaid } from './words/trials.ts';

@@ -4,8 +4,10 @@ import { weaveSvg } from '../draw/weave-svg.ts';
 import { MM_PER_INCH } from '../lines/limit.ts';
 import { profileOf } from '../profiles/of-exercise.ts';
 import { type Exercise, sizeAsked } from '../schema/exercise.ts';
+import type { FreeSetting } from '../schema/leeway.ts';
 import { InputError } from '../schema/problem.ts';
 import type { LineMeasure, Profile, Rule } from '../schema/profile.ts';
+import { leftRange } from '../words/left-free.ts';
 import { measureName, said, toeName } from '../words/names.ts';
 import { CAUTIONS } from '../words/statements.ts';
 import { FOOTNOTE, GAS, PROVENANCE } from './sentences.ts';
@@ -106,7 +108,8 @@ function jointSaid({ joint, asked }: Exercise): string {
   return `${kind}, ${plates} ${said(joint.plateWidth_mm)} wide, ${said(joint.length_mm)} long${gap}${warm}${joint.tabs ? ', with tabs' : ''}; ${asked.kind} ${said(asked.size_mm)} mm${most}. Vertical-up.`;
 }
 
-function settings({ demonstration: w, process, joint, asked }: Exercise): [string, string][] {
+function settings(exercise: Exercise): [string, string][] {
+  const { demonstration: w, process, joint, asked } = exercise;
   const laid = metalLaid_mm2(process, w.travel_mmps);
   const holds = jointHolds_mm2(joint, sizeAsked(asked).leg_mm);
   const most =
@@ -115,9 +118,12 @@ function settings({ demonstration: w, process, joint, asked }: Exercise): [strin
       : `, ${said(jointHolds_mm2(joint, sizeAsked({ ...asked, size_mm: asked.atMost_mm }).leg_mm))} at the largest leg allowed`;
   const rows: [string, string][] = [
     ['Climb', `${said(w.travel_mmps)} mm/s: ${said(10 / w.travel_mmps)} s for 10 mm`],
-    ['Tip-to-work', `${said(w.tipToWork_mm)} mm`],
-    ['Work angle', `${said(w.workAngle_deg, 0)}° from the ${joint.kind === 'lap' ? 'back' : 'right'} plate`],
-    ['Travel angle', `${said(w.travelAngle_deg, 0)}° push`],
+    ['Tip-to-work', `${said(w.tipToWork_mm)} mm${freeIn(exercise, 'tipToWork_mm')}`],
+    [
+      'Work angle',
+      `${said(w.workAngle_deg, 0)}° from the ${joint.kind === 'lap' ? 'back' : 'right'} plate${freeIn(exercise, 'workAngle_deg')}`,
+    ],
+    ['Travel angle', `${said(w.travelAngle_deg, 0)}° push${freeIn(exercise, 'travelAngle_deg')}`],
     ['Shelf', `${said(w.shelf_s)} s at the bottom before you climb`],
     ['Metal', `lays ${said(laid)} mm², the joint holds ${said(holds)}${most}`],
     ...(w.reStrikes === undefined || w.reStrikes === 0
@@ -141,24 +147,32 @@ function settings({ demonstration: w, process, joint, asked }: Exercise): [strin
 }
 
 /** Wire speed is metres a minute; six seconds are a tenth of one, so centimetres of wire are ten times the speed. */
-export function boothSettings({ process, settings: given, free, demonstration }: Exercise): [string, string][] {
+export function boothSettings(exercise: Exercise): [string, string][] {
+  const { process, settings: given, demonstration } = exercise;
   const amps = wireState(process, demonstration.tipToWork_mm).current_A;
-  const or = (band: { from: number; to: number } | null | undefined, unit: string): string =>
-    band ? `, free from ${said(band.from)} to ${said(band.to)} ${unit}` : '';
   const rows: [string, string][] =
     given !== 'own process'
       ? [
-          ['Wire speed', `${said(process.feed_mpmin)} m/min${or(free?.feed_mpmin, 'm/min')}`],
+          ['Wire speed', `${said(process.feed_mpmin)} m/min${freeIn(exercise, 'feed_mpmin')}`],
           [`${WIRE_S} s of wire, measured`, `${said((process.feed_mpmin * 100 * WIRE_S) / 60, 0)} cm`],
-          ['Volts at the arc', `${said(process.volts_V)} V (about ${said(amps, 0)} A)${or(free?.volts_V, 'V')}`],
+          ['Volts at the arc', `${said(process.volts_V)} V (about ${said(amps, 0)} A)${freeIn(exercise, 'volts_V')}`],
         ]
       : [['Wire speed and volts', 'set by ear']];
   return [
     ...rows,
-    ['Wire', `${process.wire_mm.toFixed(1)} mm`],
-    ['Gas', GAS[process.gas]],
-    ['Nozzle, tip', `${said(process.nozzle_mm)} mm, ${tipSaid(process.tip_mm)}`],
+    ['Wire', `${process.wire_mm.toFixed(1)} mm${freeIn(exercise, 'wire_mm')}`],
+    ['Gas', `${GAS[process.gas]}${freeIn(exercise, 'gas')}`],
+    [
+      'Nozzle, tip',
+      `${said(process.nozzle_mm)} mm${freeIn(exercise, 'nozzle_mm')}, ${tipSaid(process.tip_mm)}${freeIn(exercise, 'tip_mm')}`,
+    ],
   ];
+}
+
+/** What of a setting is left to the trainee, behind what is given. */
+function freeIn(exercise: Exercise, setting: FreeSetting): string {
+  const range = leftRange(exercise, setting);
+  return range === null ? '' : ` (free: ${range})`;
 }
 
 function tipSaid(tip_mm: number): string {

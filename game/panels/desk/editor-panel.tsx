@@ -42,27 +42,30 @@ export function EditorPanel({ session, close }: { session: Session; close: () =>
           ))}
         </select>
       </label>
-      {groups.map((group) => (
-        <fieldset key={group.name}>
-          <legend>{w.groups[group.name]}</legend>
-          {group.fields
-            .filter((field) => isAsked(field, draft))
-            .map((field) => (
-              <EditorField
-                key={field.path}
-                field={field}
-                value={valueAt(draft, field.path)}
-                wrong={problems
-                  .filter((p) => belongs(p.path, field.path))
-                  .map((p) => w.wrong(p.found, p.allowed))
-                  .join('; ')}
-                set={(value) => editor.set(field.path, value)}
-              />
-            ))}
-          {group.name === 'guides' && test && <p class="unit">{w.test}</p>}
-          {group.name === 'piece' && <p class="unit long">{w.pieceTeach}</p>}
-        </fieldset>
-      ))}
+      {groups
+        .filter(({ fields }) => fields.some((field) => isAsked(field, draft)))
+        .map((group) => (
+          <fieldset key={group.name}>
+            <legend>{w.groups[group.name]}</legend>
+            {group.fields
+              .filter((field) => isAsked(field, draft))
+              .map((field) => (
+                <EditorField
+                  key={field.path}
+                  field={field}
+                  value={valueAt(draft, field.path)}
+                  wrong={problems
+                    .filter((p) => belongs(p.path, field.path))
+                    .map((p) => w.wrong(p.found, p.allowed))
+                    .join('; ')}
+                  set={(value) => editor.set(field.path, value)}
+                />
+              ))}
+            {group.name === 'guides' && test && <p class="unit">{w.test}</p>}
+            {group.name === 'left' && <p class="unit long">{w.leftTeach}</p>}
+            {group.name === 'piece' && <p class="unit long">{w.pieceTeach}</p>}
+          </fieldset>
+        ))}
       <LimitsEditor session={session} />
       <div class="bar">
         <p role="status" class={problems.length === 0 ? '' : 'wrong'}>

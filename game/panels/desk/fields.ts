@@ -12,6 +12,8 @@ export type Field =
   | { path: FieldPath; kind: 'number or none' }
   /** From and to, both of which may be left out. */
   | { path: FieldPath; kind: 'band or none' }
+  /** Several of a few, or none of them. */
+  | { path: FieldPath; kind: 'some or none'; of: readonly (readonly [value: string | number, said: string])[] }
   | { path: FieldPath; kind: 'choice'; of: readonly (readonly [value: string | number, said: string])[] };
 
 const said = (...values: string[]) => values.map((value) => [value, w.choices[value] ?? value] as const);
@@ -19,6 +21,7 @@ const number = (path: FieldPath): Field => ({ path, kind: 'number' });
 const flag = (path: FieldPath): Field => ({ path, kind: 'flag' });
 
 const PATTERNS = Object.entries(words.weave);
+const WIRES = [0.8, 0.9, 1, 1.2].map((mm) => [mm, mm.toFixed(1)] as const);
 const GASES = Object.entries(words.setting.gas);
 
 /** Every field of an exercise that can be made, group by group; all else follows from these. */
@@ -58,14 +61,26 @@ export const groups: readonly { name: keyof typeof w.groups; fields: readonly Fi
     name: 'machine',
     fields: [
       { path: 'settings', kind: 'choice', of: said('fixed', 'within ranges', 'own process') },
-      { path: 'process.wire_mm', kind: 'choice', of: [0.8, 0.9, 1, 1.2].map((mm) => [mm, mm.toFixed(1)] as const) },
+      { path: 'process.wire_mm', kind: 'choice', of: WIRES },
       number('process.feed_mpmin'),
       number('process.volts_V'),
       { path: 'process.gas', kind: 'choice', of: GASES },
       number('process.tip_mm'),
       number('process.nozzle_mm'),
+    ],
+  },
+  {
+    name: 'left',
+    fields: [
       { path: 'free.feed_mpmin', kind: 'band or none' },
       { path: 'free.volts_V', kind: 'band or none' },
+      { path: 'free.wire_mm', kind: 'some or none', of: WIRES },
+      { path: 'free.gas', kind: 'some or none', of: GASES },
+      { path: 'free.tip_mm', kind: 'band or none' },
+      { path: 'free.nozzle_mm', kind: 'band or none' },
+      { path: 'free.tipToWork_mm', kind: 'band or none' },
+      { path: 'free.workAngle_deg', kind: 'band or none' },
+      { path: 'free.travelAngle_deg', kind: 'band or none' },
     ],
   },
   {
