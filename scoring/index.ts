@@ -109,10 +109,16 @@ export {
 } from './papers/class-paper.ts';
 export { exerciseHtml } from './papers/exercise-html.ts';
 export { type ExercisePaper, exercisePaper } from './papers/exercise-paper.ts';
+export {
+  EXERCISE_PRINTS,
+  type ExercisePrint,
+  exercisePrintHtml,
+  exercisePrintPdf,
+} from './papers/exercise-prints.ts';
 export { macroHtml } from './papers/macro-html.ts';
 export { type MacroPaper, macroPaper } from './papers/macro-paper.ts';
 export type { PaperFonts } from './papers/paper-fonts.ts';
-export { attemptPdf, classPdf } from './papers/pdf-later.ts';
+export { attemptPdf, boothPdf, classPdf, exercisePdf, macroPdf } from './papers/pdf-later.ts';
 export { profileOf } from './profiles/of-exercise.ts';
 export { profileNamed, profiles } from './profiles/ready.ts';
 export { rangeAround } from './range/around.ts';

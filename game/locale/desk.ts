@@ -277,7 +277,14 @@ export const desk = {
     linkTitle:
       'Opens this exercise in any copy of the bench at this address. Nothing is sent: the exercise stands in the link.',
     linkLong: 'Too long for a link; save it as a file.',
-    print: { what: 'Print', sheet: 'its sheet', macros: 'macro sheet', booth: 'booth card' },
+    print: {
+      what: 'Print',
+      sheet: 'its sheet',
+      macros: 'macro sheet',
+      booth: 'booth card',
+      pdf: 'as PDF',
+      asPdf: (what: string) => `Save as PDF: ${what}`,
+    },
     prove: 'Prove it with robot hands',
     proving: (done: number, of: number) => `Robot hands are welding it: ${whole(done)} of ${whole(of)} …`,
     stopped: 'Stopped.',

@@ -56,9 +56,19 @@ export function headline(sheet: ClassSheet): string {
   return `${count(sheet.trainees, 'trainee')}, ${count(sheet.files, 'file')}${days}: ${sheet.counted} counted${left.length > 0 ? `, ${left.join(', ')}` : ''}.`;
 }
 
-/** What the class has in common, in a sentence. */
+/** What stands in place of those to see first where there are none. */
+export function nobodyFirst(sheet: ClassSheet): string {
+  return sheet.trainees === 0 ? 'Nobody to see first yet.' : 'Nobody has a fault to be seen first.';
+}
+
+/** What the class has in common, in a sentence; of one trainee alone, what comes back. */
 export function commonSaid(sheet: ClassSheet): string {
   const common = sheet.commonFault;
+  if (sheet.trainees === 0) return 'No attempt counts, so nothing can be said of a class.';
+  if (sheet.trainees === 1)
+    return common === null
+      ? 'One trainee, without a fault among the latest attempts.'
+      : `One trainee. Most often first among the latest attempts: ${faultName(common.code)}, ${count(common.attempts, 'attempt')}.`;
   if (common === null) return 'No two trainees share a fault among their latest attempts.';
   return `Common fault of the class: ${faultName(common.code)}, ${count(common.trainees, 'trainee')}, ${count(common.attempts, 'attempt')} among the latest.`;
 }
@@ -78,7 +88,7 @@ export function sheetLines(sheet: ClassSheet): Clean[] {
     headline(sheet),
     commonSaid(sheet),
     '',
-    sheet.firstThree.length === 0 ? 'Nobody has a fault to be seen first.' : 'See first:',
+    sheet.firstThree.length === 0 ? nobodyFirst(sheet) : 'See first:',
     ...sheet.firstThree.flatMap((f, i) => [
       `  ${i + 1}. ${f.trainee} (${f.device}): ${f.fault}, ${f.times} of the last ${f.of}. ${f.says}`,
       `     cut ${f.entry.file}${f.y_mm === null ? '' : ` at ${said(f.y_mm)} mm`}${f.line === null ? '' : `: ${f.line}`}`,

@@ -34,6 +34,7 @@ export interface PaperLine {
   verdict: string;
   standing: Svg;
   where: string;
+  /** Empty: that of the line above. */
   rule: string;
 }
 
@@ -132,7 +133,7 @@ export function attemptPaperOf(
       cuts_mm,
       weldedDown: weldedDown(r),
     }),
-    lines: r.lines.map((l) => paperLine(l, joint.kind)),
+    lines: ruleOnce(r.lines.map((l) => paperLine(l, joint.kind))),
     below: [
       ...(r.lines.some((l) => l.status === 'memory') ? [PROVENANCE] : []),
       ...(r.score === null ? [] : [`Trend number ${r.score}: ${TREND}`]),
@@ -188,6 +189,11 @@ function paperLine(l: Line, kind: Parameters<typeof measureName>[2]): PaperLine 
     where: l.places.length === 0 ? said(l.y_mm, 0) : placesSaid(l.places),
     rule: `${l.rule}${l.status === 'memory' ? ` ${FOOTNOTE}` : ''}`,
   };
+}
+
+/** A rule that several lines in a row go by, such as both toes', stands at the first of them. */
+function ruleOnce(lines: readonly PaperLine[]): PaperLine[] {
+  return lines.map((line, i) => (line.rule === lines[i - 1]?.rule ? { ...line, rule: '' } : line));
 }
 
 /** With a true minus, as wide as the plus of ±. */

@@ -1,4 +1,4 @@
-import { TABLE_HEAD, tableCells } from '../class/sheet-text.ts';
+import { nobodyFirst, TABLE_HEAD, tableCells } from '../class/sheet-text.ts';
 import type { ClassPaper, FirstOnPaper } from './class-paper.ts';
 import { blackAndWhite } from './grey.ts';
 import { drawn, type Html, html, NOTHING, txt } from './html.ts';
@@ -14,7 +14,7 @@ export function classHtml(p: ClassPaper): string {
     html`<header class="head"><h1>${txt(p.title)}</h1><p>${txt(p.headline)}</p></header>`,
     html`<p class="first">${txt(p.common)}</p>`,
     p.first.length === 0
-      ? html`<p>Nobody has a fault to be seen first.</p>`
+      ? html`<p>${txt(nobodyFirst(p.sheet))}</p>`
       : html`<section><h2>${txt(seeFirst(p))}</h2><div class="three">${p.first.map(firstHtml)}</div><p><small>${txt(p.firstRule)}</small></p></section>`,
     html`<table class="class"><thead><tr>${head}</tr></thead><tbody>${rows}</tbody></table>`,
     p.weeks === null ? NOTHING : weeksHtml(p.weeks),

@@ -19,7 +19,7 @@ export interface ExercisePaper {
   joint: string;
   story: string;
   teaches: string;
-  weave: { svg: Svg; caption: string };
+  weave: { svg: Svg; width_mm: number; caption: string };
   /** What, and what it is. */
   settings: [string, string][];
   /** The same for the machine at the booth: what can be checked there without instruments. */
@@ -90,6 +90,7 @@ function drawn({ demonstration: weave }: Exercise): ExercisePaper['weave'] {
   const straight = weave.pattern === 'straight';
   return {
     svg: weaveSvg(weave, scale).svg,
+    width_mm: (width_mm * scale) / WEAVE_SCALE,
     caption: straight
       ? `The run as you see it, ${said(scale)} times as large; figures are mm up the joint.`
       : `The weave as you see it, ${said(scale)} times as large; figures are mm up the joint. Dashed: the root. Dots: where you wait, larger where longer.`,
@@ -172,7 +173,8 @@ export function boothSettings(exercise: Exercise): [string, string][] {
 /** What of a setting is left to the trainee, behind what is given. */
 function freeIn(exercise: Exercise, setting: FreeSetting): string {
   const range = leftRange(exercise, setting);
-  return range === null ? '' : ` (free: ${range})`;
+  if (range === null) return '';
+  return Array.isArray(exercise.free?.[setting]) ? `, free: ${range}` : `, free from ${range}`;
 }
 
 function tipSaid(tip_mm: number): string {

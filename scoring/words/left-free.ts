@@ -14,7 +14,7 @@ const NAMES: Record<FreeSetting, readonly [name: string, unit: string]> = {
   travelAngle_deg: ['push', '°'],
 };
 
-/** How far one setting is left to the trainee, such as `5 to 6 m/min`; null: it is as given. */
+/** How far one setting is left to the trainee, such as `5 to 6 m/min`, or `C1 or M21-ArC-18`; null: it is as given. */
 export function leftRange({ free }: Pick<Exercise, 'free'>, setting: FreeSetting): string | null {
   const left = free?.[setting] ?? null;
   if (left === null) return null;

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { ExercisePrint } from '../../core/desk/desk.ts';
+import { EXERCISE_PRINTS } from '../../../scoring/index.ts';
 import type { Session } from '../../core/session/session.ts';
 import { words } from '../../locale/index.ts';
 import { exercise, preferences } from '../../page.ts';
@@ -10,8 +10,6 @@ import { ProofPanel } from './proof.tsx';
 import { RangePanel } from './range-panel.tsx';
 
 const w = words.desk.editor;
-
-const PRINTS: readonly ExercisePrint[] = ['sheet', 'macros', 'booth'];
 
 /** Making an exercise: fields checked as they are typed, then proved, saved, handed on and printed. */
 export function EditorPanel({ session, close }: { session: Session; close: () => void }) {
@@ -118,8 +116,20 @@ function Actions({ session, close, ready }: { session: Session; close: () => voi
           {w.link}
         </button>
         <span class="unit">{w.print.what}</span>
-        {PRINTS.map((what) => (
+        {EXERCISE_PRINTS.map((what) => (
           <button key={what} type="button" disabled={!ready} onClick={() => session.desk.printOf(what)}>
+            {w.print[what]}
+          </button>
+        ))}
+        <span class="unit">{w.print.pdf}</span>
+        {EXERCISE_PRINTS.map((what) => (
+          <button
+            key={what}
+            type="button"
+            aria-label={w.print.asPdf(w.print[what])}
+            disabled={!ready}
+            onClick={() => void session.desk.savePdfOf(what)}
+          >
             {w.print[what]}
           </button>
         ))}

@@ -53,8 +53,8 @@ describe('what is left to the trainee', () => {
 
   it('stands on its sheet and on the booth card', () => {
     const own = leaving({ gas: ['M21-ArC-18', 'C1'], tipToWork_mm: { from: 10, to: 16 } });
-    expect(Object.fromEntries(exercisePaper(own).settings)['Tip-to-work']).toBe('12 mm (free: 10 to 16 mm)');
-    expect(Object.fromEntries(boothPaper(own).asks).Gas).toContain('(free: M21-ArC-18 or C1)');
+    expect(Object.fromEntries(exercisePaper(own).settings)['Tip-to-work']).toBe('12 mm, free from 10 to 16 mm');
+    expect(Object.fromEntries(boothPaper(own).asks).Gas).toContain(', free: M21-ArC-18 or C1');
   });
 
   it('widens what the hand is held to, and reads the same once it is taken away again', () => {
