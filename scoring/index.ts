@@ -111,10 +111,16 @@ export {
 } from './papers/class-paper.ts';
 export { exerciseHtml } from './papers/exercise-html.ts';
 export { type ExercisePaper, exercisePaper } from './papers/exercise-paper.ts';
+export {
+  EXERCISE_PRINTS,
+  type ExercisePrint,
+  exercisePrintHtml,
+  exercisePrintPdf,
+} from './papers/exercise-prints.ts';
 export { macroHtml } from './papers/macro-html.ts';
 export { type MacroPaper, macroPaper } from './papers/macro-paper.ts';
 export type { PaperFonts } from './papers/paper-fonts.ts';
-export { attemptPdf, classPdf } from './papers/pdf-later.ts';
+export { attemptPdf, boothPdf, classPdf, exercisePdf, macroPdf } from './papers/pdf-later.ts';
 export { profileOf } from './profiles/of-exercise.ts';
 export { profileNamed, profiles } from './profiles/ready.ts';
 export { rangeAround } from './range/around.ts';
@@ -126,9 +132,10 @@ export { type RangeResult, weldPoint } from './range/weld-point.ts';
 export { withoutPiece } from './schema/asked.ts';
 export { textOf } from './schema/bytes.ts';
 export type { BeadStart, BeadStop, Flaw } from './schema/ends.ts';
-export { type Asked, type Band, type Exercise, exerciseSchema, type HandTarget, sizeAsked } from './schema/exercise.ts';
+export { type Asked, type Exercise, exerciseSchema, type HandTarget, sizeAsked } from './schema/exercise.ts';
 export { WEAVE_RANGES } from './schema/exercise-check.ts';
 export { type JsonSchemaName, jsonSchema, jsonSchemaNames } from './schema/json-schema.ts';
+export { type Band, FREE_IN_HAND, type FreeSetting, isLeft, type Leeway } from './schema/leeway.ts';
 export type { Crossing, Motion, Restart, StartMotion, Stop, ToeVisit } from './schema/motion.ts';
 export { InputError, type Problem, parseWith } from './schema/problem.ts';
 export {
@@ -189,6 +196,7 @@ export { endSentences } from './words/ends.ts';
 export { inInches, type MetricUnit } from './words/inches.ts';
 export { type Judgement, resultOf } from './words/judgement.ts';
 export { type Language, languages } from './words/language.ts';
+export { leftToTrainee } from './words/left-free.ts';
 export { weldedDown, wholePercent } from './words/root.ts';
 export { CAUTIONS, NOT_MODELLED } from './words/statements.ts';
 export { wordsIn } from './words/words.ts';

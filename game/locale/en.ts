@@ -127,6 +127,7 @@ export const en = {
         ` Too many volts for this wire and gas: it goes over in globules. At these amps it dips from about ${oneDecimal(low)} to ${oneDecimal(high)} V.`,
     },
     even: 'about what it holds',
+    left: (what: string) => ` Left to you: ${what}. `,
     piece: (plate: number) => ` Your piece: plate ${whole(plate)}, dealt from the start word. `,
     noPiece:
       ' Everybody has a piece of their own in this exercise: say plate number and start word at the desk, under Trainees. Until then it is practice. ',

@@ -117,6 +117,7 @@ export const de: Words = {
       globular: (low, high) =>
         ` Zu viel Spannung für diesen Draht und dieses Gas: er geht grobtropfig über. Bei diesem Strom schließt er etwa zwischen ${oneDecimal(low)} und ${oneDecimal(high)} V kurz.`,
     },
+    left: (what) => ` Freigestellt: ${what}. `,
     even: 'ungefähr, was sie fasst',
     piece: (plate) => ` Eigenes Stück: Blech ${whole(plate)}, zugeteilt aus dem Startwort. `,
     noPiece:

@@ -3,27 +3,13 @@ import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readAttemptName, readRecording, resultSchema, scoreAttempt } from '../../../scoring/index.ts';
-import { run } from '../../../scoring/node/cli/run.ts';
+import { toehold } from '../../support/toehold.ts';
 
 let folder: string;
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'toehold-'));
 });
 afterAll(() => rmSync(folder, { recursive: true }));
-
-async function toehold(...args: string[]): Promise<{ code: number; out: string; err: string }> {
-  let out = '';
-  let err = '';
-  const code = await run(args, {
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-  });
-  return { code, out, err };
-}
 
 describe('toehold', () => {
   it('teaches with --help', async () => {
