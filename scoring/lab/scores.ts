@@ -3,7 +3,7 @@ import type { Versions } from './judge.ts';
 import type { ScoreJob } from './queue.ts';
 import type { ScoreOutcome } from './score-one.ts';
 import type { Db } from './store.ts';
-import { assignments, judges, scores, submissions } from './tables.ts';
+import { judges, scores, submissions } from './tables.ts';
 
 /** A finished score on its way into its table. */
 export interface NewScore extends ScoreJob {
@@ -58,23 +58,22 @@ export class Scores {
   /** What is handed in and not scored, oldest first. @param before only what was received earlier */
   async missing(before: Date, most: number): Promise<ScoreJob[]> {
     return this.#db
-      .selectDistinctOn([submissions.received, submissions.attempt, assignments.judge], {
+      .selectDistinctOn([submissions.received, submissions.attempt, submissions.judge], {
         attempt: submissions.attempt,
-        judge: assignments.judge,
+        judge: submissions.judge,
       })
       .from(submissions)
-      .innerJoin(assignments, eq(assignments.id, submissions.assignmentId))
       .leftJoin(
         scores,
         and(
           eq(scores.attempt, submissions.attempt),
-          eq(scores.judge, assignments.judge),
+          eq(scores.judge, submissions.judge),
           eq(scores.engine, this.#versions.engine),
           eq(scores.scoring, this.#versions.scoring),
         ),
       )
       .where(and(isNull(scores.attempt), lt(submissions.received, before)))
-      .orderBy(asc(submissions.received), asc(submissions.attempt), asc(assignments.judge))
+      .orderBy(asc(submissions.received), asc(submissions.attempt), asc(submissions.judge))
       .limit(most);
   }
 

@@ -7,10 +7,11 @@ import { ClassDesk } from '../class-desk.ts';
 import { answers, id, sha256 } from '../fields.ts';
 import { readJudge } from '../judge.ts';
 import type { Parts } from '../parts.ts';
+import { dealtTo } from '../piece.ts';
 import { notThere } from '../refusal.ts';
 import type { Who } from '../sessions.ts';
 import { submit } from '../submit.ts';
-import { assignments, classes, judges } from '../tables.ts';
+import { assignments, classes, judges, trainees } from '../tables.ts';
 import { assignmentOut, assignmentSaid } from './assignments.ts';
 import { handedSaid } from './attempts.ts';
 
@@ -44,6 +45,7 @@ export function traineeRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
     }),
     async (c) => {
       const who = trainee(c.var.who);
+      const [own] = await db.select({ plate: trainees.plate }).from(trainees).where(eq(trainees.id, who.id));
       const rows = await db
         .select({ assignment: assignments, content: judges.content })
         .from(assignments)
@@ -52,7 +54,7 @@ export function traineeRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
         .orderBy(assignments.opens, assignments.id);
       const said = rows.map(({ assignment, content }) => ({
         ...assignmentSaid(assignment, content),
-        exerciseFile: readJudge(content).exercise,
+        exerciseFile: dealtTo(readJudge(content).exercise, { ...assignment, plate: own?.plate ?? null }),
       }));
       return c.json({ assignments: said }, 200);
     },
