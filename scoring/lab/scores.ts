@@ -2,6 +2,7 @@ import { and, asc, eq, isNull, lt } from 'drizzle-orm';
 import type { Versions } from './judge.ts';
 import type { ScoreJob } from './queue.ts';
 import type { ScoreOutcome } from './score-one.ts';
+import type { Statements } from './statements.ts';
 import type { Db } from './store.ts';
 import { judges, scores, submissions } from './tables.ts';
 
@@ -16,15 +17,33 @@ export interface NewScore extends ScoreJob {
 export class Scores {
   readonly #db: Db;
   readonly #versions: Versions;
+  readonly #statements: Statements | null;
 
-  constructor(db: Db, versions: Versions) {
+  /** @param told what the school's record store is told of each score; null: nothing */
+  constructor(db: Db, versions: Versions, told: Statements | null = null) {
     this.#db = db;
     this.#versions = versions;
+    this.#statements = told;
   }
 
   /** Writes a score unless there is one; whether it was written. A score never changes. */
-  async write({ attempt, judge, outcome, took_ms, worker }: NewScore): Promise<boolean> {
-    const written = await this.#db
+  async write(score: NewScore): Promise<boolean> {
+    const told = this.#statements;
+    if (told === null) return this.#insert(this.#db, score);
+    return this.#db.transaction(async (tx) => {
+      const written = await this.#insert(tx, score);
+      await told.write(tx, score);
+      return written;
+    });
+  }
+
+  /** What is handed in by one more person after it was scored is told too. */
+  async tellAgain(job: ScoreJob): Promise<void> {
+    await this.#statements?.write(this.#db, job);
+  }
+
+  async #insert(db: Db, { attempt, judge, outcome, took_ms, worker }: NewScore): Promise<boolean> {
+    const written = await db
       .insert(scores)
       .values({
         attempt,

@@ -4,10 +4,11 @@ import { exerciseSchema, resultSchema } from '../../index.ts';
 import { MOST_BYTES } from '../../node/index.ts';
 import { type LabEnv, only } from '../access.ts';
 import { ClassDesk } from '../class-desk.ts';
-import { answers, id, sha256 } from '../fields.ts';
+import { answers, done, id, sha256 } from '../fields.ts';
 import { readJudge } from '../judge.ts';
 import type { Parts } from '../parts.ts';
 import { dealtTo } from '../piece.ts';
+import { BEAT_S, sayWelding } from '../presence.ts';
 import { notThere } from '../refusal.ts';
 import type { Who } from '../sessions.ts';
 import { submit } from '../submit.ts';
@@ -92,6 +93,25 @@ export function traineeRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
         .add([{ attempt: digest, judge }], true)
         .then(parts.queued, (cause) => parts.log.warn(cause, 'not queued'));
       return c.json({ ...said, known: !fresh }, 200);
+    },
+  );
+
+  app.openapi(
+    createRoute({
+      method: 'post',
+      path: '/api/my/welding',
+      ...only('trainee', parts),
+      request: {
+        body: {
+          required: true,
+          content: { 'application/json': { schema: z.strictObject({ welding: z.boolean() }) } },
+        },
+      },
+      responses: answers(done, `The instructor sees who welds; said again every ${BEAT_S} s while the arc burns`),
+    }),
+    async (c) => {
+      await sayWelding(db, trainee(c.var.who), c.req.valid('json').welding, new Date());
+      return c.json({ done: true as const }, 200);
     },
   );
 
