@@ -69,6 +69,13 @@ export const labWords = {
     progress: (handed: number, scored: number): string =>
       handed === 0 ? 'Nothing handed in yet.' : `${some(handed, 'attempt', 'attempts')} handed in, ${scored} scored.`,
     projector: 'Without names',
+    present: {
+      welding: (names: readonly string[]): string =>
+        names.length === 0 ? 'Nobody welds just now.' : `Welding just now: ${names.join(', ')}.`,
+      waiting: (names: readonly string[]): string =>
+        names.length === 0 ? 'Nobody waits to be scored.' : `Waiting to be scored: ${names.join(', ')}.`,
+      waits: (name: string, attempts: number): string => (attempts === 1 ? name : `${name} (${attempts})`),
+    },
     notCompared: 'Motions are compared when it is opened: there are too many to compare them all in the list.',
     columns: {
       trainee: 'Trainee',

@@ -17,8 +17,8 @@ export function AttemptList({ desk }: { desk: Desk }) {
   const { welding, waiting } = desk.now.value;
   return (
     <>
-      <p data-testid="welding">{w.now.welding(welding.map(called))}</p>
-      <p data-testid="waiting">{w.now.waiting(waiting.map((t) => w.now.waits(called(t), t.attempts)))}</p>
+      <p data-testid="welding">{w.present.welding(welding.map(called))}</p>
+      <p data-testid="waiting">{w.present.waiting(waiting.map((t) => w.present.waits(called(t), t.attempts)))}</p>
       <label class="deskrow">
         <input type="checkbox" checked={nameless} onChange={(event) => hide(event.currentTarget.checked)} />{' '}
         {w.projector}

@@ -20,6 +20,8 @@ const mineOut = z
   .object({
     id: z.string(),
     assignment: z.string(),
+    /** SHA-256 of its file. */
+    attempt: z.string(),
     number: z.number(),
     received: z.string(),
     late: z.boolean(),
@@ -128,9 +130,9 @@ export function traineeRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       if (row === undefined) throw notThere('');
       const handed = await new ClassDesk(db, row, parts.versions).handed({ trainee: who.id, most: 500 });
       const attempts = handed.map((h) => {
-        const { id, number, received, late, state, verdict, fault } = handedSaid(h);
+        const { id, attempt, number, received, late, state, verdict, fault } = handedSaid(h);
         const result = h.score?.result ?? null;
-        return { id, assignment: h.assignment.id, number, received, late, state, verdict, result, fault };
+        return { id, assignment: h.assignment.id, attempt, number, received, late, state, verdict, result, fault };
       });
       return c.json({ attempts }, 200);
     },
