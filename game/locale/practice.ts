@@ -125,7 +125,7 @@ export const practiceWords = {
     leave: 'End the drill',
     measure: MEASURES,
     reading: ({ is, unit, asked }: Pick<HandReading, 'is' | 'unit' | 'asked'>) =>
-      `${trimmed(is, 2)} ${unit}${asked ? ` (asked ${trimmed(asked.from, 2)} to ${trimmed(asked.to, 2)})` : ''}`,
+      `${trimmed(is, unit === '%' ? 0 : 2)} ${unit}${asked ? ` (asked ${trimmed(asked.from, 2)} to ${trimmed(asked.to, 2)})` : ''}`,
     state: { in: 'inside', out: 'outside', free: '' },
     kept: (n: number) => (n === 0 ? 'No drill kept yet.' : `${whole(n)} kept.`),
     last: (drill: Drill, inside: number, of: number, when: string) =>

@@ -106,7 +106,7 @@ function doubt(): string {
   const { from_mm, to_mm } = exercise.value.judged;
   const places = (opened.value ?? []).filter((p) => p.welded && p.y_mm >= from_mm && p.y_mm <= to_mm);
   const n = places.filter((p) => kindOf(p) === 'doubt').length;
-  return n === 0 ? '' : words.practice.rootInDoubt(wholePercent(n / places.length));
+  return n === 0 || share() === '' ? '' : words.practice.rootInDoubt(wholePercent(n / places.length));
 }
 
 /** Welded from the top down: nothing of it is drawn as tied in. */

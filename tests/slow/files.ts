@@ -26,5 +26,5 @@ export const SHARED_HERE = [
 
 /** Days in the browser, acted out in real time: a stage of its own after the slow suite's other tests, one file at a time. */
 export const IN_BROWSER = [
-  'tests/browser/{coupon,desk,devices,lab,lesson,level,measure,notices,proof,shelf,slow,zoom}.test.ts',
+  'tests/browser/{coupon,desk,devices,lab,lesson,level,measure,notices,practice,proof,shelf,slow,zoom}.test.ts',
 ];
