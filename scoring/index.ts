@@ -184,6 +184,6 @@ export { canBeProved, type FirstProof, proveFirst } from './trials/first-proof.t
 export { type ProveOptions, proveAdvice } from './trials/prove-advice.ts';
 export { inSteps, type Knob, steps as knobSteps } from './trials/steps.ts';
 export { endSentences } from './words/ends.ts';
-export { weldedDown, wholePercent } from './words/root.ts';
+export { tiedInShares, weldedDown, wholePercent } from './words/root.ts';
 export { CAUTIONS, NOT_MODELLED } from './words/statements.ts';
 export { changeSaid } from './words/trials.ts';

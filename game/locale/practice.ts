@@ -69,7 +69,7 @@ export const practiceWords = {
     switch: { lessons: 'in lessons', always: 'always', never: 'never' },
     when: 'Judge yourself before the verdict',
     beside: 'Your judgement and the verdict',
-    head: { measure: 'Measure', yours: 'You', verdict: 'Verdict', told: '' },
+    head: { measure: 'Measure', yours: 'You', verdict: 'Verdict' },
     said: { inside: 'inside', outside: 'outside' },
     missed: 'missed',
     imagined: 'not there',
