@@ -15,8 +15,8 @@ import type { Coupon, Level, NamingView } from './views.ts';
 const COUPON_MM = 60;
 
 /**
- * Level 1: plain faults on a tee. 2: what is seen in the hand alone, and the machine. 3: a lap too, less of each fault, more to choose from. Each leaves a bead
- * that is not within, and is named by its own first sentence (`tests/slow/naming.test.ts`).
+ * Level 1: plain faults on a tee. 2: what is seen in the hand alone, and the machine. 3: a lap too, less of each fault, more to choose from. Each is named by
+ * its own first sentence (`tests/slow/naming.test.ts`), also where the bead holds all the same.
  */
 const coupon = (level: Level, exercise: string, fault: Coupon['fault'], is: AdviceCode, share = 1): Coupon => ({
   level,
