@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Lesson } from './core/session/lesson.ts';
 import type { Session } from './core/session/session.ts';
 import { words } from './locale/index.ts';
-import { announcement, besideCoupon, finished } from './page.ts';
+import { announcement, besideCoupon, finished, result } from './page.ts';
 import { AboutDialog } from './panels/about.tsx';
 import { AidsDialog } from './panels/aids.tsx';
 import { BeatSheet } from './panels/beat-sheet.tsx';
@@ -117,7 +117,7 @@ export function App({ session, lesson, drive }: { session: Session; lesson: Less
       <Chalk />
       <Cautions />
       <div class="spoken" aria-live="polite">
-        {announcement.value && words.announce.say(announcement.value)}
+        {announcement.value && words.announce.say(announcement.value, result.value)}
       </div>
     </div>
   );

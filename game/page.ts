@@ -28,6 +28,7 @@ export const {
   retention,
   drill,
   opened,
+  language,
   paper,
   onTop,
   busy,

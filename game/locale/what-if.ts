@@ -1,5 +1,7 @@
-import { type Change, changeSaid, type Knob } from '../../scoring/index.ts';
+import { type Change, type Knob, wordsIn } from '../../scoring/index.ts';
 import { twoDecimals, whole } from './numbers.ts';
+
+const { changeSaid } = wordsIn('en');
 
 type Kind = 'tee' | 'lap' | 'corner';
 

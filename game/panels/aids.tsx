@@ -5,6 +5,7 @@ import { words } from '../locale/index.ts';
 import { isTest, level, preferences, setPreference } from '../page.ts';
 import { CalibrationForm } from './calibration.tsx';
 import { Dialog } from './dialog.tsx';
+import { LanguageChoice } from './language-choice.tsx';
 import { PenCheckForm } from './pen-check.tsx';
 
 const a = words.aids;
@@ -18,6 +19,9 @@ type Flag =
   | 'latchTrigger'
   | 'oneToOne'
   | 'measureFirst'
+  | 'inches'
+  | 'leftHanded'
+  | 'captions'
   | 'ownGuides'
   | 'fadeGuides';
 
@@ -67,6 +71,7 @@ export function AidsDialog({ close }: { close: () => void }) {
           onInput={(event) => setPreference('sound', Number(event.currentTarget.value))}
         />
       </label>
+      <Switch name="captions" text={a.captions} />
       <Switch name="plainView" text={a.plainView} />
       <label class="switch">
         <input
@@ -79,6 +84,10 @@ export function AidsDialog({ close }: { close: () => void }) {
       {p.handRig && <RigSliders rig={p.handRig} />}
       <Switch name="latchTrigger" text={a.latch} />
       <Switch name="measureFirst" text={a.measureFirst} />
+      <hr />
+      <LanguageChoice />
+      <Switch name="inches" text={a.inches} />
+      <Switch name="leftHanded" text={a.leftHanded} />
       <hr />
       <p>
         <button type="button" onClick={() => setInside('calibration')}>

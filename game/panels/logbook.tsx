@@ -3,7 +3,7 @@ import { practised } from '../core/practice/due.ts';
 import { type Log, logsOf } from '../core/session/logbook.ts';
 import type { TakenLogbook } from '../core/session/logbook-file.ts';
 import type { Session } from '../core/session/session.ts';
-import { words } from '../locale/index.ts';
+import { ready, words } from '../locale/index.ts';
 import { exercise, shelf, tests } from '../page.ts';
 import { DueNow } from './due-tests.tsx';
 import { LogChart, TrendChart } from './log-chart.tsx';
@@ -39,7 +39,7 @@ export function Logbook({ session, opened }: { session: Session; opened: () => v
             <select value={log.exercise} onChange={(event) => choose(event.currentTarget.value)}>
               {logs.map((l) => (
                 <option key={l.exercise} value={l.exercise}>
-                  {l.title ?? words.top.ownJoint}
+                  {ready(l.title ?? words.top.ownJoint)}
                 </option>
               ))}
             </select>

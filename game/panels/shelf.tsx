@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Session } from '../core/session/session.ts';
 import type { AttemptEntry } from '../core/session/shelf.ts';
-import { words } from '../locale/index.ts';
+import { ready, words } from '../locale/index.ts';
 import { persistent, shelf, unfinished } from '../page.ts';
 import { Dialog } from './dialog.tsx';
 import { Logbook } from './logbook.tsx';
@@ -71,7 +71,7 @@ function Row({ session, entry, close }: { session: Session; entry: AttemptEntry;
     <li class={bad ? 'damaged' : ''}>
       <span class="when">{entry.made_ms === 0 ? '' : dayAndTime(entry.made_ms)}</span>
       <span class="title">
-        {bad && entry.title === null ? entry.id : (entry.title ?? w.untitled)}
+        {bad && entry.title === null ? entry.id : ready(entry.title ?? w.untitled)}
         {entry.damaged !== null && <span class="unit"> {w.damaged(entry.damaged)}</span>}
       </span>
       <span class="unit helped">{bad ? '' : words.level.helped[entry.helped]}</span>

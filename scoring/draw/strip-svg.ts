@@ -1,7 +1,8 @@
 import type { JointOptions } from '../../engine/index.ts';
 import { type RootPlace, tiedIn } from '../measures/bead/survey.ts';
-import { plateName } from '../words/names.ts';
+import type { Language } from '../words/language.ts';
 import { wholePercent } from '../words/root.ts';
+import { wordsIn } from '../words/words.ts';
 import { drawingOf, INK, num, PAPER, QUIET, RULE, type Svg, tag, textAt } from './svg.ts';
 
 /** How the opened root is drawn. */
@@ -13,6 +14,8 @@ export interface StripSvgOptions {
   cuts_mm?: readonly number[];
   /** The bead was laid from the top down: no stretch of its root is drawn as tied in. */
   weldedDown?: boolean;
+  /** Of its lettering; left out: English. */
+  language?: Language;
 }
 
 const ROW = 26;
@@ -28,6 +31,7 @@ const SIDE = 96;
 export function stripSvg(strip: readonly RootPlace[], joint: JointOptions, options: StripSvgOptions = {}): Svg {
   const width = options.width ?? 720;
   const id = options.id ?? 'strip';
+  const { plateName } = wordsIn(options.language ?? 'en');
   const height = TOP + 2 * ROW + 46;
   const x = (y_mm: number): number => SIDE + (y_mm / joint.length_mm) * (width - SIDE - 16);
   const rows = (['A', 'B'] as const)
@@ -138,16 +142,15 @@ function marks(options: StripSvgOptions, x: (y: number) => number): string {
 
 function summary(strip: readonly RootPlace[], options: StripSvgOptions): string {
   const range = options.judged;
+  const words = wordsIn(options.language ?? 'en').drawing.strip;
   const asked = strip.filter((p) => range === undefined || (p.y_mm >= range.from_mm && p.y_mm <= range.to_mm));
   const welded = asked.filter((p) => p.welded);
-  if (welded.length === 0) return 'no weld at the root';
-  if (options.weldedDown) return 'welded downwards: not judged';
+  if (welded.length === 0) return words.none;
+  if (options.weldedDown) return words.down;
   const share = welded.filter((p) => p.fused && depthSays(p) === 'tied in').length / welded.length;
   const doubt = welded.filter((p) => depthSays(p) === 'in doubt').length / welded.length;
-  const of =
-    range === undefined ? '' : welded.length < asked.length ? ' of the weld there is' : ' of the judged length';
-  const unsure = doubt === 0 ? '' : `, in doubt over ${wholePercent(doubt)} %`;
-  return `tied in at the root over ${wholePercent(share)} %${of}${unsure}`;
+  const of = range === undefined ? null : welded.length < asked.length ? 'weld' : 'judged length';
+  return words.share(wholePercent(share), of, doubt === 0 ? null : wholePercent(doubt));
 }
 
 /** The root is only as good as its colder plate. */

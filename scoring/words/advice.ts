@@ -5,10 +5,10 @@ import { machineSentences, suspectSaid } from './machine.ts';
 import { said, toeName, upper } from './names.ts';
 import { rootSaid, seenSaid } from './seen.ts';
 
-type Sentences = { [C in AdviceCode]: (p: AdviceData[C]) => string };
+export type AdviceSentences = { [C in AdviceCode]: (p: AdviceData[C]) => string };
 
 /** Every sentence of advice, in one place. Numbers come from the attempt; a sentence whose numbers are not known is not said. */
-const sentences: Sentences = {
+const adviceSentences: AdviceSentences = {
   'weld-the-judged-length': (p) =>
     `Weld all of the judged length, ${said(p.from_mm)} to ${said(p.to_mm)} mm; ${said(p.bare_mm)} mm of it are bare.`,
 
@@ -101,7 +101,10 @@ const sentences: Sentences = {
 };
 
 /** A piece of advice as it goes into a result: with its sentence. */
-export function adviceSaid({ code, data, y_mm, t_s, cycle, side, change }: Found): Advice {
+export function adviceSaid(
+  { code, data, y_mm, t_s, cycle, side, change }: Found,
+  sentences: AdviceSentences = adviceSentences,
+): Advice {
   // Each code has its own data; the table and the union are made of the same names, which the compiler cannot follow through a look-up.
   const say = sentences[code] as (p: typeof data) => string;
   return { code, text: say(data), y_mm, t_s, cycle, side, change };
@@ -115,6 +118,6 @@ function toe(p: { joint: Parameters<typeof toeName>[0]; side: 'A' | 'B' }): stri
   return upper(toeName(p.joint, p.side));
 }
 
-function unitSign(unit: Line['unit']): string {
+export function unitSign(unit: Line['unit']): string {
   return unit === 'deg' ? '°' : unit;
 }

@@ -13,7 +13,14 @@ export class Comparer {
   private start: (() => void) | null = null;
   private at_mm = 0;
   private readonly cuts = new Latest<number>((y_mm) =>
-    this.line?.ask({ type: 'cut', y_mm, id: 'beside', scale: this.state.cutScale.peek(), glass: false }),
+    this.line?.ask({
+      type: 'cut',
+      y_mm,
+      id: 'beside',
+      scale: this.state.cutScale.peek(),
+      glass: false,
+      language: this.state.language.peek(),
+    }),
   );
 
   private readonly seeks = new Latest<number | null>((t_s) => this.line?.ask({ type: 'seek', t_s }));
@@ -68,7 +75,7 @@ export class Comparer {
     this.state.otherCut.value = null;
     this.state.otherStretch.value = false;
     this.state.otherBusy.value = null;
-    this.state.otherResult.value = null;
+    this.state.otherJudgement.value = null;
     this.state.whatIf.value = null;
   }
 
@@ -99,7 +106,7 @@ export class Comparer {
         this.cuts.answered();
         return;
       case 'scored':
-        this.state.otherResult.value = answer.result;
+        this.state.otherJudgement.value = answer.judgement;
         return;
       case 'failed':
         this.close();

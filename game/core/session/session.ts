@@ -1,12 +1,13 @@
-import { effect } from '@preact/signals-core';
+import { computed, effect, untracked } from '@preact/signals-core';
 import { noFaults, POSE_RATE_HZ, type Recording } from '../../../engine/index.ts';
 import {
   type AttemptRecording,
   type Change,
   type Exercise,
   exerciseNamed,
-  type Result,
+  type Judgement,
   type RootPlace,
+  resultOf,
   withoutPiece,
 } from '../../../scoring/index.ts';
 import { Latest } from '../bench/latest.ts';
@@ -99,7 +100,8 @@ export class Session {
     });
     this.cuts = new Latest((y_mm) => {
       const glass = state.readingsHidden.peek();
-      this.bench.ask({ type: 'cut', y_mm, id: 'cut', scale: state.cutScale.peek(), glass });
+      const language = state.language.peek();
+      this.bench.ask({ type: 'cut', y_mm, id: 'cut', scale: state.cutScale.peek(), glass, language });
     });
     this.seeks = new Latest((t_s) => this.bench.ask({ type: 'seek', t_s }));
     this.comparer = new Comparer(ports.openBench, state, (problem) => this.broken(problem));
@@ -114,6 +116,17 @@ export class Session {
       (e) => this.useMade(e),
     );
     this.prover = new Prover(ports.openHand, state);
+    const inches = computed(() => state.preferences.value.inches);
+    effect(() => {
+      // Sheet and cut are lettered anew where language or units change.
+      state.language.value;
+      inches.value;
+      untracked(() => {
+        if (state.judgement.value === null) return;
+        this.askPaper();
+        this.cutAt(state.cutAt.value);
+      });
+    });
     this.practice = new Practice(
       {
         reveal: () => this.reveal(),
@@ -326,12 +339,26 @@ export class Session {
     // What was tried on the piece goes with it; another attempt laid beside stays.
     if (this.state.whatIf.value) this.comparer.close();
     void this.coupons.show(null);
-    this.state.result.value = null;
+    this.state.judgement.value = null;
     this.state.opened.value = null;
     this.state.paper.value = null;
     this.state.busy.value = null;
     this.state.shownTime.value = null;
     this.state.playing.value = false;
+  }
+
+  /** The report in the language on screen, and anew when that changes. */
+  private askPaper(): void {
+    const { finished, shelf, language, preferences } = this.state;
+    if (finished.peek() === null) return;
+    const file = nameOfFile(finished.peek()!, shelf.peek(), this.ports.clock);
+    this.bench.ask({
+      type: 'paper',
+      job: this.job,
+      file,
+      language: language.peek(),
+      inches: preferences.peek().inches,
+    });
   }
 
   private startedAt(date_ms: number): string {
@@ -382,19 +409,19 @@ export class Session {
   /** Measured: shown at once, or held back until the trainee has said something of it. */
   private hearScored(answer: Extract<BenchAnswer, { type: 'scored' }>): void {
     const { state } = this;
+    const { judgement, strip } = answer;
+    const result = resultOf(judgement);
     const done = state.finished.peek();
     state.busy.value = null;
     const naming = state.naming.peek();
-    const why =
-      this.isCoupon && naming ? 'name' : this.fresh && this.practice.judgesFirst(answer.result) ? 'judge' : null;
+    const why = this.isCoupon && naming ? 'name' : this.fresh && this.practice.judgesFirst(result) ? 'judge' : null;
     if (done && this.fresh && done.recording.origin.kind === 'hand') this.practice.tested(done.id);
-    if (done && !this.isCoupon) void this.keeper.keep(done, answer.result);
-    const { result, strip } = answer;
+    if (done && !this.isCoupon) void this.keeper.keep(done, result);
     if (why === null) {
-      this.show(result, strip);
+      this.show(judgement, strip);
       return;
     }
-    state.held.value = { result, strip, why };
+    state.held.value = { judgement, result, strip, why };
     if (why === 'name' && naming) {
       state.naming.value = { ...naming, phase: 'asked' };
       state.opened.value = strip;
@@ -407,18 +434,18 @@ export class Session {
     const held = this.state.held.peek();
     if (!held) return;
     this.state.held.value = null;
-    this.show(held.result, held.strip);
+    this.show(held.judgement, held.strip);
   }
 
-  private show(result: Result, strip: RootPlace[]): void {
+  private show(judgement: Judgement, strip: RootPlace[]): void {
     const { state } = this;
-    state.result.value = result;
+    state.judgement.value = judgement;
     state.opened.value = strip;
-    state.announcement.value = { code: 'verdict', result };
+    state.announcement.value = { code: 'verdict' };
     const done = state.finished.peek();
     if (!done) return;
-    if (!this.isCoupon) this.prover.prove(done.recording as AttemptRecording, result);
-    this.bench.ask({ type: 'paper', job: this.job, file: nameOfFile(done, state.shelf.value, this.ports.clock) });
+    if (!this.isCoupon) this.prover.prove(done.recording as AttemptRecording, resultOf(judgement));
+    this.askPaper();
   }
 
   private hear(answer: BenchAnswer): void {

@@ -8,9 +8,12 @@ import {
   exerciseNamed,
   exercises,
   type FirstProof,
+  type Judgement,
+  type Language,
   type OwnReading,
   type Result,
   type RootPlace,
+  resultOf,
   type Station,
 } from '../../../scoring/index.ts';
 import type { TorchState } from '../hand/torch-tool.ts';
@@ -69,7 +72,7 @@ export interface Measuring {
 export type Announcement =
   | { code: 'torch'; torch: TorchState }
   | { code: 'ended'; ended: Recording['ended'] }
-  | { code: 'verdict'; result: Result }
+  | { code: 'verdict' }
   | { code: 'say-first'; why: Held['why'] };
 
 /** What the user should know though nothing is wrong. */
@@ -83,6 +86,7 @@ export type BenchStage = 'rest' | 'weld' | 'read' | 'replay';
 
 /** An attempt that has been measured and is not shown yet, and what has to be said first. */
 export interface Held {
+  judgement: Judgement;
   result: Result;
   strip: RootPlace[];
   why: 'judge' | 'name';
@@ -138,6 +142,12 @@ export function createState() {
   const faded = signal(false);
   const tests = computed(() => practice.value.filter(isKind('retention')));
   const shownTime = signal<number | null>(null);
+  const judgement = signal<Judgement | null>(null);
+  const otherJudgement = signal<Judgement | null>(null);
+  /** The language this browser asks for, where the user has chosen none. */
+  const usualLanguage = signal<Language>('en');
+  const language = computed(() => preferences.value.language ?? usualLanguage.value);
+  const said = (judged: Judgement | null): Result | null => judged && resultOf(judged, language.value);
 
   /** How much the exercise is helped along, after what was kept of it here. */
   const level = computed(() => levelOf(practised(shelf.value, tests.value), exercise.value, preferences.value.trainee));
@@ -177,7 +187,12 @@ export function createState() {
     restrikeLeft_s: signal(0),
 
     finished,
-    result: signal<Result | null>(null),
+    usualLanguage,
+    language,
+    /** What the attempt came to, before it is said. */
+    judgement,
+    /** The same in the language on screen. */
+    result: computed(() => said(judgement.value)),
     /** Measured, and not shown yet: the trainee says first what it came to, or what was wrong with it. */
     held,
     /** What the trainee said of the attempt on the bench before the verdict. */
@@ -246,7 +261,8 @@ export function createState() {
     /** Of the second one only the stretch about the cut has been welded so far. */
     otherStretch: signal(false),
     /** What the second one came to; null until it has been measured. */
-    otherResult: signal<Result | null>(null),
+    otherJudgement,
+    otherResult: computed(() => said(otherJudgement.value)),
     /** The second one is the attempt on the bench with this changed; null: it is another attempt. */
     whatIf: signal<Change | null>(null),
 

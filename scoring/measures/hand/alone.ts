@@ -1,6 +1,7 @@
 import type { Pose } from '../../../engine/index.ts';
 import { traceOfHand } from '../../attempt/trace.ts';
-import type { Band, Exercise } from '../../schema/exercise.ts';
+import type { Exercise } from '../../schema/exercise.ts';
+import type { Band } from '../../schema/leeway.ts';
 import { median, quantile } from '../statistics.ts';
 import { curveOf, type Reading } from './curve.ts';
 
