@@ -197,6 +197,6 @@ export { inInches, type MetricUnit } from './words/inches.ts';
 export { type Judgement, resultOf } from './words/judgement.ts';
 export { type Language, languages } from './words/language.ts';
 export { leftToTrainee } from './words/left-free.ts';
-export { weldedDown, wholePercent } from './words/root.ts';
+export { tiedInShares, weldedDown, wholePercent } from './words/root.ts';
 export { CAUTIONS, NOT_MODELLED } from './words/statements.ts';
 export { wordsIn } from './words/words.ts';

@@ -28,19 +28,20 @@ const FAULTS: Partial<Record<AdviceCode, string>> = {
   'cold-root': 'Settings too cold',
 };
 
-/** What the sheet shows of each. */
+/** What the sheet shows of each, whether the bead holds or not. */
 const SHOWS: Partial<Record<AdviceCode, string>> = {
   'arc-back-on-puddle':
-    'the root bare or in doubt though beat, width and climb are as asked; crossings without a filled dot on the beat sheet',
-  'tip-too-far': 'tip-to-work past its band in the hand’s table, and less fusion everywhere, root and toes',
-  'too-narrow': 'width under its band in the hand’s table, short legs and a tall middle',
-  'too-wide': 'width over its band in the hand’s table, long legs on both plates and a root that had to wait',
-  'to-one-side': 'one leg longer than the other all the way, and the root tied in on one plate before the other',
+    'crossings without a filled dot on the beat sheet and less root than as shown, though beat, width and climb are as asked',
+  'tip-too-far': 'tip-to-work past its band in the hand’s table, and less fusion than as shown, root and plates',
+  'too-narrow': 'width under its band in the hand’s table, and legs shorter than as shown on both plates',
+  'too-wide': 'width over its band in the hand’s table, and legs longer than as shown on both plates',
+  'to-one-side': 'one leg longer than the other all the way, and a weave that does not lie over the root',
   'toe-left-early': 'bars on one line of the beat sheet that stop before the band begins, those on the other as asked',
   'climbed-fast':
-    'fewer cycles on the beat sheet than the length asks for, thin legs along all of it, climb over its band',
-  'climbed-slowly': 'many cycles close together, legs and crown over what was asked, climb under its band',
-  'cold-root': 'a hand as asked in every row, and a root that is bare or in doubt over most of the length',
+    'climb over its band in the hand’s table, cycles far apart along the joint, and legs shorter than as shown',
+  'climbed-slowly':
+    'climb under its band in the hand’s table, cycles close together along the joint, and legs longer than as shown',
+  'cold-root': 'a hand as asked in every row, and a root that is bare or in doubt over much of the length',
 };
 
 const WHEN: Record<RetentionStep, string> = { day: 'next day', week: 'after a week', fortnight: 'after a fortnight' };
@@ -69,7 +70,7 @@ export const practiceWords = {
     switch: { lessons: 'in lessons', always: 'always', never: 'never' },
     when: 'Judge yourself before the verdict',
     beside: 'Your judgement and the verdict',
-    head: { measure: 'Measure', yours: 'You', verdict: 'Verdict', told: '' },
+    head: { measure: 'Measure', yours: 'You', verdict: 'Verdict' },
     said: { inside: 'inside', outside: 'outside' },
     missed: 'missed',
     imagined: 'not there',
@@ -125,7 +126,7 @@ export const practiceWords = {
     leave: 'End the drill',
     measure: MEASURES,
     reading: ({ is, unit, asked }: Pick<HandReading, 'is' | 'unit' | 'asked'>) =>
-      `${trimmed(is, 2)} ${unit}${asked ? ` (asked ${trimmed(asked.from, 2)} to ${trimmed(asked.to, 2)})` : ''}`,
+      `${trimmed(is, unit === '%' ? 0 : 2)} ${unit}${asked ? ` (asked ${trimmed(asked.from, 2)} to ${trimmed(asked.to, 2)})` : ''}`,
     state: { in: 'inside', out: 'outside', free: '' },
     kept: (n: number) => (n === 0 ? 'No drill kept yet.' : `${whole(n)} kept.`),
     last: (drill: Drill, inside: number, of: number, when: string) =>

@@ -13,15 +13,15 @@ export function DrillCard({ session }: { session: Session }) {
   if (!view) return null;
   return (
     <section class="lesson drill" aria-label={w.title} data-testid="drill" data-phase={view.phase}>
-      <h2>{w.name(view.drill)}</h2>
-      <p>{w.about(view.drill)}</p>
-      <p role="status">{said(view)}</p>
-      <Readings view={view} />
-      <p class="buttons">
+      <div class="drillhead">
+        <h2>{w.name(view.drill)}</h2>
         <button type="button" onClick={() => session.drill(null)}>
           {w.leave}
         </button>
-      </p>
+      </div>
+      {view.phase === 'ready' && <p>{w.about(view.drill)}</p>}
+      <p role="status">{said(view)}</p>
+      <Readings view={view} />
     </section>
   );
 }

@@ -38,7 +38,8 @@ export function JudgeCard({ session, held }: { session: Session; held: Held }) {
         {questionsOf(held.result).map(({ measure }) => (
           <li key={measure}>
             <label>
-              <input type="checkbox" checked={outside.includes(measure)} onChange={() => tick(measure)} /> {measure}
+              <input type="checkbox" checked={outside.includes(measure)} onChange={() => tick(measure)} />{' '}
+              {words.findings.measure(measure)}
             </label>
           </li>
         ))}
@@ -93,7 +94,7 @@ export function JudgedBeside({ own }: { own: OwnJudgement }) {
         <tbody>
           {own.said.map(({ measure, said, was }) => (
             <tr key={measure} class={missed.includes(measure) || imagined.includes(measure) ? 'notwithin' : ''}>
-              <th scope="row">{measure}</th>
+              <th scope="row">{words.findings.measure(measure)}</th>
               <td>{w.said[said]}</td>
               <td>
                 <VerdictMark verdict={was} />

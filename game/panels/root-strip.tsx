@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { type RootPlace, tiedIn, weldedDown, wholePercent } from '../../scoring/index.ts';
+import { type RootPlace, tiedIn, tiedInShares, weldedDown, wholePercent } from '../../scoring/index.ts';
 import { type Camera, toPane } from '../core/hand/camera.ts';
 import type { Session } from '../core/session/session.ts';
 import { words } from '../locale/index.ts';
@@ -95,18 +95,16 @@ export function RootStripView({ session, camera }: { session: Session; camera: C
 
 function share(): string {
   const bead = result.value?.bead;
-  const part = bead?.rootFusedShare ?? null;
+  const part = result.value && tiedInShares(result.value);
   // The share is of the heights that carry metal: of a run that stopped early it is not the judged length's.
-  if (!bead || part === null) return '';
-  return down() ? words.strip.weldedDown : words.strip.share(wholePercent(part), bead.bare_mm.length === 0);
+  if (!bead || !part) return '';
+  return down() ? words.strip.weldedDown : words.strip.share(wholePercent(part.sure), bead.bare_mm.length === 0);
 }
 
-/** Over how much of the weld in the judged length that is too close to tell. */
+/** Over how much of it that is too close to tell. */
 function doubt(): string {
-  const { from_mm, to_mm } = exercise.value.judged;
-  const places = (opened.value ?? []).filter((p) => p.welded && p.y_mm >= from_mm && p.y_mm <= to_mm);
-  const n = places.filter((p) => kindOf(p) === 'doubt').length;
-  return n === 0 ? '' : words.practice.rootInDoubt(wholePercent(n / places.length));
+  const part = result.value && tiedInShares(result.value);
+  return !part || part.doubt === 0 || down() ? '' : words.practice.rootInDoubt(wholePercent(part.doubt));
 }
 
 /** Welded from the top down: nothing of it is drawn as tied in. */

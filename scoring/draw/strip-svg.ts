@@ -147,16 +147,15 @@ function summary(strip: readonly RootPlace[], options: StripSvgOptions): string 
   const welded = asked.filter((p) => p.welded);
   if (welded.length === 0) return words.none;
   if (options.weldedDown) return words.down;
-  const share = welded.filter((p) => p.fused).length / welded.length;
-  const doubt = inDoubt(welded) / welded.length;
+  const share = welded.filter((p) => p.fused && depthSays(p) === 'tied in').length / welded.length;
+  const doubt = welded.filter((p) => depthSays(p) === 'in doubt').length / welded.length;
   const of = range === undefined ? null : welded.length < asked.length ? 'weld' : 'judged length';
   return words.share(wholePercent(share), of, doubt === 0 ? null : wholePercent(doubt));
 }
 
-/** Places where the shallower side is nearer to the root line than it can be read. */
-function inDoubt(places: readonly RootPlace[]): number {
-  return places.filter((p) => tiedIn(Math.min(p.rootFusionA_mm, p.rootFusionB_mm), p.plusMinus_mm) === 'in doubt')
-    .length;
+/** The root is only as good as its colder plate. */
+function depthSays(p: RootPlace): ReturnType<typeof tiedIn> {
+  return tiedIn(Math.min(p.rootFusionA_mm, p.rootFusionB_mm), p.plusMinus_mm);
 }
 
 function definitions(id: string): string {

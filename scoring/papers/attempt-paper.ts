@@ -9,6 +9,7 @@ import { exerciseNamed } from '../exercises/ready.ts';
 import { judgedOf } from '../exercises/workshop.ts';
 import { openedRoot, Survey } from '../measures/bead/survey.ts';
 import { checkAccounts } from '../measures/open-accounts.ts';
+import { plusMinusAt } from '../measures/precision.ts';
 import { describeFound, InputError } from '../schema/problem.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
 import type { Line, Result } from '../schema/result.ts';
@@ -103,7 +104,7 @@ export function attemptPaperOf(
   options: Pick<PaperOptions, 'at_mm' | 'inches' | 'language'> = {},
 ): AttemptPaper {
   const { recording, section, survey, result: r } = judgedAttempt;
-  const { joint } = recording.simulation;
+  const { joint, cell_mm } = recording.simulation;
   const language = options.language ?? 'en';
   const w = attemptWordsIn(language);
   if (options.at_mm !== undefined && !(options.at_mm >= 0 && options.at_mm <= joint.length_mm)) {
@@ -139,7 +140,7 @@ export function attemptPaperOf(
     after: then.map((a) => a.text),
     cut: { ...cut, svg: drawn(cut.y_mm, 'cut', false) },
     smallCuts: cuts_mm.slice(0, 3).map((y_mm, i) => ({ y_mm, svg: drawn(y_mm, `cut${i + 1}`, true) })),
-    strip: stripSvg(openedRoot(survey, joint.length_mm), joint, {
+    strip: stripSvg(openedRoot(survey, joint.length_mm, plusMinusAt('root fusion', cell_mm)), joint, {
       id: 'strip',
       width: 960,
       judged,

@@ -25,6 +25,7 @@ const beadOf = (survey: Survey) => readBead(survey, 0.75, JUDGED, null).bead;
 const said = (survey: Survey, reasons: ('vertical-down' | 'no-climb')[] = []): string | null =>
   tiedInSaid({
     bead: { ...beadOf(survey), start: null, stops: [] },
+    lines: [],
     reasons: reasons.map((code) => ({ code, text: '' })),
   });
 
@@ -70,5 +71,18 @@ describe('the opened root', () => {
     expect(svg).not.toMatch(/url\(#strip-torn\)|tied in/);
     expect(svg).toContain('stroke-dasharray');
     expect(words.strip.weldedDown).not.toContain('tied in');
+  });
+
+  it('drew and counted a root just past the corner, nearer to it than it can be read, as tied in', () => {
+    const near = makeSection({ face: segmentFace(6, 1), peak: lineOfHeat(2, 2, 2.63) });
+    const { rootFusion_mm, rootFused } = readSection(near)!.station;
+    expect(rootFused).toBe(true);
+    expect(rootFusion_mm).toBeGreaterThan(0);
+    expect(rootFusion_mm).toBeLessThan(0.15);
+    const survey = new Survey((y) => (y < 35 ? tied : near));
+    expect(said(survey)).toBe('tied in at the root over 50 % of the judged length, in doubt over 50 %');
+    const svg = stripSvg(openedRoot(survey, 60), teeJoint, { judged: JUDGED });
+    expect(svg).toContain('tied in at the root over 50 % of the judged length, in doubt over 50 %');
+    expect(svg).toContain('url(#strip-doubt)');
   });
 });

@@ -14,7 +14,10 @@ import type { Coupon, Level, NamingView } from './views.ts';
 /** Length of a coupon, mm: enough for a few cycles between the ends, and soon welded. */
 const COUPON_MM = 60;
 
-/** Level 1: plain faults on a tee. 2: thin plate too, and what is seen in the hand alone. 3: a lap too, less of each fault, more to choose from. */
+/**
+ * Level 1: plain faults on a tee. 2: what is seen in the hand alone, and the machine. 3: a lap too, less of each fault, more to choose from. Each is named by
+ * its own first sentence (`tests/slow/naming.test.ts`), also where the bead holds all the same.
+ */
 const coupon = (level: Level, exercise: string, fault: Coupon['fault'], is: AdviceCode, share = 1): Coupon => ({
   level,
   exercise,
@@ -26,7 +29,7 @@ const coupon = (level: Level, exercise: string, fault: Coupon['fault'], is: Advi
 export const COUPONS: readonly Coupon[] = [
   coupon(1, 'tee-inverted-v', 'arc-back', 'arc-back-on-puddle'),
   coupon(1, 'tee-inverted-v', 'fast', 'climbed-fast'),
-  coupon(1, 'tee-inverted-v', 'slow', 'climbed-slowly'),
+  coupon(1, 'tee-thin', 'slow', 'climbed-slowly'),
   coupon(1, 'tee-inverted-v', 'wide', 'too-wide'),
   coupon(1, 'tee-inverted-v', 'no-pause-right', 'toe-left-early'),
   coupon(2, 'tee-thin', 'narrow', 'too-narrow'),
@@ -34,7 +37,7 @@ export const COUPONS: readonly Coupon[] = [
   coupon(2, 'tee-inverted-v', 'tip-far', 'tip-too-far'),
   coupon(2, 'tee-inverted-v', 'cold', 'cold-root'),
   coupon(2, 'tee-thin', 'fast', 'climbed-fast'),
-  coupon(3, 'lap-5', 'arc-back', 'arc-back-on-puddle', 0.8),
+  coupon(3, 'lap-5', 'fast', 'climbed-fast'),
   coupon(3, 'lap-5', 'slow', 'climbed-slowly', 0.8),
   coupon(3, 'tee-thin', 'wide', 'too-wide', 0.8),
   coupon(3, 'tee-inverted-v', 'to-one-side', 'to-one-side', 0.8),

@@ -20,8 +20,6 @@ export interface PracticeBench {
 
 /** What is practised beside welding: judging oneself before the verdict, naming a fault, tests after a while; each kept in the logbook. */
 export class Practice {
-  private asked = 0;
-
   constructor(
     private readonly bench: PracticeBench,
     private readonly state: State,
@@ -70,8 +68,10 @@ export class Practice {
 
   /** A coupon whose fault is to be named is welded. */
   nameFault(level: Level): void {
-    const coupon = nextCoupon(level, this.asked++);
-    this.bench.weldCoupon(couponRecording(coupon, this.asked));
+    // On from where this level was left, however long ago.
+    const { of } = this.named(level);
+    const coupon = nextCoupon(level, of);
+    this.bench.weldCoupon(couponRecording(coupon, of + 1));
     this.state.naming.value = {
       level,
       coupon,

@@ -31,18 +31,19 @@ export class Comparer {
     private readonly failed: (problem: Problem) => void,
   ) {}
 
-  /** @param waits its bench is made ready and welds nothing before `go`: whatever else is to come first has the machine to itself */
+  /** @param waits no bench is started for it before `go`: whatever else is to come first has the machine to itself */
   show(id: string, title: string | null, recording: Recording, y_mm: number, waits = false): void {
     this.close();
     this.at_mm = y_mm;
     this.state.other.value = { id, title };
     this.state.otherBusy.value = { what: 'welding again', share: 0 };
-    this.line = this.openBench(
-      (answer) => this.hear(answer),
-      (message) => this.failed({ code: 'bench-broken', message }),
-    );
-    const { line } = this;
-    this.start = () => line.ask({ type: 'open', job: 1, recording });
+    this.start = () => {
+      this.line = this.openBench(
+        (answer) => this.hear(answer),
+        (message) => this.failed({ code: 'bench-broken', message }),
+      );
+      this.line.ask({ type: 'open', job: 1, recording });
+    };
     if (!waits) this.go();
   }
 
@@ -80,7 +81,7 @@ export class Comparer {
 
   /** A first look, from somewhere else, at what is being welded here: it gives way to the cut of the whole piece. */
   preview(cut: CutMessage): void {
-    if (this.ready || this.line === null) return;
+    if (this.ready || this.state.other.peek() === null) return;
     this.state.otherCut.value = cut;
     this.state.otherStretch.value = true;
   }

@@ -480,6 +480,7 @@ export class Session {
         return;
       case 'failed':
         this.bench.rest();
+        if (answer.doing === 'stretch') this.comparer.go();
         if ((answer.doing === 'open' || answer.doing === 'recover') && this.before) this.weldAgain(this.before);
         this.broken({ code: 'bench-refused', message: answer.message });
         return;

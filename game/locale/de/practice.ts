@@ -31,21 +31,21 @@ const FAULTS: Partial<Record<AdviceCode, string>> = {
 /** What the sheet shows of each. */
 const SHOWS: Partial<Record<AdviceCode, string>> = {
   'arc-back-on-puddle':
-    'die Wurzel frei oder unklar, obwohl Takt, Breite und Steigen wie gefordert sind; Kreuzungen ohne vollen Punkt auf dem Taktblatt',
+    'Kreuzungen ohne vollen Punkt auf dem Taktblatt und weniger Wurzel als gezeigt, obwohl Takt, Breite und Steigen wie gefordert sind',
   'tip-too-far':
-    'den Kontaktrohrabstand jenseits seines Bandes in der Tabelle der Hand und überall weniger Einbrand, an Wurzel und Übergängen',
-  'too-narrow': 'die Breite unter ihrem Band in der Tabelle der Hand, kurze Schenkel und eine hohe Mitte',
-  'too-wide':
-    'die Breite über ihrem Band in der Tabelle der Hand, lange Schenkel an beiden Blechen und eine Wurzel, die warten musste',
+    'den Kontaktrohrabstand jenseits seines Bandes in der Tabelle der Hand und weniger Einbrand als gezeigt, an Wurzel und Blechen',
+  'too-narrow':
+    'die Breite unter ihrem Band in der Tabelle der Hand und an beiden Blechen kürzere Schenkel als gezeigt',
+  'too-wide': 'die Breite über ihrem Band in der Tabelle der Hand und an beiden Blechen längere Schenkel als gezeigt',
   'to-one-side':
-    'einen Schenkel auf ganzer Länge länger als den anderen, und die Wurzel an einem Blech vor dem anderen erfasst',
+    'einen Schenkel auf ganzer Länge länger als den anderen und ein Pendeln, das nicht über der Wurzel liegt',
   'toe-left-early': 'Balken auf einer Linie des Taktblatts, die vor dem Band enden, die auf der anderen wie gefordert',
   'climbed-fast':
-    'weniger Pendel auf dem Taktblatt, als die Länge verlangt, auf ganzer Länge dünne Schenkel, das Steigen über seinem Band',
+    'das Steigen über seinem Band in der Tabelle der Hand, Pendel weit auseinander und kürzere Schenkel als gezeigt',
   'climbed-slowly':
-    'viele Pendel dicht beieinander, Schenkel und Überhöhung über dem Geforderten, das Steigen unter seinem Band',
+    'das Steigen unter seinem Band in der Tabelle der Hand, Pendel dicht beieinander und längere Schenkel als gezeigt',
   'cold-root':
-    'in jeder Zeile eine Hand wie gefordert und eine Wurzel, die auf dem größten Teil der Länge frei oder unklar ist',
+    'in jeder Zeile eine Hand wie gefordert und eine Wurzel, die auf einem großen Teil der Länge frei oder unklar ist',
 };
 
 const WHEN: Record<RetentionStep, string> = {
@@ -78,7 +78,7 @@ export const practiceWords: typeof english = {
     switch: { lessons: 'in Lektionen', always: 'immer', never: 'nie' },
     when: 'Vor dem Urteil selbst urteilen',
     beside: 'Eigenes Urteil und Urteil',
-    head: { measure: 'Maß', yours: 'Selbst', verdict: 'Urteil', told: '' },
+    head: { measure: 'Maß', yours: 'Selbst', verdict: 'Urteil' },
     said: { inside: 'innerhalb', outside: 'außerhalb' },
     missed: 'übersehen',
     imagined: 'nicht vorhanden',

@@ -1,6 +1,6 @@
 import { adviceSaid } from '../advice.ts';
 import type { ScoringWords } from '../en.ts';
-import { weldedDown, wholePercent } from '../root.ts';
+import { tiedInShares, weldedDown, wholePercent } from '../root.ts';
 import { noteSaid, reasonSaid } from '../verdict.ts';
 import { adviceSentences } from './advice.ts';
 import { drawingWords } from './drawing.ts';
@@ -13,12 +13,14 @@ import { changeSaid, proofSentences } from './trials.ts';
 import { noteSentences, reasonSentences } from './verdict.ts';
 
 const tiedInSaid: ScoringWords['tiedInSaid'] = (r) => {
-  const { rootFusedShare, bare_mm } = r.bead;
-  if (rootFusedShare === null) return null;
+  const shares = tiedInShares(r);
+  const { bare_mm } = r.bead;
+  if (shares === null) return null;
   if (weldedDown(r)) return 'Wurzel nicht bewertet: fallend geschweißt';
-  const percent = wholePercent(rootFusedShare);
-  if (bare_mm.length === 0) return `Wurzel auf ${percent} % der bewerteten Länge erfasst`;
-  return `Wurzel auf ${percent} % der vorhandenen Naht erfasst; ${bare_mm.length} mm der bewerteten Länge sind ohne Naht`;
+  const percent = wholePercent(shares.sure);
+  const doubt = shares.doubt === 0 ? '' : `, auf ${wholePercent(shares.doubt)} % unklar`;
+  if (bare_mm.length === 0) return `Wurzel auf ${percent} % der bewerteten Länge erfasst${doubt}`;
+  return `Wurzel auf ${percent} % der vorhandenen Naht erfasst${doubt}; ${bare_mm.length} mm der bewerteten Länge sind ohne Naht`;
 };
 
 /** What scoring says, in German: the trade's terms as in DIN EN ISO 17659 and 6520-1 (from memory); what to do in the infinitive. */
