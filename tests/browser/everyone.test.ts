@@ -52,7 +52,9 @@ describe('a page for everyone', () => {
     expect(joint!.x).toBeGreaterThan(lens!.x);
 
     await bench.openFile(shortWeld());
-    expect(await bench.verdict()).toBe('außerhalb');
+    // Its joint is shorter than the ready exercise's: no verdict, and the reason in German.
+    expect(await bench.verdict()).toBe('ohne Urteil');
+    expect(await page.getByTestId('findings').textContent()).toContain('nicht die mitgelieferte dieses Namens');
     expect(await page.getByTestId('first').textContent()).toMatch(/gefordert waren|mm² |Wurzel|Naht/);
     expect(await page.locator('.lines').textContent()).toMatch(/Nahtüberhöhung[\s\S]*\d,\d+/);
     expect(await against(page), 'verdict').toEqual([]);
