@@ -7,6 +7,8 @@ import '../../style/lab.css';
 // With this in, components follow the signals they read.
 import '@preact/signals';
 import { render } from 'preact';
+import { preferenceStore } from '../../browser/stores/preferences.ts';
+import { language, languageFor } from '../../locale/language.ts';
 import { Line } from '../line.ts';
 import { Desk, type Progress } from './desk.ts';
 import { DeskPage } from './desk-page.tsx';
@@ -19,6 +21,12 @@ function listen(path: string, heard: (progress: Progress) => void, open: (is: bo
   source.addEventListener('progress', (event) => heard(JSON.parse(event.data) as Progress));
   return () => source.close();
 }
+
+// The language of the bench on this machine; who has chosen none there gets the browser's.
+const kept = preferenceStore.load();
+const chosen = typeof kept === 'object' && kept !== null && 'language' in kept ? [String(kept.language)] : [];
+language.value = languageFor([...chosen, ...navigator.languages]);
+document.documentElement.lang = language.value;
 
 const desk = new Desk(new Line('../'), listen);
 const host = document.getElementById('lab');
