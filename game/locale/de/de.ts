@@ -179,9 +179,9 @@ export const de: Words = {
 
   cut: {
     letter: 'A',
-    title: (y) => `Schnitt A–A bei ${oneDecimal(y)} mm`,
+    title: (y) => `Schnitt A–A, ${oneDecimal(y)} mm`,
     empty: 'Die Schnittlinie die Fuge entlangziehen; der Schnitt wird hier gezeichnet.',
-    compare: 'Vergleichen mit',
+    compare: 'Daneben',
     nothing: 'nichts',
     coupon: (y) => `echtes Prüfstück bei ${oneDecimal(y)} mm`,
     measure: 'Selbst messen',
@@ -192,8 +192,8 @@ export const de: Words = {
       leg: 'Schenkel',
       throat: 'a-Maß',
       convexity: 'Überhöhung',
-      undercut: 'Einbrandkerbe',
-      fused: 'Einbrandtiefe',
+      undercut: 'Kerbe',
+      fused: 'Einbrand',
       root: 'Wurzel',
       past: (mm) => `erfasst, ${mm} über die Ecke hinaus`,
       short: (mm) => `${mm} vor der Ecke zu Ende`,
