@@ -65,6 +65,10 @@ function crowded(page: Page): Promise<string[]> {
     if (root.scrollWidth > root.clientWidth) wrong.push(`page ${root.scrollWidth} px wide in ${root.clientWidth}`);
     const name = (e: Element): string =>
       `${e.tagName.toLowerCase()}.${e.className} “${(e.textContent ?? '').slice(0, 30)}”`;
+    if (wrong.length > 0)
+      for (const e of document.querySelectorAll('body *'))
+        if (e.getBoundingClientRect().right > root.clientWidth + 1 && !e.closest('svg') && wrong.length < 5)
+          wrong.push(name(e));
     const shown = (e: Element): boolean =>
       (e as HTMLElement).checkVisibility({ opacityProperty: true, visibilityProperty: true });
     for (const e of document.querySelectorAll<HTMLElement>('body *')) {
