@@ -48,7 +48,7 @@ export const de: Words = {
     aids: 'Hilfen',
     help: 'Über',
     weldAgain: 'Neu schweißen',
-    robot: 'Roboterhand zeigen',
+    robot: 'Roboterhand',
     stopRobot: 'Roboterhand anhalten',
     done: 'Fertig',
   },
