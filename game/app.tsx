@@ -14,6 +14,7 @@ import { dropped, isClass } from './panels/desk/class-files.ts';
 import { deskTab } from './panels/desk/tab.ts';
 import { DeskDialog } from './panels/desk-later.ts';
 import type { DialogName } from './panels/dialog.tsx';
+import { DrillCard } from './panels/drill-card.tsx';
 import { couponFile } from './panels/dropped.ts';
 import { Findings } from './panels/findings.tsx';
 import { type Drive, JointPane } from './panels/joint-pane.tsx';
@@ -104,6 +105,7 @@ export function App({ session, lesson, drive }: { session: Session; lesson: Less
         </div>
       </main>
       <LessonCard lesson={lesson} />
+      <DrillCard session={session} />
       <ProblemNote session={session} open={setDialog} />
       <Notices session={session} />
       {dialog === 'attempts' && <ShelfDialog session={session} close={close} />}

@@ -11,6 +11,7 @@ import './style/lens.css';
 import './style/lesson.css';
 import './style/logbook.css';
 import './style/what-if.css';
+import './style/practice.css';
 import './style/desk.css';
 import './style/show.css';
 import './style/hands.css';

@@ -6,7 +6,7 @@ import { judgedOf } from './exercises/workshop.ts';
 import { allLines } from './lines/lines.ts';
 import { SLICE_MM, Survey } from './measures/bead/survey.ts';
 import { type Measures, measure } from './measures/measures.ts';
-import { booksOpen, nothingRead } from './measures/open-books.ts';
+import { accountsOpen, nothingRead } from './measures/open-accounts.ts';
 import { micro } from './measures/precision.ts';
 import { profileOf } from './profiles/of-exercise.ts';
 import type { BeadStop } from './schema/ends.ts';
@@ -66,7 +66,7 @@ export function judgementOf(recording: AttemptRecording, attempt: Attempt, optio
   const { joint, process } = recording.simulation;
   const judged = exercise === null ? judgedOf(joint.length_mm) : judgedOn(exercise, joint);
 
-  const open = booksOpen(attempt.accounts);
+  const open = accountsOpen(attempt.accounts);
   const measures = open
     ? nothingRead(attempt.accounts)
     : measure(attempt, {

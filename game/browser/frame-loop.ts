@@ -43,7 +43,9 @@ export class FrameLoop {
     const touch = (): void => this.touch();
     this.router = new InputRouter(
       {
-        tool: session.tool,
+        get tool() {
+          return session.tool;
+        },
         finish: () => session.finish(),
         cutAt: (y_mm) => session.cutAt(y_mm),
         moved: touch,

@@ -8,6 +8,7 @@ import { lensWords } from './lens.ts';
 import { lessonWords } from './lesson.ts';
 import { logbookWords } from './logbook.ts';
 import { oneDecimal, seconds, trimmed, twoDecimals, whole } from './numbers.ts';
+import { practiceWords } from './practice.ts';
 import { sheets } from './sheets.ts';
 
 import { whatIfWords } from './what-if.ts';
@@ -36,6 +37,7 @@ export const en = {
   lens: lensWords,
   lesson: lessonWords,
   logbook: logbookWords,
+  practice: practiceWords,
   whatIf: whatIfWords,
   desk,
   guide,
@@ -125,6 +127,7 @@ export const en = {
         ` Too many volts for this wire and gas: it goes over in globules. At these amps it dips from about ${oneDecimal(low)} to ${oneDecimal(high)} V.`,
     },
     even: 'about what it holds',
+    left: (what: string) => ` Left to you: ${what}. `,
     piece: (plate: number) => ` Your piece: plate ${whole(plate)}, dealt from the start word. `,
     noPiece:
       ' Everybody has a piece of their own in this exercise: say plate number and start word at the desk, under Trainees. Until then it is practice. ',
@@ -465,5 +468,7 @@ export function sayNews(w: Words, news: Announcement, result: Result | null): st
       return a.ended[news.ended];
     case 'verdict':
       return result === null ? '' : a.verdict(result);
+    case 'say-first':
+      return w.practice.sayFirst[news.why];
   }
 }

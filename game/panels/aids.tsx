@@ -22,7 +22,8 @@ type Flag =
   | 'inches'
   | 'leftHanded'
   | 'captions'
-  | 'ownGuides';
+  | 'ownGuides'
+  | 'fadeGuides';
 
 function Switch({ name, text, disabled }: { name: Flag; text: string; disabled?: boolean }) {
   return (
@@ -58,6 +59,7 @@ export function AidsDialog({ close }: { close: () => void }) {
       <Switch name="beatSeen" text={a.beatSeen} disabled={off} />
       <Switch name="beatHeard" text={a.beatHeard} disabled={off} />
       <Switch name="toeMarks" text={a.toeMarks} disabled={off} />
+      <Switch name="fadeGuides" text={words.practice.fade} disabled={off} />
       <label class="switch">
         {a.sound}
         <input

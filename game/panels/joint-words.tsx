@@ -5,6 +5,7 @@ import { oneDecimal, whole } from '../locale/numbers.ts';
 import {
   busy,
   deviceKind,
+  drill,
   exercise,
   finished,
   live,
@@ -24,7 +25,7 @@ export function JointWords({ session }: { session: Session }) {
     <>
       {!welding && <span class="platename left">{words.joint.left[kind]}</span>}
       {!welding && <span class="platename right">{words.joint.right[kind]}</span>}
-      {torch === 'idle' && !welding && !busy.value && (
+      {torch === 'idle' && !welding && !busy.value && !drill.value && (
         <p class="teach">{matchMedia('(pointer: coarse)').matches ? words.joint.emptyTouch : words.joint.empty}</p>
       )}
       {welding && <LiveLine />}

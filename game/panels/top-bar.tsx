@@ -2,7 +2,7 @@ import { useRef } from 'preact/hooks';
 import { exercises } from '../../scoring/index.ts';
 import type { Session } from '../core/session/session.ts';
 import { ready, words } from '../locale/index.ts';
-import { exercise, finished, level, paper, preferences, robotWelding, torchState, used } from '../page.ts';
+import { exercise, finished, level, paper, preferences, retention, robotWelding, torchState, used } from '../page.ts';
 import { deskTab } from './desk/tab.ts';
 import type { DialogName } from './dialog.tsx';
 
@@ -42,7 +42,9 @@ export function TopBar({ session, openDialog }: { session: Session; openDialog: 
         </select>
       </label>
       <span class="level" title={words.level.long(level.value)} data-testid="level-short">
-        {words.level.short(level.value, preferences.value.ownGuides)}
+        {retention.value
+          ? words.practice.due.running(retention.value.step)
+          : words.level.short(level.value, preferences.value.ownGuides)}
         {used.value && ` · ${words.level.used(used.value.used, used.value.allowed)}`}
       </span>
       {preferences.value.trainee !== null && (

@@ -26,13 +26,22 @@ export const classWords = {
   notCounted: (n: number): string => `${n} kept and not counted`,
   unread: (n: number): string => `${n} that could not be read`,
   counted: (n: number): string => `${n} counted`,
+  noneCounts: 'No attempt counts, so nothing can be said of a class.',
+  oneWithout: 'One trainee, without a fault among the latest attempts.',
+  oneOften: (fault: string, attempts: string): string =>
+    `One trainee. Most often first among the latest attempts: ${fault}, ${attempts}.`,
   noCommon: 'No two trainees share a fault among their latest attempts.',
   common: (fault: string, trainees: string, attempts: string): string =>
     `Common fault of the class: ${fault}, ${trainees}, ${attempts} among the latest.`,
   firstRule:
     'Chosen from each trainee’s latest attempt: root faults first, then beads that are not there, toes, metal, shape, hand; within a kind the fault that has come back most often, then the reading farthest outside its limit. Nobody is ranked.',
   title: 'Class sheet',
-  seeFirst: { three: 'The three to see first', fewer: 'To see first', none: 'Nobody has a fault to be seen first.' },
+  seeFirst: {
+    three: 'The three to see first',
+    fewer: 'To see first',
+    none: 'Nobody has a fault to be seen first.',
+    nobody: 'Nobody to see first yet.',
+  },
   times: (times: number, of: number, device: string): string => `${times} of the last ${of}, ${device}`,
   lists: {
     notCounted: 'Kept, not counted',

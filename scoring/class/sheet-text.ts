@@ -62,10 +62,19 @@ export function headline(sheet: ClassSheet, language: Language = 'en'): string {
   return `${w.trainees(sheet.trainees)}, ${w.files(sheet.files)}${days}: ${w.counted(sheet.counted)}${left.length > 0 ? `, ${left.join(', ')}` : ''}.`;
 }
 
-/** What the class has in common, in a sentence. */
+/** What stands in place of those to see first where there are none. */
+export function nobodyFirst(sheet: ClassSheet, language: Language = 'en'): string {
+  const { seeFirst } = classWordsIn(language);
+  return sheet.trainees === 0 ? seeFirst.nobody : seeFirst.none;
+}
+
+/** What the class has in common, in a sentence; of one trainee alone, what comes back. */
 export function commonSaid(sheet: ClassSheet, language: Language = 'en'): string {
   const w = classWordsIn(language);
   const common = sheet.commonFault;
+  if (sheet.trainees === 0) return w.noneCounts;
+  if (sheet.trainees === 1)
+    return common === null ? w.oneWithout : w.oneOften(faultSaid(common.code, language), w.attempts(common.attempts));
   if (common === null) return w.noCommon;
   return w.common(faultSaid(common.code, language), w.trainees(common.trainees), w.attempts(common.attempts));
 }
@@ -81,7 +90,7 @@ export function sheetLines(sheet: ClassSheet): Clean[] {
     headline(sheet),
     commonSaid(sheet),
     '',
-    sheet.firstThree.length === 0 ? 'Nobody has a fault to be seen first.' : 'See first:',
+    sheet.firstThree.length === 0 ? nobodyFirst(sheet) : 'See first:',
     ...sheet.firstThree.flatMap((f, i) => [
       `  ${i + 1}. ${f.trainee} (${f.device}): ${f.fault}, ${f.times} of the last ${f.of}. ${f.says}`,
       `     cut ${f.entry.file}${f.y_mm === null ? '' : ` at ${said(f.y_mm)} mm`}${f.line === null ? '' : `: ${f.line}`}`,

@@ -8,7 +8,7 @@ import type { Svg } from '../draw/svg.ts';
 import { exerciseNamed } from '../exercises/ready.ts';
 import { judgedOf } from '../exercises/workshop.ts';
 import { openedRoot, Survey } from '../measures/bead/survey.ts';
-import { checkBooks } from '../measures/open-books.ts';
+import { checkAccounts } from '../measures/open-accounts.ts';
 import { describeFound, InputError } from '../schema/problem.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
 import type { Line, Result } from '../schema/result.ts';
@@ -43,6 +43,7 @@ export interface PaperLine {
   verdict: Line['verdict'];
   standing: Svg;
   where: string;
+  /** Empty: that of the line above. */
   rule: string;
 }
 
@@ -80,7 +81,7 @@ export interface AttemptPaper {
  */
 export function attemptPaper(recording: AttemptRecording, file: string, options: PaperOptions = {}): AttemptPaper {
   const attempt = attemptOf(recording);
-  checkBooks(attempt.accounts, file);
+  checkAccounts(attempt.accounts, file);
   const survey = new Survey(attempt.section);
   const result = judgeAttempt(recording, attempt, { ...options, survey });
   return attemptPaperOf({ recording, section: attempt.section, survey, result }, file, options);
@@ -146,7 +147,7 @@ export function attemptPaperOf(
       weldedDown: weldedDown(r),
       language,
     }),
-    lines: r.lines.map((l) => paperLine(l, joint.kind, w, options.inches === true ? language : null)),
+    lines: ruleOnce(r.lines.map((l) => paperLine(l, joint.kind, w, options.inches === true ? language : null))),
     below: [
       ...(r.lines.some((l) => l.status === 'memory') ? [w.provenance] : []),
       ...(r.score === null ? [] : [w.trend(r.score)]),
@@ -209,6 +210,11 @@ function paperLine(
     where: l.places.length === 0 ? w.said(l.y_mm, 0) : placesSaid(l.places, w),
     rule: `${l.rule}${l.status === 'memory' ? ` ${FOOTNOTE}` : ''}`,
   };
+}
+
+/** A rule that several lines in a row go by, such as both toes', stands at the first of them. */
+function ruleOnce(lines: readonly PaperLine[]): PaperLine[] {
+  return lines.map((line, i) => (line.rule === lines[i - 1]?.rule ? { ...line, rule: '' } : line));
 }
 
 /** With a true minus, as wide as the plus of ±. */

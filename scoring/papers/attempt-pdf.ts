@@ -5,9 +5,9 @@ import { MM, pdfOf, TEXT_WIDTH } from './pdf.ts';
 import { drawing, framed, heading, ruled, titled } from './pdf-parts.ts';
 import { attemptWordsIn } from './words-in.ts';
 
-const CUT = 64 * MM;
+const CUT = 58 * MM;
 const GAP = 6 * MM;
-const STANDING = 20 * MM;
+const STANDING = 17 * MM;
 const RIGHT = TEXT_WIDTH - CUT - GAP;
 
 /** The report of one attempt as a PDF, one sheet of A4. Same recording, same bytes. In one piece: the sheet from top to bottom. */
@@ -115,7 +115,7 @@ function lines(p: AttemptPaper): Content {
     {
       stack: [
         { text: l.what, bold: true },
-        { text: l.rule, fontSize: 6, color: '#222222' },
+        ...(l.rule === '' ? [] : [{ text: l.rule, fontSize: 6, color: '#222222' }]),
       ],
     },
     { text: l.reading, noWrap: true },
@@ -125,5 +125,5 @@ function lines(p: AttemptPaper): Content {
     { text: l.where, fontSize: 7 },
     { text: '' },
   ]);
-  return ruled(['*', 'auto', 'auto', STANDING, 'auto', 50, 48], w.head, rows, 6);
+  return ruled(['*', 'auto', 'auto', STANDING, 'auto', 50, 40], w.head, rows, 6);
 }

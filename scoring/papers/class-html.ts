@@ -1,4 +1,4 @@
-import { TABLE_HEAD, tableCells } from '../class/sheet-text.ts';
+import { nobodyFirst, TABLE_HEAD, tableCells } from '../class/sheet-text.ts';
 import { classWordsIn } from '../class/words-in.ts';
 import type { ClassPaper, FirstOnPaper } from './class-paper.ts';
 import { blackAndWhite } from './grey.ts';
@@ -17,7 +17,7 @@ export function classHtml(p: ClassPaper): string {
     html`<header class="head"><h1>${txt(p.title)}</h1><p>${txt(p.headline)}</p></header>`,
     html`<p class="first">${txt(p.common)}</p>`,
     p.first.length === 0
-      ? html`<p>${txt(w.seeFirst.none)}</p>`
+      ? html`<p>${txt(nobodyFirst(p.sheet, p.language))}</p>`
       : html`<section><h2>${txt(seeFirst(p))}</h2><div class="three">${p.first.map(firstHtml)}</div><p><small>${txt(p.firstRule)}</small></p></section>`,
     html`<table class="class"><thead><tr>${head}</tr></thead><tbody>${rows}</tbody></table>`,
     p.weeks === null ? NOTHING : weeksHtml(p.weeks, w.weeks),

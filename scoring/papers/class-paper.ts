@@ -9,7 +9,7 @@ import { classWordsIn } from '../class/words-in.ts';
 import { sectionSvg } from '../draw/section-svg.ts';
 import type { Svg } from '../draw/svg.ts';
 import { digest } from '../exercises/digest.ts';
-import { checkBooks } from '../measures/open-books.ts';
+import { checkAccounts } from '../measures/open-accounts.ts';
 import { readSection } from '../measures/section/station.ts';
 import { textOf } from '../schema/bytes.ts';
 import { InputError } from '../schema/problem.ts';
@@ -134,7 +134,7 @@ export function firstCut(f: First, i: number, open: OpenFile): FirstCut {
     const bytes = open(file);
     if (digest(bytes) !== scored.sha256) return { cut: null, caption: `${file} has changed since it was scored.` };
     const attempt = attemptOf(readRecording(textOf(bytes, file), file));
-    checkBooks(attempt.accounts, file);
+    checkAccounts(attempt.accounts, file);
     const section = attempt.section(f.y_mm);
     const station = readSection(section)?.station ?? null;
     const line = f.line === null ? '' : ` Farthest outside: ${f.line}.`;

@@ -1,5 +1,5 @@
 import type { Content, TableCell } from 'pdfmake/interfaces';
-import { TABLE_HEAD, tableCells } from '../class/sheet-text.ts';
+import { nobodyFirst, TABLE_HEAD, tableCells } from '../class/sheet-text.ts';
 import { classWordsIn } from '../class/words-in.ts';
 import { seeFirst } from './class-html.ts';
 import type { ClassPaper, FirstOnPaper } from './class-paper.ts';
@@ -25,7 +25,7 @@ export function classPdf(p: ClassPaper, fonts: PaperFonts): Promise<Uint8Array> 
       content: [
         ...heading(p.title, null, p.headline),
         { text: p.common, fontSize: 12, margin: [0, 0, 0, 8] },
-        { text: p.first.length === 0 ? w.seeFirst.none : seeFirst(p), bold: true },
+        { text: p.first.length === 0 ? nobodyFirst(p.sheet, p.language) : seeFirst(p), bold: true },
         {
           columns: p.first.map((f) => ({ width: CUT, stack: first(f) })),
           columnGap: GAP,

@@ -4,9 +4,11 @@ import { weaveSvg } from '../draw/weave-svg.ts';
 import { MM_PER_INCH } from '../lines/limit.ts';
 import { profileOf } from '../profiles/of-exercise.ts';
 import { type Exercise, sizeAsked } from '../schema/exercise.ts';
+import type { FreeSetting } from '../schema/leeway.ts';
 import { InputError } from '../schema/problem.ts';
 import type { Profile, Rule } from '../schema/profile.ts';
 import type { Language } from '../words/language.ts';
+import { leftRange } from '../words/left-free.ts';
 import { wordsIn } from '../words/words.ts';
 import { FOOTNOTE } from './sentences.ts';
 import { type SheetWords, sheetWords } from './sheet-words.ts';
@@ -20,7 +22,7 @@ export interface ExercisePaper {
   joint: string;
   story: string;
   teaches: string;
-  weave: { svg: Svg; caption: string };
+  weave: { svg: Svg; width_mm: number; caption: string };
   /** What, and what it is. */
   settings: [string, string][];
   /** The same for the machine at the booth: what can be checked there without instruments. */
@@ -98,6 +100,7 @@ function drawn({ demonstration: weave }: Exercise, w: SheetWords): ExercisePaper
   const straight = weave.pattern === 'straight';
   return {
     svg: weaveSvg(weave, scale).svg,
+    width_mm: (width_mm * scale) / WEAVE_SCALE,
     caption: straight ? w.captions.straight(w.said(scale)) : w.captions.weave(w.said(scale)),
   };
 }
@@ -121,7 +124,8 @@ function jointSaid({ joint, asked }: Exercise, w: SheetWords): string {
   return `${parts.join(', ')}; ${j.asked[asked.kind]} ${said(asked.size_mm)} mm${most}. ${j.up}`;
 }
 
-function settings({ demonstration: weave, process, joint, asked }: Exercise, w: SheetWords): [string, string][] {
+function settings(exercise: Exercise, w: SheetWords): [string, string][] {
+  const { demonstration: weave, process, joint, asked } = exercise;
   const { said } = w;
   const h = w.hand;
   const laid = metalLaid_mm2(process, weave.travel_mmps);
@@ -132,9 +136,15 @@ function settings({ demonstration: weave, process, joint, asked }: Exercise, w: 
       : said(jointHolds_mm2(joint, sizeAsked({ ...asked, size_mm: asked.atMost_mm }).leg_mm));
   const rows: [string, string][] = [
     [h.climb.name, h.climb.say(said(weave.travel_mmps), said(10 / weave.travel_mmps))],
-    [h.tipToWork, `${said(weave.tipToWork_mm)} mm`],
-    [h.workAngle.name, h.workAngle.say(said(weave.workAngle_deg, 0), joint.kind === 'lap')],
-    [h.travelAngle.name, h.travelAngle.say(said(weave.travelAngle_deg, 0))],
+    [h.tipToWork, `${said(weave.tipToWork_mm)} mm${freeIn(exercise, 'tipToWork_mm', w)}`],
+    [
+      h.workAngle.name,
+      `${h.workAngle.say(said(weave.workAngle_deg, 0), joint.kind === 'lap')}${freeIn(exercise, 'workAngle_deg', w)}`,
+    ],
+    [
+      h.travelAngle.name,
+      `${h.travelAngle.say(said(weave.travelAngle_deg, 0))}${freeIn(exercise, 'travelAngle_deg', w)}`,
+    ],
     [h.shelf.name, h.shelf.say(said(weave.shelf_s))],
     [h.metal.name, h.metal.say(said(laid), said(holds), most)],
   ];
@@ -151,29 +161,33 @@ function settings({ demonstration: weave, process, joint, asked }: Exercise, w: 
 }
 
 /** Wire speed is metres a minute; six seconds are a tenth of one, so centimetres of wire are ten times the speed. */
-export function boothSettings(
-  { process, settings: given, free, demonstration }: Exercise,
-  w: SheetWords = sheetWords,
-): [string, string][] {
+export function boothSettings(exercise: Exercise, w: SheetWords = sheetWords): [string, string][] {
+  const { process, settings: given, demonstration } = exercise;
   const { said } = w;
   const b = w.booth;
   const amps = wireState(process, demonstration.tipToWork_mm).current_A;
-  const or = (band: { from: number; to: number } | null | undefined, unit: string): string =>
-    band ? b.free(said(band.from), said(band.to), unit) : '';
+  const left = (setting: FreeSetting): string => freeIn(exercise, setting, w);
   const rows: [string, string][] =
     given !== 'own process'
       ? [
-          [b.speed, `${said(process.feed_mpmin)} m/min${or(free?.feed_mpmin, 'm/min')}`],
+          [b.speed, `${said(process.feed_mpmin)} m/min${left('feed_mpmin')}`],
           [b.measured(WIRE_S), `${said((process.feed_mpmin * 100 * WIRE_S) / 60, 0)} cm`],
-          [b.volts.name, `${b.volts.say(said(process.volts_V), said(amps, 0))}${or(free?.volts_V, 'V')}`],
+          [b.volts.name, `${b.volts.say(said(process.volts_V), said(amps, 0))}${left('volts_V')}`],
         ]
       : [[b.byEar.name, b.byEar.say]];
   return [
     ...rows,
-    [b.wire, `${process.wire_mm.toFixed(1).replace('.', said(0.5).charAt(1))} mm`],
-    [b.gas, w.gas[process.gas]],
-    [b.nozzle, `${said(process.nozzle_mm)} mm, ${tipSaid(process.tip_mm, w)}`],
+    [b.wire, `${process.wire_mm.toFixed(1).replace('.', said(0.5).charAt(1))} mm${left('wire_mm')}`],
+    [b.gas, `${w.gas[process.gas]}${left('gas')}`],
+    [b.nozzle, `${said(process.nozzle_mm)} mm${left('nozzle_mm')}, ${tipSaid(process.tip_mm, w)}${left('tip_mm')}`],
   ];
+}
+
+/** What of a setting is left to the trainee, behind what is given. */
+function freeIn(exercise: Exercise, setting: FreeSetting, { left, booth }: SheetWords): string {
+  const range = leftRange(exercise, setting, left);
+  if (range === null) return '';
+  return Array.isArray(exercise.free?.[setting]) ? booth.freeOne(range) : booth.free(range);
 }
 
 function tipSaid(tip_mm: number, { said, booth: { tip } }: SheetWords): string {

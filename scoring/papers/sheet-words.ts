@@ -1,4 +1,5 @@
 import type { LineMeasure, Profile, Rule } from '../schema/profile.ts';
+import { leftWords } from '../words/left-free.ts';
 import { measureName, plateName, said, toeName } from '../words/names.ts';
 import { CAUTIONS } from '../words/statements.ts';
 import { GAS, PROVENANCE } from './sentences.ts';
@@ -11,6 +12,7 @@ export const sheetWords = {
   said,
   toeName,
   plateName,
+  left: leftWords,
   gas: GAS as Record<keyof typeof GAS, string>,
   provenance: PROVENANCE,
   cautions: CAUTIONS.join(' '),
@@ -69,7 +71,8 @@ export const sheetWords = {
     of: (title: string): string => `At the booth: ${title}`,
     knobs: 'Knobs of this machine',
     wireHere: (s: number): string => `${s} s of wire, here`,
-    free: (from: string, to: string, unit: string): string => `, free from ${from} to ${to} ${unit}`,
+    free: (range: string): string => `, free from ${range}`,
+    freeOne: (range: string): string => `, free: ${range}`,
     speed: 'Wire speed',
     measured: (s: number): string => `${s} s of wire, measured`,
     volts: { name: 'Volts at the arc', say: (volts: string, amps: string): string => `${volts} V (about ${amps} A)` },

@@ -19,9 +19,9 @@ export const drawingWords = {
   strip: {
     none: 'no weld at the root',
     down: 'welded downwards: not judged',
-    /** @param of what the share is of; null: there is no judged length */
-    share: (percent: number, of: 'weld' | 'judged length' | null): string =>
-      `tied in at the root over ${percent} %${of === null ? '' : of === 'weld' ? ' of the weld there is' : ' of the judged length'}`,
+    /** @param of what the share is of; null: there is no judged length. @param doubt share too close to tell; null: none */
+    share: (percent: number, of: 'weld' | 'judged length' | null, doubt: number | null): string =>
+      `tied in at the root over ${percent} %${of === null ? '' : of === 'weld' ? ' of the weld there is' : ' of the judged length'}${doubt === null ? '' : `, in doubt over ${doubt} %`}`,
   },
 };
 export type DrawingWords = typeof drawingWords;

@@ -1,6 +1,7 @@
 import { adviceSaid } from './advice.ts';
 import { drawingWords } from './drawing.ts';
 import { gapSaid } from './gaps.ts';
+import { leftWords } from './left-free.ts';
 import { measureName, plateName, said, toeName } from './names.ts';
 import { tiedInSaid } from './root.ts';
 import { rootSaid } from './seen.ts';
@@ -17,6 +18,7 @@ export const english = {
   rootSaid,
   tiedInSaid,
   changeSaid,
+  left: leftWords,
   proof: proofSentences,
   drawing: drawingWords,
   advice: (found: Parameters<typeof adviceSaid>[0]) => adviceSaid(found),

@@ -1,4 +1,5 @@
 import type { JointOptions, ProcessOptions } from '../../engine/index.ts';
+import type { FREE_IN_HAND } from '../schema/leeway.ts';
 import type { Note, NoteCode, Reason, ReasonCode } from '../schema/result.ts';
 import type { AidName, Difference, FoundNote, FoundReason, NoteData, ReasonData } from '../verdict/found.ts';
 import type { OutsideTransfer } from '../verdict/transfer.ts';
@@ -143,4 +144,7 @@ const SETTINGS: Partial<Record<string, readonly [words: string, unit: string]>> 
   gas: ['the gas', ''],
   tip_mm: ['the place of the contact tip in the nozzle', ' mm'],
   nozzle_mm: ['the nozzle', ' mm'],
-} satisfies Record<keyof (JointOptions & ProcessOptions), readonly [string, string]>;
+  tipToWork_mm: ['tip-to-work', ' mm'],
+  workAngle_deg: ['the work angle', '°'],
+  travelAngle_deg: ['the travel angle', '°'],
+} satisfies Record<keyof (JointOptions & ProcessOptions) | (typeof FREE_IN_HAND)[number], readonly [string, string]>;

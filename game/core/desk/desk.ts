@@ -2,14 +2,11 @@ import { effect } from '@preact/signals-core';
 import type { Recording } from '../../../engine/index.ts';
 import {
   type AttemptRecording,
-  boothHtml,
-  boothPaper,
   type Exercise,
-  exerciseHtml,
-  exercisePaper,
+  type ExercisePrint,
+  exercisePrintHtml,
+  exercisePrintPdf,
   type KnownPieces,
-  macroHtml,
-  macroPaper,
   readExercise,
   readRecording,
 } from '../../../scoring/index.ts';
@@ -25,9 +22,6 @@ import { type ClassExport, ClassRoom } from './class-room.ts';
 import { Editor } from './editor.ts';
 import { Readers } from './readers.ts';
 import { Techniques } from './techniques.ts';
-
-/** What can be printed of an exercise. */
-export type ExercisePrint = 'sheet' | 'macros' | 'booth';
 
 /** The instructor's desk: a class from its files. What goes wrong is said, and nothing on the bench or the desk is lost by it. */
 export class Desk {
@@ -82,13 +76,18 @@ export class Desk {
   printOf(what: ExercisePrint): void {
     const exercise = this.editor.exercise();
     if (exercise === null) return;
-    const language = this.state.language.value;
-    const pages: Record<ExercisePrint, () => string> = {
-      sheet: () => exerciseHtml(exercisePaper(exercise, undefined, language)),
-      macros: () => macroHtml(macroPaper(exercise, language)),
-      booth: () => boothHtml(boothPaper(exercise, language)),
-    };
-    this.ports.papers.print(pages[what]());
+    this.ports.papers.print(exercisePrintHtml(exercise, what, this.state.language.value));
+  }
+
+  /** Saves one of these as a PDF: the command line's bytes. */
+  savePdfOf(what: ExercisePrint): Promise<void> {
+    return this.trying(async () => {
+      const exercise = this.editor.exercise();
+      if (exercise === null) return;
+      const { files, papers } = this.ports;
+      const pdf = await exercisePrintPdf(exercise, what, await papers.fonts(), this.state.language.value);
+      files.saveAs(pdf, `${exercise.name}-${what}.pdf`, 'application/pdf');
+    });
   }
 
   printReport(): void {

@@ -9,6 +9,8 @@ import type { State } from './state.ts';
 export class Comparer {
   private line: BenchLine | null = null;
   private ready = false;
+  /** Welds what is laid beside; null once it has been told to. */
+  private start: (() => void) | null = null;
   private at_mm = 0;
   private readonly cuts = new Latest<number>((y_mm) =>
     this.line?.ask({
@@ -29,7 +31,8 @@ export class Comparer {
     private readonly failed: (problem: Problem) => void,
   ) {}
 
-  show(id: string, title: string | null, recording: Recording, y_mm: number): void {
+  /** @param waits its bench is made ready and welds nothing before `go`: whatever else is to come first has the machine to itself */
+  show(id: string, title: string | null, recording: Recording, y_mm: number, waits = false): void {
     this.close();
     this.at_mm = y_mm;
     this.state.other.value = { id, title };
@@ -38,7 +41,14 @@ export class Comparer {
       (answer) => this.hear(answer),
       (message) => this.failed({ code: 'bench-broken', message }),
     );
-    this.line.ask({ type: 'open', job: 1, recording });
+    const { line } = this;
+    this.start = () => line.ask({ type: 'open', job: 1, recording });
+    if (!waits) this.go();
+  }
+
+  go(): void {
+    this.start?.();
+    this.start = null;
   }
 
   cut(y_mm: number): void {
@@ -56,6 +66,7 @@ export class Comparer {
   close(): void {
     this.line?.close();
     this.line = null;
+    this.start = null;
     this.ready = false;
     this.cuts.reset();
     this.seeks.reset();

@@ -46,5 +46,6 @@ export class FirstLook {
     if (turn !== this.turn) return;
     this.stretches.answered();
     if (cut) this.comparer.preview(cut);
+    this.comparer.go();
   }
 }

@@ -57,6 +57,10 @@ const preferencesSchema = z.object({
   measureFirst: flag(false),
   /** Guides as set here, whatever the level says. */
   ownGuides: flag(false),
+  /** Whether the trainee judges an attempt before the verdict is shown. */
+  judgeFirst: z.enum(['lessons', 'always', 'never']).catch('lessons'),
+  /** Seen guides go while the hand is inside the band. */
+  fadeGuides: flag(true),
   /** Step of the first lesson to go on with, 'done' after its end; null: never begun. */
   lesson: z.enum(['joint', 'weave', 'robot', 'straight', 'cut', 'root', 'done']).nullable().catch(null),
   /** The first lesson has been offered, begun or declined. */

@@ -47,7 +47,12 @@ export function Marks({ desk, open }: { desk: Desk; open: ClassInfo }) {
           </select>
         </label>
       </p>
-      <p class="unit">{w.reasonNeeded}</p>
+      <p class="unit">
+        {w.reasonNeeded}{' '}
+        {marks && (
+          <a href={desk.address(`assignments/${marks.assignment}/one-roster/results.csv`)}>{w.oneRosterResults}</a>
+        )}
+      </p>
       <table data-testid="marks">
         <thead>
           <tr>

@@ -6,6 +6,7 @@ import { guide } from './guide.ts';
 import { lensWords } from './lens.ts';
 import { lessonWords } from './lesson.ts';
 import { logbookWords } from './logbook.ts';
+import { practiceWords } from './practice.ts';
 import { sheets } from './sheets.ts';
 import { whatIfWords } from './what-if.ts';
 
@@ -33,6 +34,7 @@ export const de: Words = {
   lens: lensWords,
   lesson: lessonWords,
   logbook: logbookWords,
+  practice: practiceWords,
   whatIf: whatIfWords,
   desk,
   guide,
@@ -115,6 +117,7 @@ export const de: Words = {
       globular: (low, high) =>
         ` Zu viel Spannung für diesen Draht und dieses Gas: er geht grobtropfig über. Bei diesem Strom schließt er etwa zwischen ${oneDecimal(low)} und ${oneDecimal(high)} V kurz.`,
     },
+    left: (what) => ` Freigestellt: ${what}. `,
     even: 'ungefähr, was sie fasst',
     piece: (plate) => ` Eigenes Stück: Blech ${whole(plate)}, zugeteilt aus dem Startwort. `,
     noPiece:

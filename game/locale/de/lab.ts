@@ -63,7 +63,17 @@ export const labWords: typeof english = {
       exercises: 'Ausgegeben',
       marks: 'Noten',
       table: 'Klassentabelle',
+      records: 'Nachweise',
     },
+    present: {
+      welding: (names) =>
+        names.length === 0 ? 'Gerade schweißt niemand.' : `Gerade beim Schweißen: ${names.join(', ')}.`,
+      waiting: (names) =>
+        names.length === 0 ? 'Niemand wartet auf die Bewertung.' : `Auf die Bewertung warten: ${names.join(', ')}.`,
+      waits: (name, attempts) => (attempts === 1 ? name : `${name} (${attempts})`),
+    },
+    notCompared:
+      'Bewegungen werden beim Öffnen verglichen: es sind zu viele, um in der Liste alle miteinander zu vergleichen.',
     live: { open: 'live', closed: 'nicht live: das Labor antwortet nicht' },
     progress: (handed, scored) =>
       handed === 0 ? 'Noch nichts abgegeben.' : `${some(handed, 'Versuch', 'Versuche')} abgegeben, ${scored} bewertet.`,
@@ -76,6 +86,8 @@ export const labWords: typeof english = {
       verdict: 'Urteil',
       score: 'Zahl',
       first: 'Zuerst zu ändern',
+      against: 'Vor dem Glauben zu wissen',
+      plate: 'Blech',
       attempts: 'Versuche',
       within: 'Innerhalb',
       median: 'Median',
@@ -126,9 +138,51 @@ export const labWords: typeof english = {
     nobodyFirst: 'Niemand sticht heraus.',
     times: (times, of) => `${times} von ${of}`,
     out: 'Herausnehmen',
+    pdf: 'Klassenblatt als PDF',
     csv: 'Ergebnisse als CSV',
     jsonl: 'Ergebnisse als JSON-Zeilen',
     noAnswer: 'Das Labor antwortet nicht.',
     bench: 'Die Werkbank',
+    oneRoster: 'Aus einem OneRoster-Export',
+    oneRosterClass: 'sourcedId der Klasse (leer: der Export hat nur eine)',
+    oneRosterResults: 'OneRoster-Ergebnisse dieser Übung',
+    exportOne: 'Exportieren',
+    eraseOne: 'Löschen',
+    keepOne: 'Behalten',
+    eraseSays: (name) => `Löscht ${name} mit jedem Versuch, endgültig. Den Namen eintippen:`,
+    erased: (name) => `${name} ist gelöscht. Früher gemachte Sicherungen enthalten die Versuche noch.`,
+    records: {
+      kept: 'Wie lange aufbewahrt wird',
+      forEver: 'Für immer: die Schule hat keine Frist gesetzt (LAB_KEEP_DAYS, wo das Labor gestartet wird).',
+      keptFor: (days) => `${some(days, 'Tag', 'Tage')}; was älter ist, wird jede Nacht gelöscht.`,
+      goes: (trainees, attempts) =>
+        trainees.length + attempts === 0
+          ? 'In der nächsten Nacht geht nichts von dieser Klasse.'
+          : `In der nächsten Nacht gehen: ${[...trainees, some(attempts, 'Versuch anderer', 'Versuche anderer')].join(', ')}.`,
+      versions: 'Versionen, die sie beurteilt haben',
+      current: (engine, scoring) => `Engine ${engine}, Scoring ${scoring} arbeiten.`,
+      oneVersion: 'Keine andere Version hat diese Klasse bewertet.',
+      older: (engine, scoring, scores) =>
+        `Engine ${engine}, Scoring ${scoring}: ${some(scores, 'Versuch', 'Versuche')}.`,
+      compare: 'Was sich unterscheidet',
+      compared: (all, differing) =>
+        `${some(all, 'Versuch', 'Versuche')} von beiden bewertet; ${differing === 0 ? 'alle gleich' : differing === 1 ? '1 anders' : `${differing} anders`}.`,
+      judged: (verdict, score) => `${verdict ?? 'nichts'}${score === null ? '' : `, ${score}`}`,
+      trail: 'Wer was getan hat',
+      trailSays:
+        'Festgehalten werden Kennungen, nie Namen; wer gelöscht wurde, ist eine Kennung, die sonst nichts kennt.',
+      columns: {
+        at: 'Wann',
+        who: 'Wer',
+        did: 'Was',
+        detail: 'Woran',
+        trainee: 'Person',
+        exercise: 'Übung',
+        number: 'Nr.',
+        before: 'Vorher',
+        after: 'Jetzt',
+      },
+      roles: { lab: 'das Labor', other: (role, id) => `${role} ${id.slice(0, 8)}` },
+    },
   },
 };

@@ -52,7 +52,7 @@ export function ClassSheetPanel({ session, close }: { session: Session; close: (
       {sheet && view.stage !== 'empty' && (
         <>
           <p class="headline">
-            {headline(sheet, language.value)} {sheet.rows.length > 0 && commonSaid(sheet, language.value)}
+            {headline(sheet, language.value)} {commonSaid(sheet, language.value)}
           </p>
           <p class="unit">
             {w.counted(view.counted)} {view.known > 0 && w.known(view.known)}

@@ -13,6 +13,8 @@ export type Field =
   | { path: FieldPath; kind: 'number or none' }
   /** From and to, both of which may be left out. */
   | { path: FieldPath; kind: 'band or none' }
+  /** Several of a few, or none of them. */
+  | { path: FieldPath; kind: 'some or none'; of: () => readonly (readonly [value: string | number, said: string])[] }
   | { path: FieldPath; kind: 'choice'; of: () => readonly (readonly [value: string | number, said: string])[] };
 
 /** Read when they are shown: they are in the language on screen. */
@@ -22,6 +24,9 @@ const said =
     values.map((value) => [value, w.choices[value] ?? value] as const);
 const number = (path: FieldPath): Field => ({ path, kind: 'number' });
 const flag = (path: FieldPath): Field => ({ path, kind: 'flag' });
+
+const wires = () => [0.8, 0.9, 1, 1.2].map((mm) => [mm, oneDecimal(mm)] as const);
+const gases = () => Object.entries(words.setting.gas);
 
 /** Every field of an exercise that can be made, group by group; all else follows from these. */
 export const groups: readonly { name: keyof typeof w.groups; fields: readonly Field[] }[] = [
@@ -60,18 +65,26 @@ export const groups: readonly { name: keyof typeof w.groups; fields: readonly Fi
     name: 'machine',
     fields: [
       { path: 'settings', kind: 'choice', of: said('fixed', 'within ranges', 'own process') },
-      {
-        path: 'process.wire_mm',
-        kind: 'choice',
-        of: () => [0.8, 0.9, 1, 1.2].map((mm) => [mm, oneDecimal(mm)] as const),
-      },
+      { path: 'process.wire_mm', kind: 'choice', of: wires },
       number('process.feed_mpmin'),
       number('process.volts_V'),
-      { path: 'process.gas', kind: 'choice', of: () => Object.entries(words.setting.gas) },
+      { path: 'process.gas', kind: 'choice', of: gases },
       number('process.tip_mm'),
       number('process.nozzle_mm'),
+    ],
+  },
+  {
+    name: 'left',
+    fields: [
       { path: 'free.feed_mpmin', kind: 'band or none' },
       { path: 'free.volts_V', kind: 'band or none' },
+      { path: 'free.wire_mm', kind: 'some or none', of: wires },
+      { path: 'free.gas', kind: 'some or none', of: gases },
+      { path: 'free.tip_mm', kind: 'band or none' },
+      { path: 'free.nozzle_mm', kind: 'band or none' },
+      { path: 'free.tipToWork_mm', kind: 'band or none' },
+      { path: 'free.workAngle_deg', kind: 'band or none' },
+      { path: 'free.travelAngle_deg', kind: 'band or none' },
     ],
   },
   {

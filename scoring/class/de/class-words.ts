@@ -30,6 +30,10 @@ export const classWords: ClassWords = {
   notCounted: (n) => `${n} aufbewahrt und nicht gezählt`,
   unread: (n) => `${n} nicht lesbar`,
   counted: (n) => `${n} gezählt`,
+  noneCounts: 'Kein Versuch zählt, von einer Klasse lässt sich nichts sagen.',
+  oneWithout: 'Eine Person, unter den letzten Versuchen ohne Fehler.',
+  oneOften: (fault, attempts) =>
+    `Eine Person. Unter den letzten Versuchen am häufigsten zuerst: ${fault}, ${attempts}.`,
   noCommon: 'Keine zwei Personen teilen unter ihren letzten Versuchen einen Fehler.',
   common: (fault, trainees, attempts) =>
     `Häufigster Fehler der Klasse: ${fault}; ${trainees}, ${attempts} unter den letzten.`,
@@ -37,6 +41,7 @@ export const classWords: ClassWords = {
     'Gewählt nach dem letzten Versuch jeder Person: zuerst Fehler an der Wurzel, dann fehlende Nähte, Übergänge, Metall, Form, Hand; innerhalb einer Art der Fehler, der am häufigsten wiederkam, dann der Messwert am weitesten außerhalb. Niemand wird gereiht.',
   title: 'Klassenblatt',
   seeFirst: {
+    nobody: 'Noch niemand, der zuerst anzusehen wäre.',
     three: 'Die drei, die zuerst anzusehen sind',
     fewer: 'Zuerst anzusehen',
     none: 'Niemand hat einen Fehler, der zuerst anzusehen wäre.',

@@ -1,3 +1,4 @@
+import { leftWords } from '../../words/de/left-free.ts';
 import { wordsIn } from '../../words/words.ts';
 import { FOOTNOTE } from '../sentences.ts';
 import type { SheetWords } from '../sheet-words.ts';
@@ -10,6 +11,7 @@ const inside = (plate: string): string => plate.replace(/es Blech$/, 'en Blech')
 export const sheetWords: SheetWords = {
   said,
   toeName,
+  left: leftWords,
   plateName,
   gas: {
     'M21-ArC-18': 'Argon mit 18 % Kohlendioxid (M21)',
@@ -70,7 +72,8 @@ export const sheetWords: SheetWords = {
     of: (title) => `In der Kabine: ${title}`,
     knobs: 'Stellung an diesem Gerät',
     wireHere: (s) => `${s} s Draht, hier`,
-    free: (from, to, unit) => `, frei von ${from} bis ${to} ${unit}`,
+    free: (range) => `, frei von ${range}`,
+    freeOne: (range) => `, frei: ${range}`,
     speed: 'Drahtvorschub',
     measured: (s) => `${s} s Draht, gemessen`,
     volts: { name: 'Spannung am Lichtbogen', say: (volts, amps) => `${volts} V (etwa ${amps} A)` },

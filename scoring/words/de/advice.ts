@@ -48,11 +48,15 @@ export const adviceSentences: AdviceSentences = {
     `Eine Strichraupe mit so viel Metall steht ${said(p.convexity_mm)} hoch; ${said(p.limit_mm)} ist die Grenze. Etwas schneller steigen oder pendeln.`,
 
   undersize: (p) =>
-    `Die Schenkellänge ist ${said(p.size_mm)}, gefordert waren ${said(p.asked_mm)}${p.length_mm > 0 ? `, auf ${said(p.length_mm, 0)} mm` : ''}.${
-      p.laid_mm2 !== null && p.holds_mm2 !== null && p.laid_mm2 < 1.1 * p.holds_mm2
-        ? ` Eingebracht werden ${said(p.laid_mm2, 0)} mm², die Größe braucht ${said(p.holds_mm2, 0)}.`
-        : ''
-    } Die Hand war wie gezeigt: langsamer steigen oder mehr Draht geben.`,
+    p.place === null
+      ? `Die Schenkellänge ist ${said(p.size_mm)}, gefordert waren ${said(p.asked_mm)}${p.length_mm > 0 ? `, auf ${said(p.length_mm, 0)} mm` : ''}.${
+          p.laid_mm2 !== null && p.holds_mm2 !== null && p.laid_mm2 < 1.1 * p.holds_mm2
+            ? ` Eingebracht werden ${said(p.laid_mm2, 0)} mm², die Größe braucht ${said(p.holds_mm2, 0)}.`
+            : ''
+        } Die Hand war wie gezeigt: langsamer steigen oder mehr Draht geben.`
+      : `Die Schenkellänge ist ${said(p.size_mm)}, gefordert waren ${said(p.asked_mm)}, ${shortAt(p.place)}; der Rest hält. ${
+          p.place.little ? 'Das ist wenig: so weiterschweißen' : 'So weiterschweißen'
+        } und ansehen, was die Hand dort getan hat.`,
 
   oversize: (p) =>
     `Die Naht misst ${said(p.size_mm)}, gefordert waren höchstens ${said(p.most_mm)}${p.length_mm > 0 ? `, auf ${said(p.length_mm, 0)} mm` : ''}. Schneller steigen.`,
@@ -94,3 +98,7 @@ export const adviceSentences: AdviceSentences = {
   'see-the-cut': (p) =>
     `${upper(measureName(p.measure, null, 'tee'))}: bei ${said(p.y_mm, 0)} mm außerhalb, und die Hand allein erklärt es nicht. Den Schnitt dort mit jemandem ansehen, der es weiß.`,
 };
+
+function shortAt({ from_mm, to_mm }: { from_mm: number; to_mm: number }): string {
+  return from_mm === to_mm ? `bei ${said(from_mm, 0)} mm` : `von ${said(from_mm, 0)} bis ${said(to_mm, 0)} mm`;
+}

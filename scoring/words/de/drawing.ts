@@ -22,7 +22,7 @@ export const drawingWords: DrawingWords = {
   strip: {
     none: 'keine Naht an der Wurzel',
     down: 'fallend geschweißt: nicht bewertet',
-    share: (percent, of) =>
-      `Wurzel auf ${percent} %${of === null ? '' : of === 'weld' ? ' der vorhandenen Naht' : ' der bewerteten Länge'} erfasst`,
+    share: (percent, of, doubt) =>
+      `Wurzel auf ${percent} %${of === null ? '' : of === 'weld' ? ' der vorhandenen Naht' : ' der bewerteten Länge'} erfasst${doubt === null ? '' : `, auf ${doubt} % unklar`}`,
   },
 };

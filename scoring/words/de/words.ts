@@ -6,6 +6,7 @@ import { adviceSentences } from './advice.ts';
 import { drawingWords } from './drawing.ts';
 import { readyText } from './exercises.ts';
 import { gapSaid } from './gaps.ts';
+import { leftWords } from './left-free.ts';
 import { measureName, plateName, said, toeName } from './names.ts';
 import { rootSaid } from './seen.ts';
 import { changeSaid, proofSentences } from './trials.ts';
@@ -28,6 +29,7 @@ export const german: ScoringWords = {
   measureName,
   rootSaid,
   tiedInSaid,
+  left: leftWords,
   changeSaid,
   proof: proofSentences,
   drawing: drawingWords,
