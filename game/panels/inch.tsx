@@ -9,5 +9,6 @@ export function inches(x: number, unit: MetricUnit): string {
 /** The same in brackets and small, after the metric value. */
 export function Inch({ x, unit = 'mm' }: { x: number; unit?: MetricUnit }) {
   const said = inches(x, unit);
-  return said === '' ? null : <span class="unit inch"> ({said})</span>;
+  // Nothing is nothing in either.
+  return said === '' || x === 0 ? null : <span class="unit inch"> ({said})</span>;
 }

@@ -29,7 +29,6 @@ export function JointWords({ session }: { session: Session }) {
         <p class="teach">{matchMedia('(pointer: coarse)').matches ? words.joint.emptyTouch : words.joint.empty}</p>
       )}
       {welding && <LiveLine />}
-      {welding && preferences.value.captions && <Caption />}
       {torch === 'out' && <OutLine session={session} />}
       {torch === 'stopped' && finished.value?.recording.ended === 'too-slow' && !result.value && (
         <p class="teach stopped" role="alert">
@@ -61,6 +60,7 @@ function LiveLine() {
         {whole(now?.tipToWork_mm ?? 0)} <i>{l.tipToWork(robotWelding.value ? '' : held)}</i>
       </span>
       {now?.nozzleTouching && <b>{l.touching}</b>}
+      {preferences.value.captions && <Caption />}
     </p>
   );
 }
@@ -71,9 +71,9 @@ function Caption() {
   if (!now || now.current_A <= 0) return null;
   const { regime, shortCircuit_Hz } = wireState(exercise.value.process, now.tipToWork_mm);
   return (
-    <p class="caption" data-testid="caption">
+    <span class="caption" data-testid="caption">
       {words.live.sound[regime](shortCircuit_Hz)}
-    </p>
+    </span>
   );
 }
 

@@ -7,6 +7,7 @@ import type { SurfaceFrame } from '../core/bench/surface-frame.ts';
 import { type Camera, fitCamera } from '../core/hand/camera.ts';
 import { type ArcLight, ArcLightFilter } from './arcLight.ts';
 import { BeatView } from './beatView.ts';
+import { drawable } from './drawable.ts';
 import { JointView } from './jointView.ts';
 import { prefersDark } from './room.ts';
 import { SpatterView } from './spatter.ts';
@@ -68,6 +69,8 @@ export class Stage {
   private drawn = 0;
   private frame_s = 1 / 60;
   private sinceChange = 0;
+  /** The picture has been lost and is to be drawn anew. */
+  private owed = false;
 
   private constructor(
     private readonly app: Application,
@@ -75,6 +78,9 @@ export class Stage {
   ) {
     app.stage.addChild(this.joint.layer.mesh, this.spatter.mesh);
     host.prepend(app.canvas, this.torch.element, this.beat.element);
+    app.canvas.addEventListener('webglcontextrestored', () => {
+      this.owed = true;
+    });
   }
 
   /** Throws if the browser has no WebGL 2. */
@@ -102,7 +108,7 @@ export class Stage {
 
   /** Light still fading or spatter still flying: the next frame differs from this one. */
   get restless(): boolean {
-    return this.filter.fading || this.spatter.flying;
+    return this.filter.fading || this.spatter.flying || this.owed;
   }
 
   layOut(width_px: number, height_px: number, joint: FilletOptions, fixedScale: number | null): Camera {
@@ -145,6 +151,8 @@ export class Stage {
   }
 
   private draw(): void {
+    this.owed = !drawable(this.app);
+    if (this.owed) return;
     this.joint.draw(this.app.renderer, Math.max(this.light.dark, Number(prefersDark.peek())));
     this.app.render();
   }
@@ -155,7 +163,7 @@ export class Stage {
    */
   private timeOneFrame(): void {
     const gl = this.app.canvas.getContext('webgl2');
-    if (!gl) return;
+    if (!gl || !drawable(this.app)) return;
     const pixel = new Uint8Array(4);
     const wait = (): void => gl.readPixels(0, 0, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, pixel);
     wait();

@@ -40,16 +40,28 @@ function thin(p: Spot, q: Spot): string {
   return tag('line', { x1: p.x, y1: p.y, x2: q.x, y2: q.y, stroke: QUIET, 'stroke-width': 0.7 });
 }
 
-function legDimensions(sec: Section, s: Station, { at, scale, size }: Board): string {
+function legDimensions(sec: Section, s: Station, { at, scale, size, words }: Board): string {
   const j = sec.joint;
   const off = legLineOff(scale) / scale;
   const below = -j.plateA_mm - off;
-  const lineA = dimension(at({ a: 0, b: below }), at({ a: s.legA_mm, b: below }), said(s.legA_mm), -0.87 * size, size);
+  const lineA = dimension(
+    at({ a: 0, b: below }),
+    at({ a: s.legA_mm, b: below }),
+    words.number(said(s.legA_mm)),
+    -0.87 * size,
+    size,
+  );
   const helpA =
     thin(at({ a: s.legA_mm, b: -0.15 }), at({ a: s.legA_mm, b: below - 0.3 })) +
     thin(at({ a: 0, b: -0.4 }), at({ a: 0, b: below - 0.3 }));
   const besideB = (beside: number, way: number): string =>
-    dimension(at({ a: beside, b: 0 }), at({ a: beside, b: s.legB_mm }), said(s.legB_mm), way * 1.2 * size, size);
+    dimension(
+      at({ a: beside, b: 0 }),
+      at({ a: beside, b: s.legB_mm }),
+      words.number(said(s.legB_mm)),
+      way * 1.2 * size,
+      size,
+    );
   if (j.kind !== 'lap') {
     const beside = -j.plateB_mm - off;
     return (
@@ -126,7 +138,7 @@ function fusedDimensions(sec: Section, s: Station, { at, scale, size, words }: B
   const fits = LETTER * size * textB.length <= room;
   return (
     readingAt(down, words.deep(said(s.fusionDepthA_mm)), size) +
-    readingAt({ x: in_.x, y: in_.y + size / 3 }, fits ? textB : said(s.fusionDepthB_mm), size, 'end')
+    readingAt({ x: in_.x, y: in_.y + size / 3 }, fits ? textB : words.number(said(s.fusionDepthB_mm)), size, 'end')
   );
 }
 

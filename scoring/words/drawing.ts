@@ -1,5 +1,7 @@
 /** Lettering of the drawn cut and root. Numbers come as they are drawn. */
 export const drawingWords = {
+  /** A bare number on a dimension line. */
+  number: (mm: string): string => mm,
   throat: (mm: string): string => `throat ${mm}`,
   crown: (mm: string): string => `crown ${mm}`,
   hollow: (mm: string): string => `hollow ${mm}`,

@@ -1,15 +1,11 @@
 /** The page in German, in inches and for a left hand; and held against the rules of WCAG 2.2 A and AA as axe-core knows them. */
-import { createRequire } from 'node:module';
-import type { AxeResults, RunOptions } from 'axe-core';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { AXE, against } from './support/axe.ts';
 import { BenchDriver } from './support/bench.ts';
 import { launchChromium } from './support/chromium.ts';
 import { shortWeld } from './support/short-weld.ts';
 import { type Site, serveGame } from './support/site.ts';
-
-const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
-const RULES: RunOptions = { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] };
 
 let browser: Browser;
 let site: Site;
@@ -21,17 +17,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await Promise.all([browser?.close(), site?.close()]);
 });
-
-/** What axe finds against the page as it stands: rule and the elements. */
-async function against(page: Page): Promise<string[]> {
-  const found = await page.evaluate(async (rules) => {
-    const { axe } = window as unknown as { axe: { run(rules: RunOptions): Promise<AxeResults> } };
-    return (await axe.run(rules)).violations.map(
-      (v) => `${v.id}: ${v.nodes.map((n) => n.target.join(' ')).join(' | ')}`,
-    );
-  }, RULES);
-  return found;
-}
 
 describe('a page for everyone', () => {
   it('speaks German from its first sheet to its report, in inches and for a left hand, and keeps all of it', async () => {
@@ -52,14 +37,12 @@ describe('a page for everyone', () => {
     expect(joint!.x).toBeGreaterThan(lens!.x);
 
     await bench.openFile(shortWeld());
-    expect(await bench.verdict()).toBe('außerhalb');
+    // Its joint is shorter than the ready exercise's: no verdict, and the reason in German.
+    expect(await bench.verdict()).toBe('ohne Urteil');
+    expect(await page.getByTestId('findings').textContent()).toContain('nicht die mitgelieferte dieses Namens');
     expect(await page.getByTestId('first').textContent()).toMatch(/gefordert waren|mm² |Wurzel|Naht/);
     expect(await page.locator('.lines').textContent()).toMatch(/Nahtüberhöhung[\s\S]*\d,\d+/);
     expect(await against(page), 'verdict').toEqual([]);
-    await page
-      .getByTestId('proof')
-      .filter({ hasText: /Bewiesen|Ausprobiert/ })
-      .waitFor({ timeout: 60_000 });
     await page.getByRole('button', { name: 'Versuche' }).click();
     await page.getByRole('button', { name: 'Logbuch' }).click();
     expect(await against(page), 'logbook').toEqual([]);
@@ -115,14 +98,5 @@ describe('a page for everyone', () => {
     expect(moving).toBe(0);
     expect(bench.complaints).toEqual([]);
     await bench.close();
-  });
-
-  it('opens in the language the browser asks for', async () => {
-    const context = await browser.newContext({ locale: 'de-AT', serviceWorkers: 'block' });
-    const page = await context.newPage();
-    await page.goto(site.address);
-    await page.getByRole('button', { name: 'Verstanden' }).waitFor();
-    expect(await page.getByTestId('language').inputValue()).toBe('de');
-    await context.close();
   });
 });

@@ -38,8 +38,13 @@ interface Server {
 it('loads, loses its server, opens again, welds and measures; a newer build does not come under an open page', async () => {
   const folder = mkdtempSync(join(tmpdir(), 'toehold-offline-'));
   cpSync(GAME, folder, { recursive: true });
-  const server = (await serveFolder(folder, 0)) as Server;
-  const address = `http://localhost:${server.address().port}/`;
+  let server = (await serveFolder(folder, 0)) as Server;
+  const { port } = server.address();
+  const address = `http://localhost:${port}/`;
+  const stop = (): void => {
+    server.close();
+    server.closeAllConnections();
+  };
   const bench = await BenchDriver.open(browser, address, { plain: true, serviceWorkers: 'allow' });
   const { page } = bench;
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
@@ -54,6 +59,10 @@ it('loads, loses its server, opens again, welds and measures; a newer build does
   const worker = join(folder, 'sw.js');
   const next = readFileSync(worker, 'utf8').replace(/toehold-[0-9a-f]+/, 'toehold-0123456789abcdef');
   writeFileSync(worker, next);
+  // The server knows its files from its start on.
+  stop();
+  server = (await serveFolder(folder, port)) as Server;
+  expect(server.address().port).toBe(port);
   const states = await page.evaluate(async () => {
     const registration = (await navigator.serviceWorker.getRegistration())!;
     const mine = navigator.serviceWorker.controller;
@@ -71,8 +80,7 @@ it('loads, loses its server, opens again, welds and measures; a newer build does
   });
   expect(states).toEqual({ fresh: true, same: true, kept: 2 });
 
-  server.close();
-  server.closeAllConnections();
+  stop();
   await page.reload();
   await page.locator('.pane[data-state="idle"]').waitFor();
   await page.waitForTimeout(700);

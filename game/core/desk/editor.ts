@@ -27,6 +27,7 @@ import {
   usualLengths,
   withConsequences,
   withOptions,
+  wordsIn,
 } from '../../../scoring/index.ts';
 import type { ChosenFile } from '../chosen-file.ts';
 import type { Ports } from '../ports.ts';
@@ -77,6 +78,14 @@ export class Editor {
   ) {
     this.crew = new Crew(ports.openHand, ports.hands);
     this.mapCrew = new Crew(ports.openHand, ports.hands);
+    this.draft.value = this.said(this.draft.value);
+  }
+
+  /** An exercise with its words in the language on screen, where they are a ready exercise's: from here on they are its maker's. */
+  private said(exercise: Exercise): Exercise {
+    const { ready } = wordsIn(this.state.language.peek());
+    const { title, story, teaches } = exercise;
+    return { ...exercise, title: ready(title), story: ready(story), teaches: ready(teaches) };
   }
 
   /** Begins a new draft from another exercise, under a name of its own. An exercise somebody made may be gone on with as it is. */
@@ -84,9 +93,11 @@ export class Editor {
     const own = exerciseNamed(exercise.name) === undefined && this.made().some((e) => e.name === exercise.name);
     this.draft.value = own
       ? exercise
-      : draftFrom(
-          exercise,
-          this.made().map((e) => e.name),
+      : this.said(
+          draftFrom(
+            exercise,
+            this.made().map((e) => e.name),
+          ),
         );
     this.forgetProof();
   }

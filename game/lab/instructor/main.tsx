@@ -7,6 +7,8 @@ import '../../style/lab.css';
 // With this in, components follow the signals they read.
 import '@preact/signals';
 import { render } from 'preact';
+import { preferenceStore } from '../../browser/stores/preferences.ts';
+import { language, languageFor } from '../../locale/language.ts';
 import { Line } from '../line.ts';
 import type { Now } from './answers.ts';
 import { Desk, type Listen, type Progress } from './desk.ts';
@@ -21,6 +23,12 @@ function listen(path: string, heard: Parameters<Listen>[1], open: (is: boolean) 
   source.addEventListener('now', (event) => heard.now(JSON.parse(event.data) as Now));
   return () => source.close();
 }
+
+// The language of the bench on this machine; who has chosen none there gets the browser's.
+const kept = preferenceStore.load();
+const chosen = typeof kept === 'object' && kept !== null && 'language' in kept ? [String(kept.language)] : [];
+language.value = languageFor([...chosen, ...navigator.languages]);
+document.documentElement.lang = language.value;
 
 const desk = new Desk(new Line('../'), listen);
 const host = document.getElementById('lab');

@@ -21,7 +21,7 @@ const knobs: (typeof english)['knobs'] = {
 
 /** Words of trying one change on one's own attempt. */
 export const whatIfWords: typeof english = {
-  label: 'Was wäre, wenn',
+  label: 'Was wenn',
   none: 'nichts geändert',
   yours: (change, kind) => `der eigene, aber ${changeSaid(change, kind)}`,
   say: changeSaid,

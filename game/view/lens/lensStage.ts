@@ -4,6 +4,7 @@ import { Application } from 'pixi.js';
 import type { FilletOptions, WeaveOptions } from '../../../engine/index.ts';
 import { metalEnds } from '../../core/bench/metal-ends.ts';
 import type { SurfaceFrame } from '../../core/bench/surface-frame.ts';
+import { drawable } from '../drawable.ts';
 import { prefersDark } from '../room.ts';
 import type { TorchPose } from '../torchView.ts';
 import { Follow } from './follow.ts';
@@ -83,6 +84,7 @@ export class LensStage {
   ) {
     app.stage.addChild(this.layer.mesh);
     host.prepend(app.canvas, this.weave.element, this.weave.dot, this.nozzle.element);
+    app.canvas.addEventListener('webglcontextrestored', () => this.touch());
   }
 
   /** Throws if the browser has no WebGL 2. */
@@ -148,7 +150,7 @@ export class LensStage {
 
   /** Call once a frame; draws only what has changed. */
   render(scene: LensScene, dt_s: number): void {
-    if (!this.joint || this.width_px < 2 || this.height_px < 2) return;
+    if (!this.joint || this.width_px < 2 || this.height_px < 2 || !drawable(this.app)) return;
     if (scene.hidden) {
       this.follow.release();
       this.dirty = true;

@@ -4,6 +4,7 @@ const comma = (mm: string): string => mm.replace('.', ',');
 
 /** Lettering of the drawn cut and root, in German. */
 export const drawingWords: DrawingWords = {
+  number: comma,
   throat: (mm) => `a ${comma(mm)}`,
   crown: (mm) => `über ${comma(mm)}`,
   hollow: (mm) => `hohl ${comma(mm)}`,

@@ -3,7 +3,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { ready, words } from '../../../game/locale/index.ts';
 import { language, languageFor } from '../../../game/locale/language.ts';
 import { counted, fixed, trimmed } from '../../../game/locale/numbers.ts';
-import { exercises, inInches, wordsIn } from '../../../scoring/index.ts';
+import { exercises, inInches, proofSaid, wordsIn } from '../../../scoring/index.ts';
 import { lineMeasures } from '../../../scoring/schema/profile.ts';
 import { adviceSentences as german } from '../../../scoring/words/de/advice.ts';
 
@@ -53,6 +53,32 @@ describe('words in a language', () => {
     language.value = 'de';
     expect(ready('Our own corner')).toBe('Our own corner');
     expect(Object.keys(german).length).toBeGreaterThan(40);
+  });
+
+  it('say what was tried of a first sentence in the language asked for', () => {
+    const before = {
+      measure: 'convexity',
+      side: null,
+      unit: 'mm',
+      sense: 'at most',
+      limit: 2,
+      plusMinus: 0.2,
+      reading: 2.6,
+      y_mm: 40,
+    } as const;
+    const told = {
+      kind: 'tee',
+      before,
+      mends: true,
+      change: { what: 'width_mm', by: 1 },
+      after: { ...before, reading: 1.7 },
+    } as const;
+    expect(proofSaid({ ...told, stays: true }, 'Breiter pendeln.', 'de')).toEqual({
+      says: 'Breiter pendeln.',
+      note: 'Mit derselben Hand neu geschweißt und eines geändert: 1 mm breiter pendeln. Nahtüberhöhung geht von 2,6 mm auf 1,7 mm, und nichts anderes gerät nach außerhalb; es hält auch bei einem etwas anderen Versuch.',
+    });
+    expect(proofSaid({ ...told, stays: false }, 'x', 'de').says).toBe('1 mm breiter pendeln.');
+    expect(proofSaid({ ...told, stays: false }, 'x', 'en').says).toBe('Weave 1 mm wider.');
   });
 
   it('say inches by the exact inch of 25.4 mm (ISO 31-1)', () => {

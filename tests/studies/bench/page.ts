@@ -49,15 +49,18 @@ export async function benchPage(): Promise<PageFigures> {
     ],
   });
   try {
-    const page = await browser.newPage({ viewport: { width: 1366, height: 768 } });
+    // What the service worker fetches for later is no part of the first load.
+    const page = await browser.newPage({ viewport: { width: 1366, height: 768 }, serviceWorkers: 'block' });
     const loaded = new Set<string>();
     page.on('response', (r) => loaded.add(new URL(r.url()).pathname));
     await page.goto(server.resolvedUrls!.local[0]!);
     await page.waitForLoadState('networkidle');
     const firstLoadKb = gzipped(dist, loaded);
-    const accept = page.getByRole('button', { name: /understood|read|start/i }).first();
+    const accept = page.getByRole('button', { name: 'Understood' });
     if (await accept.isVisible().catch(() => false)) await accept.click();
-    const canvas = page.locator('canvas').first();
+    await page.getByRole('button', { name: 'Not now' }).click();
+    const canvas = page.locator('.pane canvas');
+    await page.locator('.pane[data-state="idle"]').waitFor();
     const box = await canvas.boundingBox();
     if (!box) return nothing(firstLoadKb, { mainThreadMs: 'no canvas on the page' });
     const x = box.x + box.width / 2;
@@ -109,12 +112,15 @@ async function inputDelays(page: Page, x: number, y: number): Promise<Pick<PageF
       seen.push([performance.now() - since.ms, since.frames]);
       since = null;
     };
-    const frame = (): void => {
-      requestAnimationFrame(frame);
-      if (since !== null) since.frames++;
-      port2.postMessage(0);
+    // A method: what compiles this file names functions by a helper that the page does not have.
+    const loop = {
+      frame(): void {
+        requestAnimationFrame(() => loop.frame());
+        if (since !== null) since.frames++;
+        port2.postMessage(0);
+      },
     };
-    requestAnimationFrame(frame);
+    loop.frame();
   });
   for (let n = 0; n < FRAMES / 2; n++) {
     await page.mouse.move(x + 25 * Math.sin(n / 5), y - 0.3 * n);
