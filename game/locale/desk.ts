@@ -1,7 +1,7 @@
 import type { FileKind, ProofFault } from '../../scoring/index.ts';
-import { oneDecimal, whole } from './numbers.ts';
+import { counted, oneDecimal, whole } from './numbers.ts';
 
-const files = (n: number): string => (n === 1 ? '1 file' : `${whole(n)} files`);
+const files = (n: number): string => counted(n, 'file', 'files');
 
 /** What a file is, and what can be done with it. */
 const KINDS: Record<Exclude<FileKind, 'recording' | 'exercise' | 'json' | 'empty'>, string> = {
@@ -93,7 +93,7 @@ export const desk = {
     known: (n: number) =>
       `${files(n)} ${n === 1 ? 'was' : 'were'} scored here before and taken over; the same bytes, judged by the same program.`,
     pick: (file: string) => `Pick ${file} to lay side by side`,
-    picked: (n: number) =>
+    picked: (n: number): string =>
       n === 1 ? 'One attempt picked: pick another, of anybody, to see both side by side.' : 'Two attempts picked.',
     both: 'See both side by side',
     unpick: 'Pick none',

@@ -1,6 +1,5 @@
 import type { Sending } from '../lab/join/outbox.ts';
-
-const some = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
+import { counted as some } from './numbers.ts';
 
 /** Words of a school's lab: on the bench's class bar, and on the instructors' pages. */
 export const labWords = {
@@ -57,11 +56,26 @@ export const labWords = {
     add: 'Make',
     back: 'All classes',
     joinBy: (address: string): string => `Trainees open ${address} and join with the code`,
-    tabs: { attempts: 'Attempts', roster: 'Roster', exercises: 'Handed out', marks: 'Marks', table: 'Class table' },
+    tabs: {
+      attempts: 'Attempts',
+      roster: 'Roster',
+      exercises: 'Handed out',
+      marks: 'Marks',
+      table: 'Class table',
+      records: 'Records',
+    },
     live: { open: 'live', closed: 'not live: the lab does not answer' },
     progress: (handed: number, scored: number): string =>
       handed === 0 ? 'Nothing handed in yet.' : `${some(handed, 'attempt', 'attempts')} handed in, ${scored} scored.`,
     projector: 'Without names',
+    present: {
+      welding: (names: readonly string[]): string =>
+        names.length === 0 ? 'Nobody welds just now.' : `Welding just now: ${names.join(', ')}.`,
+      waiting: (names: readonly string[]): string =>
+        names.length === 0 ? 'Nobody waits to be scored.' : `Waiting to be scored: ${names.join(', ')}.`,
+      waits: (name: string, attempts: number): string => (attempts === 1 ? name : `${name} (${attempts})`),
+    },
+    notCompared: 'Motions are compared when it is opened: there are too many to compare them all in the list.',
     columns: {
       trainee: 'Trainee',
       exercise: 'Exercise',
@@ -70,6 +84,8 @@ export const labWords = {
       verdict: 'Verdict',
       score: 'Score',
       first: 'First thing to change',
+      against: 'Before believing it',
+      plate: 'Plate',
       attempts: 'Attempts',
       within: 'Within',
       median: 'Median',
@@ -119,9 +135,51 @@ export const labWords = {
     nobodyFirst: 'Nobody stands out.',
     times: (times: number, of: number): string => `${times} of ${of}`,
     out: 'Take out',
+    pdf: 'Class sheet as PDF',
     csv: 'Results as CSV',
     jsonl: 'Results as JSON lines',
     noAnswer: 'The lab does not answer.',
     bench: 'The bench',
+    oneRoster: 'From a OneRoster export',
+    oneRosterClass: 'sourcedId of the class (empty: the export has one)',
+    oneRosterResults: 'OneRoster results of this exercise',
+    exportOne: 'Export',
+    eraseOne: 'Erase',
+    keepOne: 'Keep',
+    eraseSays: (name: string): string => `Erases ${name} with every attempt, for good. Type the name:`,
+    erased: (name: string): string => `${name} is erased. Backups made before still hold the attempts.`,
+    records: {
+      kept: 'How long it is kept',
+      forEver: 'For ever: the school has set no time (LAB_KEEP_DAYS where the lab is started).',
+      keptFor: (days: number): string => `${some(days, 'day', 'days')}; what is older is erased every night.`,
+      goes: (trainees: readonly string[], attempts: number): string =>
+        trainees.length + attempts === 0
+          ? 'Next night nothing of this class goes.'
+          : `Next night go: ${[...trainees, some(attempts, 'attempt of others', 'attempts of others')].join(', ')}.`,
+      versions: 'Versions that judged it',
+      current: (engine: string, scoring: string): string => `Engine ${engine}, scoring ${scoring} at work.`,
+      oneVersion: 'No other version has scored this class.',
+      older: (engine: string, scoring: string, scores: number): string =>
+        `Engine ${engine}, scoring ${scoring}: ${some(scores, 'attempt', 'attempts')}.`,
+      compare: 'What differs',
+      compared: (all: number, differing: number): string =>
+        `${some(all, 'attempt', 'attempts')} scored by both; ${differing === 0 ? 'all alike' : `${differing} differ`}.`,
+      judged: (verdict: string | null, score: number | null): string =>
+        `${verdict ?? 'nothing'}${score === null ? '' : `, ${score}`}`,
+      trail: 'Who did what',
+      trailSays: 'The trail keeps ids, never names; who has been erased is an id that nothing else knows.',
+      columns: {
+        at: 'When',
+        who: 'Who',
+        did: 'What',
+        detail: 'To what',
+        trainee: 'Trainee',
+        exercise: 'Exercise',
+        number: 'No.',
+        before: 'Before',
+        after: 'Now',
+      },
+      roles: { lab: 'the lab', other: (role: string, id: string): string => `${role} ${id.slice(0, 8)}` },
+    },
   },
 };

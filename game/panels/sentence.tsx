@@ -1,10 +1,10 @@
 import type { GasName, JointKind, ProcessOptions } from '../../engine/index.ts';
-import { leftToTrainee } from '../../scoring/index.ts';
+import { leftToTrainee, wordsIn } from '../../scoring/index.ts';
 import type { Session } from '../core/session/session.ts';
 import { legOf } from '../core/session/setup.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal, trimmed, whole } from '../locale/numbers.ts';
-import { balance, exercise, robotWelding, torchState } from '../page.ts';
+import { balance, exercise, language, robotWelding, torchState } from '../page.ts';
 import { ChoiceValue, NumberValue } from './value.tsx';
 
 const s = words.setting;
@@ -34,6 +34,7 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.plateB[joint.kind]}
+          metric="mm"
           value={joint.plateB_mm}
           from={2}
           to={20}
@@ -45,6 +46,7 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.plateA[joint.kind]}
+          metric="mm"
           value={joint.plateA_mm}
           from={2}
           to={20}
@@ -57,6 +59,7 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.plateWidth}
+          metric="mm"
           value={joint.plateWidth_mm}
           from={30}
           to={300}
@@ -68,6 +71,7 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.length}
+          metric="mm"
           value={joint.length_mm}
           from={30}
           to={300}
@@ -79,6 +83,7 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.gap}
+          metric="mm"
           value={joint.gap_mm}
           from={0}
           to={3}
@@ -115,6 +120,7 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.size}
+          metric="mm"
           value={legOf(e)}
           from={2}
           to={15}
@@ -129,6 +135,7 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.tipToWork}
+          metric="mm"
           value={hold.tipToWork_mm}
           from={e.free?.tipToWork_mm?.from ?? 5}
           to={e.free?.tipToWork_mm?.to ?? 25}
@@ -164,6 +171,7 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.travel}
+          metric="mm/s"
           value={e.demonstration.travel_mmps}
           from={0.8}
           to={6}
@@ -196,7 +204,7 @@ function ProcessValues({
         label={f.wire}
         value={WIRES.find((w) => Number(w) === process.wire_mm) ?? '0.9'}
         options={WIRES.filter((value) => free?.wire_mm?.some((wire) => wire === Number(value)) ?? true).map(
-          (value) => ({ value, text: Number(value).toFixed(1) }),
+          (value) => ({ value, text: oneDecimal(Number(value)) }),
         )}
         set={(wire) => session.edit({ process: { wire_mm: Number(wire) as ProcessOptions['wire_mm'] } })}
       />
@@ -204,6 +212,7 @@ function ProcessValues({
       <NumberValue
         disabled={disabled}
         label={f.feed}
+        metric="m/min"
         value={process.feed_mpmin}
         from={free?.feed_mpmin?.from ?? 1}
         to={free?.feed_mpmin?.to ?? 12}
@@ -251,6 +260,7 @@ function ProcessValues({
       <NumberValue
         disabled={disabled}
         label={f.nozzle}
+        metric="mm"
         value={process.nozzle_mm}
         from={free?.nozzle_mm?.from ?? 10}
         to={free?.nozzle_mm?.to ?? 26}
@@ -267,7 +277,7 @@ function ProcessValues({
 function Balance() {
   const { laid_mm2, holds_mm2, most_mm2, stands, current_A, regime, dips_V } = balance.value;
   const { vary, piece } = exercise.value;
-  const left = leftToTrainee(exercise.value);
+  const left = leftToTrainee(exercise.value, wordsIn(language.value).left);
   const thick = legOf(exercise.value) > 6;
   return (
     <p class="balance" data-testid="balance">

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { ensureInstalled, fail, ROOT } from './install.mjs';
 
 /** Commands that serve no pages. */
-const WITHOUT_PAGES = ['worker', 'rebuild', 'backup', 'restore', 'help', '--help', '-h'];
+const WITHOUT_PAGES = ['worker', 'rebuild', 'backup', 'restore', 'forget', 'help', '--help', '-h'];
 
 ensureInstalled();
 const args = process.argv.slice(2);

@@ -88,7 +88,7 @@ async function admit(access: Access, c: Context<LabEnv>, parts: Parts): Promise<
     .innerJoin(classes, eq(classes.id, teaches.classId))
     .where(and(eq(teaches.classId, classId), eq(teaches.instructorId, who.id)));
   if (row === undefined) throw notThere('classId');
-  c.set('desk', new ClassDesk(parts.store.db, row.class, parts.versions));
+  c.set('desk', new ClassDesk(parts.store.db, row.class, parts.versions, who.id));
 }
 
 const ROLES = { instructor: 'instructors', trainee: 'trainees', worker: 'scoring workers' } as const;

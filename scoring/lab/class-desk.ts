@@ -1,12 +1,13 @@
 import { randomUUID } from 'node:crypto';
-import { and, asc, count, countDistinct, desc, eq, ne, type SQL, sql } from 'drizzle-orm';
+import { and, asc, count, countDistinct, desc, eq, type SQL } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/pg-core';
-import type { Result } from '../index.ts';
-import { type Evidence, evidenceOf, type Twin } from './evidence.ts';
-import type { JudgeCopy, Versions } from './judge.ts';
+import { MOST_PLATES, type Result } from '../index.ts';
+import { ClassEvidence } from './class-evidence.ts';
+import type { Evidence } from './evidence.ts';
+import { type JudgeCopy, readJudge, type Versions } from './judge.ts';
 import { type Mark, type MarkedAttempt, markOf } from './marks.ts';
 import { nameKey } from './names.ts';
-import { against, type Moved, type NearTwin, NearTwins } from './near-twins.ts';
+import { newCode } from './passwords.ts';
 import type { Db } from './store.ts';
 import { assignments, classes, judges, overrides, scores, submissions, teaches, trainees } from './tables.ts';
 
@@ -57,6 +58,7 @@ export interface NewAssignment {
 export interface Handed {
   submission: SubmissionRow;
   trainee: { id: string; name: string };
+  plate: number | null;
   assignment: AssignmentRow;
   score: {
     result: Result | null;
@@ -67,9 +69,6 @@ export interface Handed {
   } | null;
 }
 
-/** What this process knows of which hand is nearly which. */
-const nearTwins = new NearTwins();
-
 /**
  * One class and nothing else: every question it answers carries the class in its condition, so that no id from another class finds
  * anything. Routes get their rows here and nowhere else.
@@ -77,11 +76,14 @@ const nearTwins = new NearTwins();
 export class ClassDesk {
   readonly db: Db;
   readonly class: ClassRow;
+  /** The instructor who asks; null: the lab itself, or a trainee. */
+  readonly asker: string | null;
   readonly #versions: Versions;
 
-  constructor(db: Db, row: ClassRow, versions: Versions) {
+  constructor(db: Db, row: ClassRow, versions: Versions, asker: string | null = null) {
     this.db = db;
     this.class = row;
+    this.asker = asker;
     this.#versions = versions;
   }
 
@@ -118,12 +120,25 @@ export class ClassDesk {
   async addTrainees(people: readonly { name: string; sourcedId: string | null }[]): Promise<number> {
     if (people.length === 0) return 0;
     const made = new Date();
-    const added = await this.db
-      .insert(trainees)
-      .values(people.map((p) => ({ id: randomUUID(), classId: this.id, ...p, nameKey: nameKey(p.name), made })))
-      .onConflictDoNothing()
-      .returning({ id: trainees.id });
-    return added.length;
+    return this.db.transaction(async (tx) => {
+      // Two who add at once would give the same plates.
+      await tx.select({ id: classes.id }).from(classes).where(eq(classes.id, this.id)).for('update');
+      const known = await tx
+        .select({ key: trainees.nameKey, plate: trainees.plate })
+        .from(trainees)
+        .where(eq(trainees.classId, this.id));
+      const there = new Set(known.map((k) => k.key));
+      let last = Math.max(0, ...known.map((k) => k.plate ?? 0));
+      const fresh = people.filter((p) => !there.has(nameKey(p.name)));
+      if (fresh.length === 0) return 0;
+      await tx.insert(trainees).values(
+        fresh.map(({ name, sourcedId }) => ({
+          ...{ id: randomUUID(), classId: this.id, name, sourcedId, nameKey: nameKey(name), made },
+          plate: ++last <= MOST_PLATES ? last : null,
+        })),
+      );
+      return fresh.length;
+    });
   }
 
   async setPin(traineeId: string, pin: string): Promise<void> {
@@ -146,7 +161,9 @@ export class ClassDesk {
   async assign(n: NewAssignment): Promise<AssignmentRow> {
     await this.db.insert(judges).values(n.judge).onConflictDoNothing();
     const { title, opens, closes, mostAttempts } = n;
-    const row = { id: randomUUID(), classId: this.id, judge: n.judge.digest, title, opens, closes, mostAttempts };
+    const startWord = readJudge(n.judge.content).exercise.vary === undefined ? null : newCode();
+    const judge = n.judge.digest;
+    const row = { id: randomUUID(), classId: this.id, judge, title, opens, closes, mostAttempts, startWord };
     const [made] = await this.db
       .insert(assignments)
       .values({ ...row, made: new Date() })
@@ -187,19 +204,21 @@ export class ClassDesk {
       .select({
         submission: submissions,
         trainee: { id: trainees.id, name: trainees.name },
+        plate: trainees.plate,
         assignment: assignments,
         score: {
+          // First, since drizzle takes a joined row whose first field is null for none; of what could not be scored the result is.
+          scored: scores.scored,
           result: scores.result,
           hand: scores.hand,
           motion: scores.motion,
           fault: scores.fault,
-          scored: scores.scored,
         },
       })
       .from(submissions)
       .innerJoin(trainees, eq(trainees.id, submissions.traineeId))
       .innerJoin(assignments, eq(assignments.id, submissions.assignmentId))
-      .leftJoin(scores, this.#scoreOf())
+      .leftJoin(scores, this.scoreOf())
       .where(and(...only))
       .orderBy(desc(submissions.received), desc(submissions.id));
     const rows = await (filter.most === undefined ? query : query.limit(filter.most));
@@ -212,97 +231,27 @@ export class ClassDesk {
       .select({ handed: count(submissions.id), scored: count(scores.attempt) })
       .from(submissions)
       .innerJoin(assignments, eq(assignments.id, submissions.assignmentId))
-      .leftJoin(scores, this.#scoreOf())
+      .leftJoin(scores, this.scoreOf())
       .where(eq(submissions.classId, this.id));
     return row ?? { handed: 0, scored: 0 };
   }
 
-  /** Scored submissions of an assignment as far as their motion goes. */
-  async #movedAt(assignmentId: string): Promise<Moved[]> {
-    const rows = await this.db
-      .select({
-        id: submissions.id,
-        trainee: { id: trainees.id, name: trainees.name },
-        number: submissions.number,
-        received: submissions.received,
-        hand: scores.hand,
-        motion: scores.motion,
-      })
-      .from(submissions)
-      .innerJoin(assignments, eq(assignments.id, submissions.assignmentId))
-      .innerJoin(trainees, eq(trainees.id, submissions.traineeId))
-      .innerJoin(scores, this.#scoreOf())
-      .where(and(eq(submissions.classId, this.id), eq(submissions.assignmentId, assignmentId)))
-      .orderBy(asc(submissions.received), asc(submissions.id));
-    return rows.flatMap(({ hand, motion, ...row }) =>
-      hand === null || motion === null ? [] : [{ ...row, hand, motion }],
-    );
+  /** Everything that speaks for or against a submission. */
+  async evidence(h: Handed): Promise<Evidence[]> {
+    return (await ClassEvidence.about(this, [h])).of(h, true);
   }
 
-  /** Near twins of a submission among those handed in for the same assignment, as far as they speak against it. */
-  async #nearTwinsOf(submissionId: string, moved: readonly Moved[]): Promise<NearTwin[]> {
-    const one = moved.find((m) => m.id === submissionId);
-    return one === undefined ? [] : against(one, await nearTwins.of(one, moved));
-  }
-
-  /** Other submissions of this class with the same hand, pose for pose. */
-  async twinsOf(hand: string, submissionIdOfOwn: string): Promise<Twin[]> {
-    return this.db
-      .selectDistinct({ id: submissions.id, trainee: trainees.name, number: submissions.number })
-      .from(scores)
-      .innerJoin(submissions, eq(submissions.attempt, scores.attempt))
-      .innerJoin(trainees, eq(trainees.id, submissions.traineeId))
-      .where(and(eq(scores.hand, hand), eq(submissions.classId, this.id), ne(submissions.id, submissionIdOfOwn)))
-      .orderBy(asc(submissions.id));
-  }
-
-  /** How many of each hand there are in this class, for those with more than one. */
-  async sharedHands(): Promise<Set<string>> {
-    const rows = await this.db
-      .select({ hand: scores.hand })
-      .from(scores)
-      .innerJoin(submissions, eq(submissions.attempt, scores.attempt))
-      .where(eq(submissions.classId, this.id))
-      .groupBy(scores.hand)
-      .having(sql`count(distinct ${submissions.id}) > 1`);
-    return new Set(rows.map((r) => r.hand).filter((h) => h !== null));
-  }
-
-  /** Everything that speaks for or against a submission. @param moved the motions of its assignment, where they are at hand */
-  async evidence(h: Handed, moved?: readonly Moved[]): Promise<Evidence[]> {
-    const hand = h.score?.hand ?? null;
-    return evidenceOf({
-      result: h.score?.result ?? null,
-      late: h.submission.late,
-      number: h.submission.number,
-      mostAttempts: h.assignment.mostAttempts,
-      twins: hand === null ? [] : await this.twinsOf(hand, h.submission.id),
-      nearTwins: await this.#nearTwinsOf(h.submission.id, moved ?? (await this.#movedAt(h.assignment.id))),
-    });
-  }
-
-  /** Marks of an assignment: for everybody on the roster the computed one, and what was set beside it. */
+  /** Marks of an assignment: for everybody on the roster the computed oand what was set beside it. */
   async marks(assignment: AssignmentRow): Promise<MarksRow[]> {
-    const [people, handed, shared, overridden] = await Promise.all([
+    const [people, handed, overridden] = await Promise.all([
       this.trainees(),
       this.handed({ assignment: assignment.id }),
-      this.sharedHands(),
       this.overrides(assignment.id),
     ]);
-    const moved = await this.#movedAt(assignment.id);
+    const evidenceOf = await ClassEvidence.about(this, handed);
     const attempts = new Map<string, MarkedAttempt[]>();
     for (const h of handed) {
-      const evidence =
-        h.score?.hand != null && shared.has(h.score.hand)
-          ? await this.evidence(h, moved)
-          : evidenceOf({
-              result: h.score?.result ?? null,
-              late: h.submission.late,
-              number: h.submission.number,
-              mostAttempts: assignment.mostAttempts,
-              twins: [],
-              nearTwins: await this.#nearTwinsOf(h.submission.id, moved),
-            });
+      const evidence = await evidenceOf.of(h, true);
       const mine = attempts.get(h.trainee.id) ?? [];
       mine.push({ number: h.submission.number, score: h.score?.result?.score ?? null, evidence });
       attempts.set(h.trainee.id, mine);
@@ -329,7 +278,7 @@ export class ClassDesk {
       .orderBy(asc(overrides.id));
   }
 
-  /** Sets a mark beside the computed one, or takes the one set back; nothing that was set before is changed. */
+  /** Sets a mark beside the computed oor takes the one set back; nothing that was set before is changed. */
   async setMark(o: {
     assignmentId: string;
     traineeId: string;
@@ -346,7 +295,7 @@ export class ClassDesk {
       .select({ engine: scores.engine, scoring: scores.scoring, scores: countDistinct(submissions.id) })
       .from(submissions)
       .innerJoin(assignments, eq(assignments.id, submissions.assignmentId))
-      .innerJoin(scores, and(eq(scores.attempt, submissions.attempt), eq(scores.judge, assignments.judge)))
+      .innerJoin(scores, and(eq(scores.attempt, submissions.attempt), eq(scores.judge, submissions.judge)))
       .where(eq(submissions.classId, this.id))
       .groupBy(scores.engine, scores.scoring)
       .orderBy(asc(scores.engine), asc(scores.scoring));
@@ -359,7 +308,7 @@ export class ClassDesk {
     const by = (t: typeof a | typeof b, v: Versions) =>
       and(
         eq(t.attempt, submissions.attempt),
-        eq(t.judge, assignments.judge),
+        eq(t.judge, submissions.judge),
         eq(t.engine, v.engine),
         eq(t.scoring, v.scoring),
       );
@@ -390,10 +339,10 @@ export class ClassDesk {
   }
 
   /** The score of a submission by this program's versions. */
-  #scoreOf(): SQL | undefined {
+  scoreOf(): SQL | undefined {
     return and(
       eq(scores.attempt, submissions.attempt),
-      eq(scores.judge, assignments.judge),
+      eq(scores.judge, submissions.judge),
       eq(scores.engine, this.#versions.engine),
       eq(scores.scoring, this.#versions.scoring),
     );

@@ -8,11 +8,11 @@ export interface Evidence {
   text: string;
 }
 
-/** Another submission of the class with the same hand. */
+/** Another submission with the same hand. */
 export interface Twin {
   id: string;
-  trainee: string;
-  number: number;
+  /** What it is called to whoever asks. */
+  said: string;
 }
 
 export interface EvidenceQuestion {
@@ -21,6 +21,8 @@ export interface EvidenceQuestion {
   /** Which attempt it is, and how many the assignment takes. */
   number: number;
   mostAttempts: number | null;
+  /** What is wrong with the piece it was welded on. */
+  piece: Evidence | null;
   twins: readonly Twin[];
   nearTwins: readonly NearTwin[];
 }
@@ -37,12 +39,13 @@ export function evidenceOf(q: EvidenceQuestion): Evidence[] {
       text: `It is attempt ${q.number}, and ${q.mostAttempts} ${q.mostAttempts === 1 ? 'counts' : 'count'}.`,
     });
   }
+  if (q.piece !== null) found.push(q.piece);
   if (q.twins.length > 0) {
-    const others = q.twins.map((t) => `${t.trainee} (attempt ${t.number})`).join(', ');
+    const others = q.twins.map((t) => t.said).join(', ');
     found.push({ code: 'twin', text: `The same hand, pose for pose, as ${others}.` });
   }
   if (q.nearTwins.length > 0) {
-    const others = q.nearTwins.map(({ of, copy }) => `${of.trainee.name} (attempt ${of.number})${copySaid(copy)}`);
+    const others = q.nearTwins.map(({ of, copy }) => `${of.said}${copySaid(copy)}`);
     found.push({ code: 'near-twin', text: `Nearly the same motion as ${others.join(', ')}.` });
   }
   for (const { code, text } of q.result?.reasons ?? [])

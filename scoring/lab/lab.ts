@@ -6,12 +6,15 @@ import { type Disk, realDisk } from './disk.ts';
 import { type FolderLock, lockFolder } from './folder-lock.ts';
 import { VERSIONS, type Versions } from './judge.ts';
 import { newMetrics } from './metrics.ts';
+import { openPapers } from './papers.ts';
 import type { Parts, Settings } from './parts.ts';
 import { openQueue } from './queue.ts';
 import { rebuild } from './rebuild.ts';
+import { eraseTooOld, tooOld } from './retention.ts';
 import { openScorer, type Scorer } from './scorer.ts';
 import { Scores } from './scores.ts';
 import { Sessions } from './sessions.ts';
+import { type RecordStore, Statements } from './statements.ts';
 import { openStore, type Store, type StorePlace } from './store.ts';
 import { Worker, whyOf } from './worker.ts';
 
@@ -25,10 +28,15 @@ export interface LabOptions {
   threads: number;
   slowest_s: number;
   settings: Settings;
+  /** Told of every score; left out: nobody is. */
+  recordStore?: RecordStore | null;
   log: Logger;
   versions?: Versions;
   disk?: Disk;
 }
+
+/** Statements queued at once. */
+export const POST_AT_ONCE = 200;
 
 /** A lab at work, without a port. */
 export interface Lab {
@@ -55,13 +63,14 @@ export async function openLab(o: LabOptions): Promise<Lab> {
   const metrics = newMetrics();
   const queue = await openQueue(store, versions, (e) => log.error(e, 'queue'));
   const scorer = o.threads === 0 ? null : openScorer(o.threads, o.slowest_s);
+  const told = o.recordStore ? new Statements(store.db, o.recordStore, versions) : null;
   const worker =
     scorer === null
       ? null
       : new Worker({
           name: `${hostname()}:${process.pid}`,
           queue,
-          scores: new Scores(store.db, versions),
+          scores: new Scores(store.db, versions, told),
           scorer,
           readAttempt: (digest) => files.readAttempt(digest),
           ears: {
@@ -84,6 +93,7 @@ export async function openLab(o: LabOptions): Promise<Lab> {
     versions,
     log,
     metrics,
+    papers: openPapers(),
     settings: o.settings,
     queued: () => worker?.wake(),
   };
@@ -91,6 +101,18 @@ export async function openLab(o: LabOptions): Promise<Lab> {
   const back = await rebuild(store.db, files);
   for (const { file, why } of back.spoilt) log.error({ file, why }, 'a spoilt file');
   if (back.restored > 0) log.warn({ restored: back.restored }, 'attempts that the database did not know');
+  if (told !== null)
+    await queue.post(
+      (id) => told.send(id),
+      () => told.waiting(POST_AT_ONCE),
+    );
+  const { keepDays } = o.settings;
+  if (keepDays !== null) {
+    await queue.nightly('forget', async () => {
+      const erased = await eraseTooOld(store.db, files, await tooOld(store.db, keepDays, new Date()));
+      log.info({ ...erased, keepDays }, 'too old and erased');
+    });
+  }
   if (worker !== null) {
     // Jobs begun by a process that died stay with it until they expire; nobody should wait for that.
     if (store.kind === 'embedded') await worker.sweep(new Date(Date.now() + 86_400_000));
@@ -110,6 +132,7 @@ async function stop(o: {
   const steps: [string, () => Promise<unknown> | unknown][] = [
     ['worker', () => o.worker?.stop()],
     ['threads', () => o.scorer?.stop()],
+    ['papers', () => o.parts.papers.stop()],
     ['queue', () => o.parts.queue.stop()],
     ['database', () => o.store.close()],
     ['folder', () => o.lock?.release()],

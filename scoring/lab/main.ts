@@ -6,10 +6,11 @@ import { fillDemo } from './demo.ts';
 import { type Lab, openLab } from './lab.ts';
 import { newCode } from './passwords.ts';
 import { runBackup } from './run-backup.ts';
+import { runForget } from './run-forget.ts';
 import { runRebuild } from './run-rebuild.ts';
 import { runWorker } from './run-worker.ts';
 import { addresses, serve } from './serve.ts';
-import { DATA_FOLDER, type Environment, readEnvironment } from './settings.ts';
+import { DATA_FOLDER, type Environment, readEnvironment, recordStore } from './settings.ts';
 
 /** How long a stop may take before the rest is left to the next start, ms. */
 const STOP_MS = 30_000;
@@ -66,6 +67,17 @@ function program(env: Environment): Command {
     .description('Puts every attempt that has a receipt on the disk back into the database. The lab must be stopped.')
     .addOption(data())
     .action((o: { data: string }) => runRebuild({ ...o, env, say }));
+  lab
+    .command('forget')
+    .description(
+      'Says which trainees and attempts are older than so many days; with --really erases them. The lab must be stopped, unless it is on PostgreSQL.',
+    )
+    .requiredOption('--older-than <days>', 'days that attempts are kept', whole(1, 36_500))
+    .option('--really', 'erase, and not only say', false)
+    .addOption(data())
+    .action((o: { data: string; olderThan: number; really: boolean }) =>
+      runForget({ ...o, days: o.olderThan, env, say }),
+    );
   for (const [what, says] of [
     ['backup', 'Writes tables and files into an empty folder. The lab must be stopped, unless it is on PostgreSQL.'],
     ['restore', 'Fills an empty lab from such a folder, whichever database either has.'],
@@ -86,6 +98,10 @@ Environment:
   LAB_URL           for workers: address of the service, to fetch attempts from
   LAB_LOG           silent, error, warn, info (default) or debug; one JSON object a line on the standard error
   LAB_REQUESTS      most requests of one person a minute (default 600)
+  LAB_KEEP_DAYS     days that attempts are kept; what is older is erased every night. Left out: kept for ever
+  LAB_XAPI_URL      record store (xAPI 1.0.3) that is told of every score; left out: nobody is. For service and workers alike
+  LAB_XAPI_LOGIN    its name:password
+  LAB_XAPI_HOME     address that stands for the lab in statements (default LAB_URL)
   LAB_SLOWEST_S     seconds after which an attempt is not scored any further (default 600)
 `;
 
@@ -114,12 +130,14 @@ async function runServe(o: ServeFlags, env: Environment): Promise<void> {
     threads: o.threads,
     slowest_s: env.LAB_SLOWEST_S,
     log,
+    recordStore: recordStore(env),
     settings: {
       setupCode,
       workerToken: env.LAB_WORKER_TOKEN ?? null,
       behindProxy: o.behindProxy,
       https: tls !== null,
       requestsAMinute: env.LAB_REQUESTS,
+      keepDays: env.LAB_KEEP_DAYS ?? null,
     },
   });
   const demo = o.demo ? await fillDemo(lab.parts, new Date()).catch((cause) => undone(lab, cause)) : null;

@@ -26,7 +26,7 @@ export interface Mark {
  */
 const KEEPS_OUT: ReadonlySet<string> = new Set(
   [
-    ...['late', 'beyond-attempts', 'twin', 'near-twin', 'robot', 'origin-device-mismatch'],
+    ...['late', 'beyond-attempts', 'no-piece', 'other-piece', 'twin', 'near-twin', 'robot', 'origin-device-mismatch'],
     ...OF_THE_FILE,
     ...PRACTICE,
   ].filter((code) => code !== 'engine-differs'),

@@ -1,11 +1,24 @@
 import { setImmediate as breath } from 'node:timers/promises';
 import { type Copy, copyOf, type MotionPath, pathOfText } from '../node/index.ts';
 
+/** Where an attempt stands, as far as its being named is concerned. */
+export interface Place {
+  classId: string;
+  class: string;
+  assignmentId: string;
+  title: string;
+  trainee: string;
+  number: number;
+}
+
 /** A scored submission as far as its motion goes. */
 export interface Moved {
   id: string;
-  trainee: { id: string; name: string };
-  number: number;
+  trainee: { id: string };
+  /** Where it stands. */
+  place: Place;
+  /** What it is called to whoever asks. */
+  said: string;
   received: Date;
   /** Digest of the pose columns. */
   hand: string;
@@ -26,7 +39,7 @@ const TURN = 50;
 
 /**
  * Near-twins by the class sheet's own comparison. Two hands are compared once and the answer is remembered, so that each new submission costs one comparison
- * with every other of its assignment, in whichever page is asked for first.
+ * with every other at its exercise, in whichever page is asked for first.
  */
 export class NearTwins {
   readonly #pairs = new Map<string, Copy | null>();

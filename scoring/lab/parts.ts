@@ -2,7 +2,8 @@ import type { Logger } from 'pino';
 import type { AttemptFiles } from './attempt-files.ts';
 import type { Versions } from './judge.ts';
 import type { Metrics } from './metrics.ts';
-import type { ScoreQueue } from './queue.ts';
+import type { Papers } from './papers.ts';
+import type { LabQueue } from './queue.ts';
 import type { Sessions } from './sessions.ts';
 import type { Store } from './store.ts';
 
@@ -10,11 +11,12 @@ import type { Store } from './store.ts';
 export interface Parts {
   store: Store;
   files: AttemptFiles;
-  queue: ScoreQueue;
+  queue: LabQueue;
   sessions: Sessions;
   versions: Versions;
   log: Logger;
   metrics: Metrics;
+  papers: Papers;
   settings: Settings;
   /** Something was just queued. */
   queued(): void;
@@ -31,4 +33,6 @@ export interface Settings {
   https: boolean;
   /** Most requests of one person. */
   requestsAMinute: number;
+  /** Days that attempts are kept; null: for ever. */
+  keepDays: number | null;
 }

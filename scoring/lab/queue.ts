@@ -21,6 +21,13 @@ const RETRIES = 3;
 /** Seconds after which a job whose worker fell silent is given to another; the slowest attempt allowed takes less. */
 const EXPIRES_S = 900;
 
+/** Statements are looked for every so many seconds; one the store does not take is tried so often before it waits for the next look. */
+const POST_S = 2;
+const POST_RETRIES = 6;
+
+/** When nobody is at school, as cron says it. */
+const NIGHTLY = '17 3 * * *';
+
 /** Jobs waiting to be scored by this version of engine and scoring. Workers of another version have a queue of their own. */
 export interface ScoreQueue {
   /**
@@ -36,11 +43,20 @@ export interface ScoreQueue {
   stop(): Promise<void>;
 }
 
+/** The queue with what else the lab has done in the background. */
+export interface LabQueue extends ScoreQueue {
+  /** Sends statements as they come, each again and again with longer pauses until it has gone; `look` says which are left. */
+  post(send: (id: string) => Promise<void>, look: () => Promise<string[]>): Promise<void>;
+  /** Runs something every night, in one process of the lab. */
+  nightly(name: string, run: () => Promise<void>): Promise<void>;
+}
+
 /** pg-boss on the lab's own database. */
-export async function openQueue(store: Store, versions: Versions, onError: (e: Error) => void): Promise<ScoreQueue> {
+export async function openQueue(store: Store, versions: Versions, onError: (e: Error) => void): Promise<LabQueue> {
   const boss = new PgBoss({ db: store as PgBoss.Db, archiveCompletedAfterSeconds: 3600, deleteAfterDays: 2 });
   boss.on('error', onError);
   await boss.start();
+  let posting: NodeJS.Timeout | undefined;
   const name = `score-${versions.engine}-${versions.scoring}`.replaceAll(/[^\w-]/g, '_');
   await boss.createQueue(name, {
     name,
@@ -63,7 +79,38 @@ export async function openQueue(store: Store, versions: Versions, onError: (e: E
     done: (id) => boss.complete(name, id),
     broke: (id, why) => boss.fail(name, id, { why }),
     waiting: () => boss.getQueueSize(name),
-    stop: () => boss.stop({ graceful: false, close: false }),
+    post: async (send, look) => {
+      const statements = 'statements';
+      await boss.createQueue(statements, {
+        name: statements,
+        policy: 'short',
+        retryLimit: POST_RETRIES,
+        retryDelay: 2,
+        retryBackoff: true,
+        expireInSeconds: 60,
+        retentionDays: 30,
+      });
+      const queued = async (): Promise<void> => {
+        const ids = await look();
+        await boss.insert(ids.map((id) => ({ name: statements, data: { id }, singletonKey: id })));
+      };
+      await boss.work<{ id: string }>(statements, { pollingIntervalSeconds: POST_S, batchSize: 1 }, async (jobs) => {
+        for (const { data } of jobs) await send(data.id);
+      });
+      // In the table they are safe; a job that was lost or given up is made again.
+      posting = setInterval(() => void queued().catch(onError), POST_S * 1000);
+      posting.unref();
+      await queued();
+    },
+    nightly: async (job, run) => {
+      await boss.createQueue(job, { name: job, policy: 'singleton', retryLimit: RETRIES, expireInSeconds: EXPIRES_S });
+      await boss.schedule(job, NIGHTLY);
+      await boss.work(job, { pollingIntervalSeconds: 60 }, run);
+    },
+    stop: async () => {
+      clearInterval(posting);
+      await boss.stop({ graceful: false, close: false });
+    },
   };
 }
 

@@ -64,6 +64,8 @@ async function putBack(db: Db, files: AttemptFiles, r: Receipt): Promise<string 
   if ((await files.readAttempt(r.attempt)) === null) return 'its attempt is missing or spoilt';
   const judge = await files.readJudge(r.assignment.judge);
   if (judge === null) return 'its judge is missing or spoilt';
+  const piece = r.piece === null ? null : await files.readJudge(r.piece);
+  if (r.piece !== null && piece === null) return 'the judge of its piece is missing or spoilt';
   const made = new Date(r.received);
   await db.transaction(async (tx) => {
     await tx
@@ -75,6 +77,8 @@ async function putBack(db: Db, files: AttemptFiles, r: Receipt): Promise<string 
       .values({ ...r.trainee, classId: r.class.id, nameKey: nameKey(r.trainee.name), made })
       .onConflictDoNothing();
     await tx.insert(judges).values({ digest: r.assignment.judge, content: judge }).onConflictDoNothing();
+    if (r.piece !== null && piece !== null)
+      await tx.insert(judges).values({ digest: r.piece, content: piece }).onConflictDoNothing();
     const { opens, closes, ...assignment } = r.assignment;
     await tx
       .insert(assignments)
@@ -92,6 +96,8 @@ async function putBack(db: Db, files: AttemptFiles, r: Receipt): Promise<string 
       assignmentId: r.assignment.id,
       traineeId: r.trainee.id,
       attempt: r.attempt,
+      judge: r.piece ?? r.assignment.judge,
+      carried: r.carried,
       bytes: r.bytes,
       received: new Date(r.received),
       // A number given twice is one that was never acknowledged: it gets the next free one.

@@ -16,7 +16,13 @@ export const receiptSchema = z.strictObject({
   number: z.number().int().min(1),
   late: z.boolean(),
   class: z.strictObject({ id: z.string(), name: z.string(), code: z.string() }),
-  trainee: z.strictObject({ id: z.string(), name: z.string(), sourcedId: z.string().nullable() }),
+  trainee: z.strictObject({
+    id: z.string(),
+    name: z.string(),
+    sourcedId: z.string().nullable(),
+    /** Absent from receipts of labs that dealt no pieces. */
+    plate: z.number().int().nullable().default(null),
+  }),
   assignment: z.strictObject({
     id: z.string(),
     title: z.string(),
@@ -24,7 +30,12 @@ export const receiptSchema = z.strictObject({
     opens: time,
     closes: time.nullable(),
     mostAttempts: z.number().int().min(1).nullable(),
+    startWord: z.string().nullable().default(null),
   }),
+  /** The judge with the piece dealt to this trainee; null: the assignment's own. */
+  piece: sha256.nullable().default(null),
+  /** The piece the file says it was welded on. */
+  carried: z.strictObject({ number: z.number().int(), seed: z.string() }).nullable().default(null),
 });
 
 /** Whose an attempt is and what it was handed in for. */

@@ -5,10 +5,12 @@ import { AttemptFiles } from './attempt-files.ts';
 import { digestOf } from './digests.ts';
 import { realDisk } from './disk.ts';
 import { VERSIONS } from './judge.ts';
+import { POST_AT_ONCE } from './lab.ts';
 import { openQueue } from './queue.ts';
 import { openScorer } from './scorer.ts';
 import { Scores } from './scores.ts';
-import type { Environment } from './settings.ts';
+import { type Environment, recordStore } from './settings.ts';
+import { Statements } from './statements.ts';
 import { openStore } from './store.ts';
 import { Worker } from './worker.ts';
 
@@ -31,10 +33,17 @@ export async function runWorker(
   const queue = await openQueue(store, VERSIONS, (e) => log.error(e, 'queue'));
   const scorer = openScorer(Math.max(1, o.threads), env.LAB_SLOWEST_S);
   const files = new AttemptFiles(o.data, realDisk);
+  const records = recordStore(env);
+  const told = records === null ? null : new Statements(store.db, records, VERSIONS);
+  if (told !== null)
+    await queue.post(
+      (id) => told.send(id),
+      () => told.waiting(POST_AT_ONCE),
+    );
   const worker = new Worker({
     name: `${hostname()}:${process.pid}`,
     queue,
-    scores: new Scores(store.db, VERSIONS),
+    scores: new Scores(store.db, VERSIONS, told),
     scorer,
     readAttempt: async (digest) => (await files.readAttempt(digest)) ?? fetchAttempt(digest, env),
     ears: {

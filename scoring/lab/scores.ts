@@ -2,8 +2,9 @@ import { and, asc, eq, isNull, lt } from 'drizzle-orm';
 import type { Versions } from './judge.ts';
 import type { ScoreJob } from './queue.ts';
 import type { ScoreOutcome } from './score-one.ts';
+import type { Statements } from './statements.ts';
 import type { Db } from './store.ts';
-import { assignments, judges, scores, submissions } from './tables.ts';
+import { judges, scores, submissions } from './tables.ts';
 
 /** A finished score on its way into its table. */
 export interface NewScore extends ScoreJob {
@@ -16,15 +17,33 @@ export interface NewScore extends ScoreJob {
 export class Scores {
   readonly #db: Db;
   readonly #versions: Versions;
+  readonly #statements: Statements | null;
 
-  constructor(db: Db, versions: Versions) {
+  /** @param told what the school's record store is told of each score; null: nothing */
+  constructor(db: Db, versions: Versions, told: Statements | null = null) {
     this.#db = db;
     this.#versions = versions;
+    this.#statements = told;
   }
 
   /** Writes a score unless there is one; whether it was written. A score never changes. */
-  async write({ attempt, judge, outcome, took_ms, worker }: NewScore): Promise<boolean> {
-    const written = await this.#db
+  async write(score: NewScore): Promise<boolean> {
+    const told = this.#statements;
+    if (told === null) return this.#insert(this.#db, score);
+    return this.#db.transaction(async (tx) => {
+      const written = await this.#insert(tx, score);
+      await told.write(tx, score);
+      return written;
+    });
+  }
+
+  /** What is handed in by one more person after it was scored is told too. */
+  async tellAgain(job: ScoreJob): Promise<void> {
+    await this.#statements?.write(this.#db, job);
+  }
+
+  async #insert(db: Db, { attempt, judge, outcome, took_ms, worker }: NewScore): Promise<boolean> {
+    const written = await db
       .insert(scores)
       .values({
         attempt,
@@ -58,23 +77,22 @@ export class Scores {
   /** What is handed in and not scored, oldest first. @param before only what was received earlier */
   async missing(before: Date, most: number): Promise<ScoreJob[]> {
     return this.#db
-      .selectDistinctOn([submissions.received, submissions.attempt, assignments.judge], {
+      .selectDistinctOn([submissions.received, submissions.attempt, submissions.judge], {
         attempt: submissions.attempt,
-        judge: assignments.judge,
+        judge: submissions.judge,
       })
       .from(submissions)
-      .innerJoin(assignments, eq(assignments.id, submissions.assignmentId))
       .leftJoin(
         scores,
         and(
           eq(scores.attempt, submissions.attempt),
-          eq(scores.judge, assignments.judge),
+          eq(scores.judge, submissions.judge),
           eq(scores.engine, this.#versions.engine),
           eq(scores.scoring, this.#versions.scoring),
         ),
       )
       .where(and(isNull(scores.attempt), lt(submissions.received, before)))
-      .orderBy(asc(submissions.received), asc(submissions.attempt), asc(assignments.judge))
+      .orderBy(asc(submissions.received), asc(submissions.attempt), asc(submissions.judge))
       .limit(most);
   }
 

@@ -12,6 +12,7 @@ import {
   uniqueIndex,
 } from 'drizzle-orm/pg-core';
 import type { MarksRule } from './marks-rule.ts';
+import type { Carried } from './piece.ts';
 
 /**
  * Every table of the lab. Kept to what PostgreSQL 15 knows: the embedded database is newer than the one a school has. Changing a table means
@@ -72,9 +73,11 @@ export const trainees = pgTable(
     /** `sourcedId` of a OneRoster file; null where the roster came without. */
     sourcedId: text('sourced_id'),
     pin: text('pin'),
+    /** Number of the plate, by which an exercise that varies deals this trainee a piece of their own; nobody else of the class has it. */
+    plate: integer('plate'),
     made: time('made').notNull(),
   },
-  (t) => [uniqueIndex('trainees_name').on(t.classId, t.nameKey)],
+  (t) => [uniqueIndex('trainees_name').on(t.classId, t.nameKey), uniqueIndex('trainees_plate').on(t.classId, t.plate)],
 );
 
 /** An exercise with its acceptance profile, as it stood when it was assigned. */
@@ -98,6 +101,8 @@ export const assignments = pgTable(
     opens: time('opens').notNull(),
     closes: time('closes'),
     mostAttempts: integer('most_attempts'),
+    /** What pieces are dealt by where the exercise varies; null where it does not. */
+    startWord: text('start_word'),
     made: time('made').notNull(),
   },
   (t) => [index('assignments_class').on(t.classId)],
@@ -118,6 +123,12 @@ export const submissions = pgTable(
       .notNull()
       .references(() => trainees.id, { onDelete: 'cascade' }),
     attempt: text('attempt').notNull(),
+    /** What it is judged by: the assignment's judge, or the same with the piece dealt to this trainee. */
+    judge: text('judge')
+      .notNull()
+      .references(() => judges.digest),
+    /** The piece the file says it was welded on; null: none. */
+    carried: jsonb('carried').$type<Carried>(),
     bytes: integer('bytes').notNull(),
     received: time('received').notNull(),
     /** Which attempt of this trainee at this assignment, from 1. */
@@ -152,6 +163,40 @@ export const scores = pgTable(
     worker: text('worker').notNull(),
   },
   (t) => [primaryKey({ columns: [t.attempt, t.engine, t.scoring, t.judge] }), index('scores_hand').on(t.hand)],
+);
+
+/** Statements about scores on their way to the school's own record store; written with the score. */
+export const statements = pgTable(
+  'statements',
+  {
+    /** Made from what the statement is about: written again it is the same statement. */
+    id: text('id').primaryKey(),
+    submissionId: text('submission_id')
+      .notNull()
+      .references(() => submissions.id, { onDelete: 'cascade' }),
+    statement: text('statement').notNull(),
+    made: time('made').notNull(),
+    /** Null until the store has it. */
+    sent: time('sent'),
+    /** What the store said when it would not have it for good. */
+    refused: text('refused'),
+  },
+  (t) => [index('statements_waiting').on(t.sent, t.refused)],
+);
+
+/** Who is welding just now, as their bench says; a row that was not renewed for a while means nothing. */
+export const welding = pgTable(
+  'welding',
+  {
+    traineeId: text('trainee_id')
+      .primaryKey()
+      .references(() => trainees.id, { onDelete: 'cascade' }),
+    classId: text('class_id')
+      .notNull()
+      .references(() => classes.id, { onDelete: 'cascade' }),
+    seen: time('seen').notNull(),
+  },
+  (t) => [index('welding_class').on(t.classId, t.seen)],
 );
 
 /** Marks set by hand beside the computed ones; the latest counts and all stay. */

@@ -120,7 +120,10 @@ export class Worker {
 
   async #score(job: TakenJob): Promise<void> {
     const { scores, scorer, readAttempt, ears, name } = this.#parts;
-    if (await scores.has(job)) return;
+    if (await scores.has(job)) {
+      await scores.tellAgain(job);
+      return;
+    }
     const began = performance.now();
     const outcome = await this.#outcome(job, scorer, readAttempt);
     const took_ms = performance.now() - began;

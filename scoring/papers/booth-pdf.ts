@@ -3,11 +3,13 @@ import type { BoothPaper } from './booth-paper.ts';
 import type { PaperFonts } from './paper-fonts.ts';
 import { MM, pdfOf } from './pdf.ts';
 import { heading, pairsTable, penTable } from './pdf-parts.ts';
+import { sheetWordsIn } from './words-in.ts';
 
 const MACHINE_ROW = 9.5 * MM;
 
 /** The booth card as a PDF on A4. Same exercise, same bytes. */
 export function boothPdf(p: BoothPaper, fonts: PaperFonts): Promise<Uint8Array> {
+  const w = sheetWordsIn(p.language).booth;
   return pdfOf(
     {
       title: p.title,
@@ -21,7 +23,7 @@ export function boothPdf(p: BoothPaper, fonts: PaperFonts): Promise<Uint8Array> 
             {
               width: '*',
               stack: [
-                { text: 'Six seconds of wire', bold: true, margin: [0, 0, 0, 2] },
+                { text: w.six, bold: true, margin: [0, 0, 0, 2] },
                 { ol: p.steps.map((text) => ({ text, margin: [0, 0, 0, 2] })) },
               ],
             },
@@ -44,7 +46,8 @@ export function boothPdf(p: BoothPaper, fonts: PaperFonts): Promise<Uint8Array> 
 }
 
 /** Centimetres in six seconds over metres a minute; what is asked for stands in a heavier frame. */
-function ladder({ ladder: steps }: BoothPaper): Content {
+function ladder({ ladder: steps, language }: BoothPaper): Content {
+  const w = sheetWordsIn(language).booth;
   const row = (what: string, of: 'cm' | 'feed'): TableCell[] => [
     { text: what, margin: [0, 3, 0, 3] },
     ...steps.map(
@@ -59,7 +62,7 @@ function ladder({ ladder: steps }: BoothPaper): Content {
     ),
   ];
   return {
-    table: { widths: ['auto', ...steps.map(() => '*')], body: [row('cm in 6 s', 'cm'), row('m/min', 'feed')] },
+    table: { widths: ['auto', ...steps.map(() => '*')], body: [row(w.cm, 'cm'), row('m/min', 'feed')] },
     layout: {
       hLineWidth: () => 0.5,
       vLineWidth: (i) => (i === 0 ? 0 : 0.5),

@@ -3,12 +3,14 @@ import type { ExercisePaper } from './exercise-paper.ts';
 import type { PaperFonts } from './paper-fonts.ts';
 import { MM, pdfOf, TEXT_WIDTH } from './pdf.ts';
 import { drawing, heading, pairsTable, ruled, titled } from './pdf-parts.ts';
+import { sheetWordsIn } from './words-in.ts';
 
 const WEAVE = 64 * MM;
 const GAP = 6 * MM;
 
 /** The sheet of an exercise as a PDF on A4. Same exercise, same bytes. */
 export function exercisePdf(p: ExercisePaper, fonts: PaperFonts): Promise<Uint8Array> {
+  const w = sheetWordsIn(p.language);
   const half = Math.ceil(p.booth.length / 2);
   const limits = p.limits.map((r): TableCell[] => [
     { text: r.what, bold: true },
@@ -35,17 +37,17 @@ export function exercisePdf(p: ExercisePaper, fonts: PaperFonts): Promise<Uint8A
             {
               width: TEXT_WIDTH - WEAVE - GAP,
               stack: [
-                { text: 'The hand', bold: true, margin: [0, 0, 0, 1] },
+                { text: w.hand.title, bold: true, margin: [0, 0, 0, 1] },
                 pairsTable(p.settings),
-                ...titled('What to look for', p.look),
+                ...titled(w.look.title, p.look),
               ],
             },
           ],
           columnGap: GAP,
         },
-        { text: 'Limits', bold: true, margin: [0, 8, 0, 1] },
+        { text: w.limits.title, bold: true, margin: [0, 8, 0, 1] },
         { text: `${p.limitsBy}. ${p.judged}`, margin: [0, 0, 0, 2] },
-        ruled(['auto', '*', 'auto'], ['what', 'limit', 'rule'], limits),
+        ruled(['auto', '*', 'auto'], w.limits.head, limits),
         ...(p.provenance === ''
           ? []
           : [{ text: p.provenance, fontSize: 6.4, margin: [0, 2, 0, 0] as [number, number, number, number] }]),
@@ -56,7 +58,7 @@ export function exercisePdf(p: ExercisePaper, fonts: PaperFonts): Promise<Uint8A
               [
                 {
                   stack: [
-                    { text: 'At the booth', bold: true, margin: [0, 0, 0, 2] },
+                    { text: w.booth.title, bold: true, margin: [0, 0, 0, 2] },
                     {
                       columns: [pairsTable(p.booth.slice(0, half)), pairsTable(p.booth.slice(half))],
                       columnGap: 8 * MM,

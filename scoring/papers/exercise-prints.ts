@@ -1,4 +1,5 @@
 import type { Exercise } from '../schema/exercise.ts';
+import type { Language } from '../words/language.ts';
 import { boothHtml } from './booth-html.ts';
 import { boothPaper } from './booth-paper.ts';
 import { exerciseHtml } from './exercise-html.ts';
@@ -14,14 +15,14 @@ export const EXERCISE_PRINTS = ['sheet', 'macros', 'booth'] as const;
 export type ExercisePrint = (typeof EXERCISE_PRINTS)[number];
 
 /** One of its papers as an HTML document that prints on one sheet of A4. @throws InputError when its profile is not there */
-export function exercisePrintHtml(exercise: Exercise, what: ExercisePrint): string {
+export function exercisePrintHtml(exercise: Exercise, what: ExercisePrint, language: Language = 'en'): string {
   switch (what) {
     case 'sheet':
-      return exerciseHtml(exercisePaper(exercise));
+      return exerciseHtml(exercisePaper(exercise, undefined, language));
     case 'macros':
-      return macroHtml(macroPaper(exercise));
+      return macroHtml(macroPaper(exercise, language));
     case 'booth':
-      return boothHtml(boothPaper(exercise));
+      return boothHtml(boothPaper(exercise, language));
   }
 }
 
@@ -30,13 +31,14 @@ export async function exercisePrintPdf(
   exercise: Exercise,
   what: ExercisePrint,
   fonts: PaperFonts,
+  language: Language = 'en',
 ): Promise<Uint8Array> {
   switch (what) {
     case 'sheet':
-      return exercisePdf(exercisePaper(exercise), fonts);
+      return exercisePdf(exercisePaper(exercise, undefined, language), fonts);
     case 'macros':
-      return macroPdf(macroPaper(exercise), fonts);
+      return macroPdf(macroPaper(exercise, language), fonts);
     case 'booth':
-      return boothPdf(boothPaper(exercise), fonts);
+      return boothPdf(boothPaper(exercise, language), fonts);
   }
 }

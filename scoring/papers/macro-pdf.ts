@@ -3,6 +3,7 @@ import type { MacroPaper } from './macro-paper.ts';
 import type { PaperFonts } from './paper-fonts.ts';
 import { MM, pdfOf, TEXT_WIDTH } from './pdf.ts';
 import { drawing, heading, pairsTable, penTable } from './pdf-parts.ts';
+import { sheetWordsIn } from './words-in.ts';
 
 const KEY = 56 * MM;
 const GAP = 6 * MM;
@@ -51,10 +52,15 @@ function cutTable(p: MacroPaper, cut: string): Content {
   return {
     stack: [
       { text: cut, bold: true, fontSize: 9, margin: [0, 0, 0, 1] },
-      penTable([8, '*', 'auto', ...p.readers.map(() => PEN)], ['', '', 'by hand, mm', ...p.readers], rows, {
-        penFrom: 3,
-        height: ROW - 4,
-      }),
+      penTable(
+        [8, '*', 'auto', ...p.readers.map(() => PEN)],
+        ['', '', sheetWordsIn(p.language).macro.byHand, ...p.readers],
+        rows,
+        {
+          penFrom: 3,
+          height: ROW - 4,
+        },
+      ),
     ],
     unbreakable: true,
     margin: [0, 8, 0, 0],

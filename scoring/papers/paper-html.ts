@@ -1,3 +1,4 @@
+import type { Language } from '../words/language.ts';
 import { type Html, html, NOTHING, txt } from './html.ts';
 
 /**
@@ -63,9 +64,9 @@ tr.outside td.v { font-weight: 700 }
 `;
 
 /** A complete HTML document on its own: no script, nothing loaded from elsewhere. */
-export function paperDocument(title: string, sheet: readonly Html[]): Html {
+export function paperDocument(title: string, sheet: readonly Html[], language: Language = 'en'): Html {
   return html`<!doctype html>
-<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
+<html lang="${txt(language)}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
 <title>${txt(title)}</title><style>${STYLE}</style></head>
 <body><main class="sheet">

@@ -27,8 +27,11 @@ function receipt(attempt: string): Receipt {
     number: 1,
     late: false,
     class: { id: 'c', name: 'Tern Dock, mornings', code: 'TERN-01' },
-    trainee: { id: 't', name: 'Ines Calder', sourcedId: null },
+    trainee: { id: 't', name: 'Ines Calder', sourcedId: null, plate: 1 },
+    piece: null,
+    carried: null,
     assignment: {
+      startWord: null,
       id: 'a',
       title: 'Tee',
       judge: attempt,

@@ -38,6 +38,7 @@ describe('marks of a class in which motions were handed on', () => {
     await db.insert(tables.classes).values(klass);
     await db.insert(tables.judges).values(judge);
     assignment = {
+      startWord: null,
       id: 'a',
       classId: 'c',
       judge: judge.digest,
@@ -60,6 +61,7 @@ describe('marks of a class in which motions were handed on', () => {
         assignmentId: 'a',
         traineeId: who,
         attempt,
+        judge: judge.digest,
         bytes: 1,
         received: new Date(n),
         number,

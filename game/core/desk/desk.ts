@@ -42,6 +42,7 @@ export class Desk {
       ports,
       () => state.preferences.value.exercises,
       () => piecesKnown(state.preferences.value),
+      () => state.language.value,
     );
     this.editor = new Editor(ports, state, (exercise) => this.bench.use(exercise));
     this.techniques = new Techniques(ports);
@@ -75,7 +76,7 @@ export class Desk {
   printOf(what: ExercisePrint): void {
     const exercise = this.editor.exercise();
     if (exercise === null) return;
-    this.ports.papers.print(exercisePrintHtml(exercise, what));
+    this.ports.papers.print(exercisePrintHtml(exercise, what, this.state.language.value));
   }
 
   /** Saves one of these as a PDF: the command line's bytes. */
@@ -84,7 +85,7 @@ export class Desk {
       const exercise = this.editor.exercise();
       if (exercise === null) return;
       const { files, papers } = this.ports;
-      const pdf = await exercisePrintPdf(exercise, what, await papers.fonts());
+      const pdf = await exercisePrintPdf(exercise, what, await papers.fonts(), this.state.language.value);
       files.saveAs(pdf, `${exercise.name}-${what}.pdf`, 'application/pdf');
     });
   }

@@ -12,6 +12,7 @@ export interface ClassInfo {
 export interface Trainee {
   id: string;
   name: string;
+  plate: number | null;
   hasPin: boolean;
 }
 
@@ -36,6 +37,57 @@ export interface Handed {
   score: number | null;
   firstFix: string | null;
   fault: string | null;
+  /** What speaks against it; in the list alone. */
+  evidence?: { code: string; text: string }[];
+  /** Among it, whether its motion is nearly another's. */
+  compared?: boolean;
+}
+
+/** Somebody of the class as told while it happens. */
+export interface Present {
+  id: string;
+  name: string;
+  plate: number | null;
+}
+
+/** What a class is at just now. */
+export interface Now {
+  welding: Present[];
+  waiting: (Present & { attempts: number })[];
+}
+
+/** A thing done to the class's data. */
+export interface Trail {
+  at: string;
+  role: string;
+  who: string;
+  did: string;
+  detail: Record<string, unknown>;
+}
+
+interface Summary {
+  verdict: Verdict | null;
+  score: number | null;
+  fault: string | null;
+}
+
+/** What two versions judge differently. */
+export interface Differences {
+  compared: number;
+  differing: { id: string; trainee: string; assignment: string; number: number; before: Summary; after: Summary }[];
+}
+
+interface Version {
+  engine: string;
+  scoring: string;
+}
+
+/** What stands behind the class's tables. */
+export interface Records {
+  trail: Trail[];
+  current: Version;
+  versions: (Version & { scores: number })[];
+  retention: { keepDays: number | null; before: string | null; trainees: string[]; attempts: number };
 }
 
 export interface OneHanded {

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { labWords } from '../../locale/lab.ts';
+import { labWords } from '../../locale/lab-words.ts';
 import { Dialog } from '../../panels/dialog.tsx';
 import { VerdictMark } from '../../panels/verdict-mark.tsx';
 import { dayAndTime } from '../../panels/when.ts';
@@ -7,14 +7,18 @@ import type { Handed, OneHanded } from './answers.ts';
 import type { Desk } from './desk.ts';
 
 const w = labWords.desk;
+const COLUMNS = ['received', 'trainee', 'exercise', 'number', 'verdict', 'score', 'first'] as const;
 
 /** Attempts as they land, the latest first. */
 export function AttemptList({ desk }: { desk: Desk }) {
   const [nameless, hide] = useState(false);
-  const places = new Map(desk.roster.value.map((t, i) => [t.id, i + 1]));
-  const nameOf = (a: Handed): string => (nameless ? w.hidden(places.get(a.trainee.id) ?? 0) : a.trainee.name);
+  const called = (t: { id: string; name: string }): string => (nameless ? hiddenName(desk, t.id) : t.name);
+  const nameOf = (a: Handed): string => called(a.trainee);
+  const { welding, waiting } = desk.now.value;
   return (
     <>
+      <p data-testid="welding">{w.present.welding(welding.map(called))}</p>
+      <p data-testid="waiting">{w.present.waiting(waiting.map((t) => w.present.waits(called(t), t.attempts)))}</p>
       <label class="deskrow">
         <input type="checkbox" checked={nameless} onChange={(event) => hide(event.currentTarget.checked)} />{' '}
         {w.projector}
@@ -23,7 +27,7 @@ export function AttemptList({ desk }: { desk: Desk }) {
         <table data-testid="attempts">
           <thead>
             <tr>
-              {(['received', 'trainee', 'exercise', 'number', 'verdict', 'score', 'first'] as const).map((c) => (
+              {([...COLUMNS, ...(nameless ? [] : (['against'] as const))] as const).map((c) => (
                 <th key={c}>{w.columns[c]}</th>
               ))}
               <th />
@@ -41,6 +45,7 @@ export function AttemptList({ desk }: { desk: Desk }) {
                 <td>{a.verdict ? <VerdictMark verdict={a.verdict} /> : <State of={a} />}</td>
                 <td>{a.score}</td>
                 <td>{a.firstFix}</td>
+                {!nameless && <td>{<Against of={a} />}</td>}
                 <td>
                   {!nameless && (
                     <button type="button" class="link" onClick={() => void desk.lookAt(a.id)}>
@@ -54,6 +59,26 @@ export function AttemptList({ desk }: { desk: Desk }) {
         </table>
       </div>
       {desk.looked.value && <One desk={desk} one={desk.looked.value} />}
+    </>
+  );
+}
+
+/** What a room sees of a trainee: the number of the plate. */
+function hiddenName(desk: Desk, id: string): string {
+  const at = desk.roster.value.findIndex((t) => t.id === id);
+  return w.hidden(desk.roster.value[at]?.plate ?? at + 1);
+}
+
+/** Findings against an attempt, each with what shows it. */
+function Against({ of }: { of: Handed }) {
+  return (
+    <>
+      {of.evidence?.map((e) => (
+        <p key={e.code} class="unit">
+          {e.text}
+        </p>
+      ))}
+      {of.compared === false && <p class="unit">{w.notCompared}</p>}
     </>
   );
 }

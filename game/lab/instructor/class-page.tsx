@@ -1,17 +1,18 @@
 import { useState } from 'preact/hooks';
-import { labWords } from '../../locale/lab.ts';
+import { labWords } from '../../locale/lab-words.ts';
 import type { ClassInfo } from './answers.ts';
 import { AttemptList } from './attempt-list.tsx';
 import type { Desk } from './desk.ts';
 import { HandOut } from './hand-out.tsx';
 import { Marks } from './marks.tsx';
+import { RecordsPage } from './records-page.tsx';
 import { Roster } from './roster.tsx';
 import { Table } from './table.tsx';
 
 const w = labWords.desk;
-const TABS = ['attempts', 'roster', 'exercises', 'marks', 'table'] as const;
+const TABS = ['attempts', 'roster', 'exercises', 'marks', 'table', 'records'] as const;
 
-/** One class: its code, what is happening, and five tables. */
+/** One class: its code, what is happening, and what stands behind it. */
 export function ClassPage({ desk, open }: { desk: Desk; open: ClassInfo }) {
   const [tab, turn] = useState<(typeof TABS)[number]>('attempts');
   const { handed, scored } = desk.progress.value;
@@ -42,6 +43,7 @@ export function ClassPage({ desk, open }: { desk: Desk; open: ClassInfo }) {
       {tab === 'exercises' && <HandOut desk={desk} />}
       {tab === 'marks' && <Marks desk={desk} open={open} />}
       {tab === 'table' && <Table desk={desk} />}
+      {tab === 'records' && <RecordsPage desk={desk} />}
     </section>
   );
 }

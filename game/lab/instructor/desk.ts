@@ -1,6 +1,17 @@
 import { signal } from '@preact/signals-core';
 import { type Line, type Me, Refused } from '../line.ts';
-import type { Assignment, ClassInfo, ClassTable, Handed, MarkRow, OneHanded, Trainee } from './answers.ts';
+import type {
+  Assignment,
+  ClassInfo,
+  ClassTable,
+  Differences,
+  Handed,
+  MarkRow,
+  Now,
+  OneHanded,
+  Records,
+  Trainee,
+} from './answers.ts';
 
 /** How much is handed in and scored, as told while it happens. */
 export interface Progress {
@@ -9,7 +20,11 @@ export interface Progress {
 }
 
 /** Listens to a class; returns what ends it. */
-export type Listen = (path: string, heard: (progress: Progress) => void, open: (is: boolean) => void) => () => void;
+export type Listen = (
+  path: string,
+  heard: { progress(told: Progress): void; now(told: Now): void },
+  open: (is: boolean) => void,
+) => () => void;
 
 /** An instructor's desk: what the pages show as signals, what can be done as methods. */
 export class Desk {
@@ -24,6 +39,10 @@ export class Desk {
   readonly marks = signal<{ assignment: string; rows: MarkRow[] } | null>(null);
   readonly progress = signal<Progress>({ handed: 0, scored: 0 });
   readonly live = signal(false);
+  /** Who welds and whose attempts wait. */
+  readonly now = signal<Now>({ welding: [], waiting: [] });
+  readonly records = signal<Records | null>(null);
+  readonly differences = signal<Differences | null>(null);
   /** Said once after something was done. */
   readonly said = signal<string | null>(null);
   readonly refusal = signal<Refused | 'no answer' | null>(null);
@@ -68,16 +87,48 @@ export class Desk {
     this.looked.value = null;
     this.marks.value = null;
     this.table.value = null;
+    this.records.value = null;
+    this.differences.value = null;
+    this.now.value = { welding: [], waiting: [] };
   }
 
   /** @returns what the lab says of it, or null where it was refused */
-  async addToRoster(csv: string): Promise<{ added: number; known: number } | null> {
+  async addToRoster(
+    given: { csv: string } | { users: string; enrollments: string; classSourcedId?: string },
+  ): Promise<{ added: number; known: number } | null> {
     let came: { added: number; known: number } | null = null;
     await this.trying(async () => {
-      came = await this.line.ask('POST', this.path('roster'), { csv });
+      came = await this.line.ask('POST', this.path('roster'), given);
       await this.readRoster();
     });
     return came;
+  }
+
+  /** Erases a trainee with everything of theirs. */
+  erase(trainee: Trainee): Promise<boolean> {
+    return this.trying(async () => {
+      await this.line.ask('DELETE', this.path(`trainees/${trainee.id}`));
+      await Promise.all([this.readRoster(), this.readAttempts()]);
+    });
+  }
+
+  showRecords(): Promise<boolean> {
+    return this.trying(async () => {
+      const [{ trail }, versions, retention] = await Promise.all([
+        this.line.ask<Pick<Records, 'trail'>>('GET', this.path('audit')),
+        this.line.ask<Pick<Records, 'current' | 'versions'>>('GET', this.path('versions')),
+        this.line.ask<Records['retention']>('GET', this.path('retention')),
+      ]);
+      this.records.value = { trail, ...versions, retention };
+    });
+  }
+
+  /** What an earlier version judged differently from the one at work. */
+  compareWith(version: { engine: string; scoring: string }): Promise<boolean> {
+    return this.trying(async () => {
+      const asked = new URLSearchParams({ engine: version.engine, scoring: version.scoring });
+      this.differences.value = await this.line.ask('GET', this.path(`differences?${asked}`));
+    });
   }
 
   async givePin(trainee: Trainee): Promise<string | null> {
@@ -145,13 +196,18 @@ export class Desk {
     await Promise.all([this.readRoster(), this.readAssignments(), this.readAttempts()]);
     this.hush = this.listen(
       `../api/${this.path('live')}`,
-      (progress) => {
-        this.progress.value = progress;
-        void this.trying(async () => {
-          await this.readAttempts();
-          if (this.table.value) await this.showTable();
-          if (this.marks.value) await this.readMarks(this.marks.value.assignment);
-        });
+      {
+        progress: (progress) => {
+          this.progress.value = progress;
+          void this.trying(async () => {
+            await this.readAttempts();
+            if (this.table.value) await this.showTable();
+            if (this.marks.value) await this.readMarks(this.marks.value.assignment);
+          });
+        },
+        now: (now) => {
+          this.now.value = now;
+        },
       },
       (is) => {
         this.live.value = is;

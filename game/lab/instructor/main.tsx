@@ -10,15 +10,17 @@ import '../../style/lab.css';
 import '@preact/signals';
 import { render } from 'preact';
 import { Line } from '../line.ts';
-import { Desk, type Progress } from './desk.ts';
+import type { Now } from './answers.ts';
+import { Desk, type Listen, type Progress } from './desk.ts';
 import { DeskPage } from './desk-page.tsx';
 
 /** The browser's own event stream: asks again by itself when the lab was away. */
-function listen(path: string, heard: (progress: Progress) => void, open: (is: boolean) => void): () => void {
+function listen(path: string, heard: Parameters<Listen>[1], open: (is: boolean) => void): () => void {
   const source = new EventSource(path);
   source.addEventListener('open', () => open(true));
   source.addEventListener('error', () => open(false));
-  source.addEventListener('progress', (event) => heard(JSON.parse(event.data) as Progress));
+  source.addEventListener('progress', (event) => heard.progress(JSON.parse(event.data) as Progress));
+  source.addEventListener('now', (event) => heard.now(JSON.parse(event.data) as Now));
   return () => source.close();
 }
 

@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import { labWords } from '../../locale/lab.ts';
+import { labWords } from '../../locale/lab-words.ts';
 import type { ClassInfo, MarkRow } from './answers.ts';
 import type { Desk } from './desk.ts';
 
@@ -47,7 +47,12 @@ export function Marks({ desk, open }: { desk: Desk; open: ClassInfo }) {
           </select>
         </label>
       </p>
-      <p class="unit">{w.reasonNeeded}</p>
+      <p class="unit">
+        {w.reasonNeeded}{' '}
+        {marks && (
+          <a href={desk.address(`assignments/${marks.assignment}/one-roster/results.csv`)}>{w.oneRosterResults}</a>
+        )}
+      </p>
       <table data-testid="marks">
         <thead>
           <tr>

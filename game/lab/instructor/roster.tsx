@@ -1,16 +1,84 @@
 import { useState } from 'preact/hooks';
-import { labWords } from '../../locale/lab.ts';
+import { labWords } from '../../locale/lab-words.ts';
 import type { ClassInfo, Trainee } from './answers.ts';
 import type { Desk } from './desk.ts';
 
 const w = labWords.desk;
+
+/** Erasing asks for the name: it cannot be taken back. */
+function Erase({ desk, trainee, said }: { desk: Desk; trainee: Trainee; said: () => void }) {
+  const [asked, ask] = useState(false);
+  if (!asked) {
+    return (
+      <button type="button" class="link" onClick={() => ask(true)}>
+        {w.eraseOne}
+      </button>
+    );
+  }
+  return (
+    <form
+      onSubmit={(event) => {
+        event.preventDefault();
+        void desk.erase(trainee).then((done) => done && said());
+      }}
+    >
+      <label>
+        {w.eraseSays(trainee.name)}{' '}
+        <input required pattern={trainee.name.replaceAll(/[\\^$.*+?()[\]{}|/-]/g, '\\$&')} autocomplete="off" />
+      </label>{' '}
+      <button type="submit">{w.eraseOne}</button>{' '}
+      <button type="button" class="link" onClick={() => ask(false)}>
+        {w.keepOne}
+      </button>
+    </form>
+  );
+}
+
+/** Two files of a school's own system in place of a list of names. */
+function OneRosterFiles({ desk, say }: { desk: Desk; say: (text: string) => void }) {
+  return (
+    <details>
+      <summary>{w.oneRoster}</summary>
+      <form
+        class="labform"
+        onSubmit={(event) => {
+          event.preventDefault();
+          const fields = new FormData(event.currentTarget);
+          const text = (name: string): Promise<string> => (fields.get(name) as File).text();
+          const klass = String(fields.get('class') ?? '').trim();
+          void Promise.all([text('users'), text('enrollments')])
+            .then(([users, enrollments]) =>
+              desk.addToRoster({ users, enrollments, ...(klass === '' ? {} : { classSourcedId: klass }) }),
+            )
+            .then((came) => came && say(w.added(came.added, came.known)));
+        }}
+      >
+        <label>
+          users.csv
+          <input name="users" type="file" accept=".csv,text/csv" required />
+        </label>
+        <label>
+          enrollments.csv
+          <input name="enrollments" type="file" accept=".csv,text/csv" required />
+        </label>
+        <label>
+          {w.oneRosterClass}
+          <input name="class" maxLength={120} />
+        </label>
+        <p>
+          <button type="submit">{w.rosterAdd}</button>
+        </p>
+      </form>
+    </details>
+  );
+}
 
 /** Who is in the class; names typed, pasted or from a file. */
 export function Roster({ desk, open }: { desk: Desk; open: ClassInfo }) {
   const [text, type] = useState('');
   const [said, say] = useState<string | null>(null);
   const add = async (): Promise<void> => {
-    const came = await desk.addToRoster(text);
+    const came = await desk.addToRoster({ csv: text });
     if (came === null) return;
     say(w.added(came.added, came.known));
     type('');
@@ -44,6 +112,7 @@ export function Roster({ desk, open }: { desk: Desk; open: ClassInfo }) {
           />
         </p>
       </form>
+      <OneRosterFiles desk={desk} say={say} />
       <p role="status">{said}</p>
       <label class="deskrow">
         <input
@@ -57,18 +126,25 @@ export function Roster({ desk, open }: { desk: Desk; open: ClassInfo }) {
         <thead>
           <tr>
             <th>{w.columns.trainee}</th>
+            <th>{w.columns.plate}</th>
             <th>{w.columns.pin}</th>
+            <th />
           </tr>
         </thead>
         <tbody>
           {desk.roster.value.map((t) => (
             <tr key={t.id}>
               <td>{t.name}</td>
+              <td>{t.plate}</td>
               <td>
                 {t.hasPin && <span class="unit">{w.hasPin} </span>}
                 <button type="button" class="link" onClick={() => void pin(t)}>
                   {w.givePin}
                 </button>
+              </td>
+              <td class="deskrow">
+                <a href={desk.address(`trainees/${t.id}/export`)}>{w.exportOne}</a>
+                <Erase desk={desk} trainee={t} said={() => say(w.erased(t.name))} />
               </td>
             </tr>
           ))}

@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import { labWords } from '../../locale/lab.ts';
+import { labWords } from '../../locale/lab-words.ts';
 import type { Desk } from './desk.ts';
 
 const w = labWords.desk;
@@ -51,6 +51,7 @@ export function Table({ desk }: { desk: Desk }) {
       ))}
       <h3>{w.out}</h3>
       <p class="deskrow">
+        <a href={desk.address('class.pdf')}>{w.pdf}</a>
         <a href={desk.address('results.csv')}>{w.csv}</a>
         <a href={desk.address('results.jsonl')}>{w.jsonl}</a>
       </p>

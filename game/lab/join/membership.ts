@@ -25,6 +25,9 @@ export interface Mine {
   verdict: string | null;
 }
 
+/** How often the bench says that its arc burns, ms; the lab takes three times as long a silence for the end. */
+const BEAT_MS = 6000;
+
 /** What a membership needs of the machine. */
 export interface MembershipPorts {
   store: ParcelStore;
@@ -43,6 +46,9 @@ export class Membership {
   readonly joined = computed(() => this.me.value?.role === 'trainee');
   readonly outbox: Outbox;
   private struck = false;
+  private telling = false;
+  private readonly after: MembershipPorts['after'];
+  private hush: () => void = () => undefined;
 
   constructor(
     private readonly line: Line,
@@ -50,6 +56,7 @@ export class Membership {
     state: State,
     ports: MembershipPorts,
   ) {
+    this.after = ports.after;
     this.outbox = new Outbox({
       store: ports.store,
       after: ports.after,
@@ -57,6 +64,7 @@ export class Membership {
     });
     effect(() => {
       const torch = state.torchState.value;
+      this.tell(torch === 'welding');
       if (torch === 'welding') this.struck = true;
       // Taken off the bench before it had ended: nothing of it is handed in.
       else if (torch === 'idle') this.struck = false;
@@ -111,6 +119,16 @@ export class Membership {
       this.assigned.value = assignments;
       this.mine.value = attempts;
     });
+  }
+
+  /** The instructor sees who welds: said again while the arc burns, and once when it goes out. Not heard, it is only not shown. */
+  private tell(welding: boolean): void {
+    const told = this.telling;
+    this.telling = welding;
+    this.hush();
+    if (this.me.peek()?.role !== 'trainee' || (!welding && !told)) return;
+    void this.line.ask('POST', 'my/welding', { welding }).catch(() => undefined);
+    if (welding) this.hush = this.after(BEAT_MS, () => this.tell(true));
   }
 
   private settle(me: Me): void {

@@ -50,27 +50,29 @@ function Control({ field, value, set, about }: { field: Field; value: unknown; s
           onChange={(event) => set(event.currentTarget.checked)}
         />
       );
-    case 'choice':
+    case 'choice': {
+      const choices = field.of();
       return (
         <select
           {...about}
           value={String(value)}
-          onChange={(event) => set(field.of[event.currentTarget.selectedIndex]?.[0] ?? event.currentTarget.value)}
+          onChange={(event) => set(choices[event.currentTarget.selectedIndex]?.[0] ?? event.currentTarget.value)}
         >
-          {field.of.map(([of, said]) => (
+          {choices.map(([of, said]) => (
             <option key={of} value={String(of)}>
               {said}
             </option>
           ))}
         </select>
       );
+    }
     case 'long':
       return <textarea {...about} rows={2} value={String(value)} onInput={(event) => set(event.currentTarget.value)} />;
     case 'text':
     case 'name':
       return <input {...about} value={String(value)} onInput={(event) => set(event.currentTarget.value)} />;
     case 'some or none':
-      return <Some of={field.of} value={value} set={set} about={about} label={w.fields[field.path]} />;
+      return <Some of={field.of()} value={value} set={set} about={about} label={w.fields[field.path]} />;
     case 'band or none':
       return <Band value={value} set={set} about={about} label={w.fields[field.path]} />;
     default:

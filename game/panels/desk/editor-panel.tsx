@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { EXERCISE_PRINTS } from '../../../scoring/index.ts';
 import type { Session } from '../../core/session/session.ts';
-import { words } from '../../locale/index.ts';
+import { ready, words } from '../../locale/index.ts';
 import { exercise, preferences } from '../../page.ts';
 import { EditorField } from './editor-field.tsx';
 import { beginnings, groups, isAsked, valueAt } from './fields.ts';
@@ -32,10 +32,10 @@ export function EditorPanel({ session, close }: { session: Session; close: () =>
           }}
         >
           <option value="">…</option>
-          <option value="bench">{words.desk.onBench(exercise.value.title)}</option>
+          <option value="bench">{words.desk.onBench(ready(exercise.value.title))}</option>
           {own.map((e) => (
             <option key={e.name} value={e.name}>
-              {e.title}
+              {ready(e.title)}
             </option>
           ))}
         </select>

@@ -3,6 +3,7 @@ import { resultSchema } from '../../index.ts';
 import { type LabEnv, only } from '../access.ts';
 import { note } from '../audit.ts';
 import type { ClassDesk, Handed } from '../class-desk.ts';
+import { ClassEvidence } from '../class-evidence.ts';
 import { answers, id, refusals, sha256 } from '../fields.ts';
 import type { Parts } from '../parts.ts';
 import { notThere } from '../refusal.ts';
@@ -26,6 +27,14 @@ const handedOut = z
     fault: z.string().nullable(),
   })
   .openapi('Handed');
+const listedOut = handedOut
+  .extend({
+    /** What speaks for or against it, with what shows it. */
+    evidence: z.array(evidenceOut),
+    /** Among it, whether its motion is nearly another's; where many are handed in that is said when one is opened. */
+    compared: z.boolean(),
+  })
+  .openapi('Listed');
 
 export function handedSaid({ submission: s, trainee, assignment, score }: Handed): z.infer<typeof handedOut> {
   return {
@@ -62,12 +71,22 @@ export function attemptRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
           most: z.coerce.number().int().min(1).max(5000).default(500),
         }),
       },
-      responses: answers(z.object({ attempts: z.array(handedOut) }), 'Attempts, the latest first'),
+      responses: answers(
+        z.object({ attempts: z.array(listedOut) }),
+        'Attempts with what speaks for or against each, the latest first',
+      ),
     }),
     async (c) => {
       const { trainee, assignment, most } = c.req.valid('query');
       const filter = { most, ...(trainee && { trainee }), ...(assignment && { assignment }) };
-      return c.json({ attempts: (await c.var.desk.handed(filter)).map(handedSaid) }, 200);
+      const handed = await c.var.desk.handed(filter);
+      const evidence = await ClassEvidence.about(c.var.desk, handed);
+      const attempts: z.infer<typeof listedOut>[] = [];
+      for (const h of handed) {
+        const compared = evidence.isCompared(h);
+        attempts.push({ ...handedSaid(h), evidence: await evidence.of(h, compared), compared });
+      }
+      return c.json({ attempts }, 200);
     },
   );
 

@@ -18,7 +18,13 @@ const classOut = z
   .object({ id: z.string(), name: z.string(), code: z.string(), pins: z.boolean(), marks: marksRuleSchema })
   .openapi('Class');
 const traineeOut = z
-  .object({ id: z.string(), name: z.string(), sourcedId: z.string().nullable(), hasPin: z.boolean() })
+  .object({
+    id: z.string(),
+    name: z.string(),
+    sourcedId: z.string().nullable(),
+    plate: z.number().nullable(),
+    hasPin: z.boolean(),
+  })
   .openapi('Trainee');
 const csvText = z.string().min(1).max(700_000);
 const inClass = z.object({ classId: id });
@@ -164,7 +170,11 @@ export function classRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
     async (c) => {
       const rows = await c.var.desk.trainees();
       return c.json(
-        { trainees: rows.map(({ id, name, sourcedId, pin }) => ({ id, name, sourcedId, hasPin: pin !== null })) },
+        {
+          trainees: rows.map(({ id, name, sourcedId, plate, pin }) => {
+            return { id, name, sourcedId, plate, hasPin: pin !== null };
+          }),
+        },
         200,
       );
     },

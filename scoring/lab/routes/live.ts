@@ -4,6 +4,7 @@ import { streamSSE } from 'hono/streaming';
 import { type LabEnv, only } from '../access.ts';
 import { id, refusals } from '../fields.ts';
 import type { Parts } from '../parts.ts';
+import { nowIn } from '../presence.ts';
 
 /** How often a class is looked at, ms. Asked of the database, so that it holds with any number of services and workers. */
 const LOOK_MS = 1500;
@@ -21,7 +22,7 @@ export function liveRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       responses: {
         200: {
           description:
-            'Server-sent events: how many attempts are handed in and scored, at once and whenever that changes',
+            'Server-sent events, at once and whenever they change: `progress`, how many attempts are handed in and scored; `now`, who welds and whose attempts wait',
           content: { 'text/event-stream': { schema: z.string() } },
         },
         ...refusals,
@@ -34,10 +35,14 @@ export function liveRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
         async (stream) => {
           const until = performance.now() + LASTS_MS;
           let told = '';
+          let toldNow = '';
           while (!stream.aborted && performance.now() < until) {
             const now = JSON.stringify(await desk.progress());
             if (now !== told) await stream.writeSSE({ event: 'progress', data: now });
             told = now;
+            const people = JSON.stringify(await nowIn(desk, new Date()));
+            if (people !== toldNow) await stream.writeSSE({ event: 'now', data: people });
+            toldNow = people;
             await sleep(LOOK_MS);
           }
         },

@@ -8,6 +8,7 @@ import { eraseTrainee } from '../erase.ts';
 import { answers, id, refusals } from '../fields.ts';
 import type { Parts } from '../parts.ts';
 import { notThere } from '../refusal.ts';
+import { tooOld } from '../retention.ts';
 import { scoredFiles } from '../scored-files.ts';
 import { fileAnswer, handedSaid } from './attempts.ts';
 
@@ -126,6 +127,65 @@ export function outRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       responses: file('The same rows, one JSON object a line', 'application/jsonl'),
     }),
     async (c) => fileAnswer(rowsJsonl((await all(c.var.desk)).scored), 'results.jsonl', 'application/jsonl'),
+  );
+
+  app.openapi(
+    createRoute({
+      method: 'get',
+      path: '/api/classes/{classId}/class.pdf',
+      ...only('class', parts),
+      request: { params: inClass },
+      responses: file(
+        'The class sheet on A4, byte for byte what `toehold sheet --out class.pdf` makes of the same files',
+        'application/pdf',
+      ),
+    }),
+    async (c) => {
+      const { desk } = c.var;
+      const scores = await all(desk);
+      const sheet = classSheet(scores, askedBy(scores.scored));
+      const recordings: Record<string, Uint8Array> = {};
+      for (const { entry } of sheet.firstThree) {
+        const bytes = await parts.files.readAttempt(entry.scored.sha256);
+        if (bytes !== null) recordings[entry.file] = bytes;
+      }
+      const pdf = await parts.papers.classPdf({ ...scores, asked: [...askedBy(scores.scored)], recordings });
+      return fileAnswer(pdf, 'class.pdf', 'application/pdf');
+    },
+  );
+
+  app.openapi(
+    createRoute({
+      method: 'get',
+      path: '/api/classes/{classId}/retention',
+      ...only('class', parts),
+      request: { params: inClass },
+      responses: answers(
+        z.object({
+          keepDays: z.number().nullable(),
+          before: z.string().nullable(),
+          trainees: z.array(z.string()),
+          attempts: z.number(),
+        }),
+        'How long the school keeps attempts, and what of this class goes next night; null: for ever',
+      ),
+    }),
+    async (c) => {
+      const { desk } = c.var;
+      const { keepDays } = parts.settings;
+      if (keepDays === null) return c.json({ keepDays, before: null, trainees: [], attempts: 0 }, 200);
+      const old = await tooOld(desk.db, keepDays, new Date(), desk.id);
+      const names = new Map((await desk.trainees()).map((t) => [t.id, t.name]));
+      return c.json(
+        {
+          keepDays,
+          before: old.before.toISOString(),
+          trainees: old.trainees.map((t) => names.get(t.id) ?? ''),
+          attempts: old.attempts.length,
+        },
+        200,
+      );
+    },
   );
 
   app.openapi(

@@ -4,13 +4,15 @@ import { exerciseSchema, resultSchema } from '../../index.ts';
 import { MOST_BYTES } from '../../node/index.ts';
 import { type LabEnv, only } from '../access.ts';
 import { ClassDesk } from '../class-desk.ts';
-import { answers, id, sha256 } from '../fields.ts';
+import { answers, done, id, sha256 } from '../fields.ts';
 import { readJudge } from '../judge.ts';
 import type { Parts } from '../parts.ts';
+import { dealtTo } from '../piece.ts';
+import { BEAT_S, sayWelding } from '../presence.ts';
 import { notThere } from '../refusal.ts';
 import type { Who } from '../sessions.ts';
 import { submit } from '../submit.ts';
-import { assignments, classes, judges } from '../tables.ts';
+import { assignments, classes, judges, trainees } from '../tables.ts';
 import { assignmentOut, assignmentSaid } from './assignments.ts';
 import { handedSaid } from './attempts.ts';
 
@@ -18,6 +20,8 @@ const mineOut = z
   .object({
     id: z.string(),
     assignment: z.string(),
+    /** SHA-256 of its file. */
+    attempt: z.string(),
     number: z.number(),
     received: z.string(),
     late: z.boolean(),
@@ -44,6 +48,7 @@ export function traineeRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
     }),
     async (c) => {
       const who = trainee(c.var.who);
+      const [own] = await db.select({ plate: trainees.plate }).from(trainees).where(eq(trainees.id, who.id));
       const rows = await db
         .select({ assignment: assignments, content: judges.content })
         .from(assignments)
@@ -52,7 +57,7 @@ export function traineeRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
         .orderBy(assignments.opens, assignments.id);
       const said = rows.map(({ assignment, content }) => ({
         ...assignmentSaid(assignment, content),
-        exerciseFile: readJudge(content).exercise,
+        exerciseFile: dealtTo(readJudge(content).exercise, { ...assignment, plate: own?.plate ?? null }),
       }));
       return c.json({ assignments: said }, 200);
     },
@@ -95,6 +100,25 @@ export function traineeRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
 
   app.openapi(
     createRoute({
+      method: 'post',
+      path: '/api/my/welding',
+      ...only('trainee', parts),
+      request: {
+        body: {
+          required: true,
+          content: { 'application/json': { schema: z.strictObject({ welding: z.boolean() }) } },
+        },
+      },
+      responses: answers(done, `The instructor sees who welds; said again every ${BEAT_S} s while the arc burns`),
+    }),
+    async (c) => {
+      await sayWelding(db, trainee(c.var.who), c.req.valid('json').welding, new Date());
+      return c.json({ done: true as const }, 200);
+    },
+  );
+
+  app.openapi(
+    createRoute({
       method: 'get',
       path: '/api/my/attempts',
       ...only('trainee', parts),
@@ -106,9 +130,9 @@ export function traineeRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       if (row === undefined) throw notThere('');
       const handed = await new ClassDesk(db, row, parts.versions).handed({ trainee: who.id, most: 500 });
       const attempts = handed.map((h) => {
-        const { id, number, received, late, state, verdict, fault } = handedSaid(h);
+        const { id, attempt, number, received, late, state, verdict, fault } = handedSaid(h);
         const result = h.score?.result ?? null;
-        return { id, assignment: h.assignment.id, number, received, late, state, verdict, result, fault };
+        return { id, assignment: h.assignment.id, attempt, number, received, late, state, verdict, result, fault };
       });
       return c.json({ attempts }, 200);
     },

@@ -1,4 +1,4 @@
-import { PGlite } from '@electric-sql/pglite';
+import type { PGlite } from '@electric-sql/pglite';
 import { asc, sql } from 'drizzle-orm';
 import { drizzle } from 'drizzle-orm/pglite';
 import { migrate } from 'drizzle-orm/pglite/migrator';
@@ -17,6 +17,7 @@ import * as tables from '../../../scoring/lab/tables.ts';
 import { Worker } from '../../../scoring/lab/worker.ts';
 import { bytesOf, shortAttempt, shortExercise } from '../support/attempts.ts';
 import { SimulatedDisk } from './disk.ts';
+import { openEngine, quickly, withLiterals } from './one-message.ts';
 import { SimulatedQueue } from './queue.ts';
 import { type Fault, type Process, World } from './world.ts';
 
@@ -27,6 +28,8 @@ const TRAINEES = ['ines', 'tom'];
 const FAR = new Date(Date.UTC(3000, 0));
 /** A client that is refused more often than there can be faults has found one. */
 const MOST_TRIES = 60;
+/** Turns others have while it settles, before it is asked whether everything is scored. */
+const LOOK_TURNS = 12;
 
 /** Parts that a planted fault exchanges; left out: the lab's own. */
 export interface Planted {
@@ -48,18 +51,20 @@ export class Simulation {
   readonly #db: Db;
   readonly #judge = judgeOf(shortExercise());
   readonly #attempts: Uint8Array[];
+  readonly #school: string;
 
   private constructor(engine: PGlite) {
     this.#engine = engine;
-    this.#db = drizzle(engine);
+    this.#db = quickly(engine);
     const { poses, ...recording } = shortAttempt(0);
     // Nothing is welded here: a recording of a few poses is one.
     const few = Object.fromEntries(Object.entries(poses).map(([name, column]) => [name, column.slice(0, 4)]));
     this.#attempts = [0, 1, 2].map((seed) => bytesOf({ ...recording, poses: few, seed }));
+    this.#school = this.#schoolText();
   }
 
   static async open(): Promise<Simulation> {
-    const engine = await PGlite.create();
+    const engine = await openEngine();
     await migrate(drizzle(engine), { migrationsFolder: 'scoring/lab/migrations' });
     // Whether a commit is on the platter is not tried here: a power cut may take the whole database.
     await engine.exec('set synchronous_commit = off');
@@ -149,39 +154,54 @@ export class Simulation {
   }
 
   async #wipe(): Promise<void> {
-    await this.#engine.exec(
-      ['scores', 'submissions', 'assignments', 'trainees', 'classes', 'judges', 'audit']
-        .map((name) => `delete from ${name}`)
-        .join(';'),
-    );
+    await this.#engine.exec(unwatched(WIPE));
   }
 
   /** The class as its instructor made it; what is there stays. Its judge is on the disk before it is handed out. */
   async #openSchool(disk: Disk): Promise<void> {
     await new AttemptFiles(ROOT, disk).keepJudge(this.#judge.content);
+    await this.#engine.exec(unwatched(this.#school));
+  }
+
+  /** All of the class in one text: a schedule opens it twice or more. */
+  #schoolText(): string {
     const made = new Date(0);
     const marks = { rule: 'best' } as const;
-    await this.#db
-      .insert(tables.classes)
-      .values({ ...CLASS, marks, pins: false, made })
-      .onConflictDoNothing();
-    await this.#db
-      .insert(tables.trainees)
-      .values(TRAINEES.map((id) => ({ id, classId: CLASS.id, name: id, nameKey: id, sourcedId: null, made })))
-      .onConflictDoNothing();
-    await this.#db.insert(tables.judges).values(this.#judge).onConflictDoNothing();
-    await this.#db
-      .insert(tables.assignments)
-      .values({
-        ...{ id: 'tee', classId: CLASS.id, judge: this.#judge.digest, title: 'Tee' },
-        opens: made,
-        closes: null,
-        mostAttempts: null,
-        made,
-      })
-      .onConflictDoNothing();
+    const judge = this.#judge.digest;
+    const people = TRAINEES.map((id) => ({ id, classId: CLASS.id, name: id, nameKey: id, sourcedId: null, made }));
+    const tee = {
+      id: 'tee',
+      classId: CLASS.id,
+      judge,
+      title: 'Tee',
+      opens: made,
+      closes: null,
+      mostAttempts: null,
+      made,
+    };
+    const { classes, trainees, judges, assignments } = tables;
+    return [
+      this.#db
+        .insert(classes)
+        .values({ ...CLASS, marks, pins: false, made })
+        .onConflictDoNothing(),
+      this.#db.insert(trainees).values(people).onConflictDoNothing(),
+      this.#db.insert(judges).values(this.#judge).onConflictDoNothing(),
+      this.#db.insert(assignments).values(tee).onConflictDoNothing(),
+    ]
+      .map((insert) => withLiterals(insert.toSQL()))
+      .join(';');
   }
 }
+
+/** What the simulation does to the database from outside need not be held against its foreign keys row by row. */
+function unwatched(text: string): string {
+  return `set session_replication_role = replica;${text};set session_replication_role = origin`;
+}
+
+const WIPE = ['scores', 'submissions', 'assignments', 'trainees', 'classes', 'judges', 'audit']
+  .map((name) => `delete from ${name}`)
+  .join(';');
 
 /** One service with a worker of its own and a worker beside it, each started again whenever it is dead. */
 class SimulatedLab {
@@ -229,10 +249,11 @@ class SimulatedLab {
       this.#queue.expire();
       const left = await this.#service?.worker.sweep(FAR).catch(() => 1);
       if (left === 0) break;
-      for (let turn = 0; turn < 200; turn++) {
+      for (let turn = 1; turn <= 200; turn++) {
         await this.world.turn('settling');
-        if ((await new Scores(this.real, VERSIONS).missing(FAR, 1)).length === 0) break;
         if (!this.#service?.process.alive) break;
+        // Asked now and then: the question costs as much as ten turns.
+        if (turn % LOOK_TURNS === 0 && (await new Scores(this.real, VERSIONS).missing(FAR, 1)).length === 0) break;
       }
     }
     await Promise.all([this.#service?.worker.stop(), this.#beside?.worker.stop()]);

@@ -1,9 +1,10 @@
-import type { PGlite, Transaction } from '@electric-sql/pglite';
+import type { PGlite, QueryOptions, Transaction } from '@electric-sql/pglite';
 import { drizzle } from 'drizzle-orm/pglite';
 import type { Scheduler } from 'fast-check';
 import type { Disk } from '../../../scoring/lab/disk.ts';
 import type { Db } from '../../../scoring/lab/store.ts';
 import { fault, type SimulatedDisk } from './disk.ts';
+import { askOnce } from './one-message.ts';
 
 /** What can happen at an await. */
 export const KINDS = [
@@ -146,8 +147,8 @@ export class World {
 
   /** The real embedded database as this process sees it. What was begun and not committed when it dies is rolled back, as a server does when a client is gone. */
   databaseOf(process: Process, engine: PGlite): Db {
-    const query = (of: PGlite | Transaction) => (text: string, params?: unknown[], options?: object) =>
-      this.gate(process, `query ${text.slice(0, 40)}`, () => of.query(text, params as never[], options as never));
+    const query = (of: PGlite | Transaction) => (text: string, params?: unknown[], options?: QueryOptions) =>
+      this.gate(process, `query ${text.slice(0, 40)}`, () => askOnce(of, text, params, options));
     const transaction = async <T>(work: (tx: Transaction) => Promise<T>): Promise<T> => {
       const value = await engine.transaction(async (tx) => {
         const seen = new Proxy(tx, { get: (of, key) => (key === 'query' ? query(of) : Reflect.get(of, key)) });

@@ -18,6 +18,7 @@ export const SETTINGS: LabOptions['settings'] = {
   behindProxy: false,
   https: false,
   requestsAMinute: 600,
+  keepDays: null,
 };
 
 /** A lab without a port, in a folder of its own. */

@@ -60,7 +60,7 @@ describe('weave, score, section', () => {
   });
 
   it('leave with 1 under --strict when a line is not within', async () => {
-    await toehold('weave', '--pattern', 'straight', '--length', '45', '--out', file('straight.json'));
+    await toehold('weave', '--pattern', 'straight', '--length', '30', '--out', file('straight.json'));
     expect((await toehold('score', file('straight.json'))).code).toBe(0);
     expect((await toehold('score', file('straight.json'), '--strict')).code).toBe(1);
   });

@@ -9,8 +9,12 @@ export interface LabProcess {
   stop: () => Promise<void>;
 }
 
-/** Starts one and waits until it answers. @throws Error with what it said when it ends instead */
-export async function startLab(args: readonly string[], env: Record<string, string>): Promise<LabProcess> {
+/** Starts a lab or a worker and waits until it is ready. @throws Error with what it said when it ends instead */
+export async function startLab(
+  args: readonly string[],
+  env: Record<string, string>,
+  ready = /Stop with Ctrl\+C/,
+): Promise<LabProcess> {
   const child = spawn(process.execPath, ['--import', 'tsx', 'scoring/lab/main.ts', ...args], {
     env: { ...process.env, LAB_LOG: 'error', ...env },
     stdio: ['ignore', 'pipe', 'pipe'],
@@ -22,7 +26,7 @@ export async function startLab(args: readonly string[], env: Record<string, stri
     });
   await new Promise<void>((resolve, reject) => {
     const look = setInterval(() => {
-      if (/Stop with Ctrl\+C/.test(said)) resolve();
+      if (ready.test(said)) resolve();
       else if (child.exitCode !== null) reject(new Error(`the lab ended: ${said}`));
       else return;
       clearInterval(look);
@@ -52,6 +56,19 @@ export class Caller {
   #cookie = '';
   #csrf = '';
   constructor(private readonly base: string) {}
+
+  /** The first thing an event stream says, and no more of it. */
+  async first(path: string): Promise<string> {
+    const stop = new AbortController();
+    const answer = await fetch(`${this.base}${path}`, { headers: { cookie: this.#cookie }, signal: stop.signal });
+    let text = '';
+    for await (const piece of answer.body!.pipeThrough(new TextDecoderStream())) {
+      text += piece;
+      if (text.includes('\n\n')) break;
+    }
+    stop.abort();
+    return text;
+  }
 
   /** @throws Error unless the answer is good */
   async ask(method: string, path: string, body?: unknown): Promise<Record<string, never>> {

@@ -1,0 +1,58 @@
+import { z } from 'zod';
+
+/**
+ * What a statement may be, written from the published specification: xAPI 1.0.3, Part Two (Data), sections 2.2 to 2.4 and 4 (github.com/adlnet/xAPI-Spec,
+ * xAPI-Data.md); the wording of the sections from memory. Strict throughout: a property the specification does not name is refused (2.2, "no properties
+ * not defined"), and so is null outside extensions (2.2).
+ */
+const iri = z.string().regex(/^[a-z][a-z0-9+.-]*:[^\s<>"{}|\\^`]+$/i);
+const language = z.record(z.string().regex(/^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$/), z.string());
+const extensions = z.record(iri, z.unknown());
+const agent = z.strictObject({
+  objectType: z.literal('Agent').optional(),
+  name: z.string().optional(),
+  // 2.4.2.3: exactly one inverse functional identifier; here an account.
+  account: z.strictObject({ homePage: iri, name: z.string().min(1) }),
+});
+const score = z
+  .strictObject({
+    scaled: z.number().min(-1).max(1).optional(),
+    raw: z.number().optional(),
+    min: z.number().optional(),
+    max: z.number().optional(),
+  })
+  .refine((s) => s.raw === undefined || ((s.min ?? -Infinity) <= s.raw && s.raw <= (s.max ?? Infinity)))
+  .refine((s) => s.min === undefined || s.max === undefined || s.min < s.max);
+
+export const statementSchema = z.strictObject({
+  // RFC 4122, with its variant and a version.
+  id: z.string().regex(/^[0-9a-f]{8}-[0-9a-f]{4}-[1-5][0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/),
+  actor: agent,
+  verb: z.strictObject({ id: iri, display: language }),
+  object: z.strictObject({
+    objectType: z.literal('Activity'),
+    id: iri,
+    definition: z.strictObject({
+      name: language,
+      description: language.optional(),
+      type: iri,
+      moreInfo: iri.optional(),
+    }),
+  }),
+  result: z.strictObject({
+    score: score.optional(),
+    success: z.boolean().optional(),
+    completion: z.boolean().optional(),
+    response: z.string().optional(),
+    // ISO 8601, not finer than a hundredth of a second (4.6).
+    duration: z
+      .string()
+      .regex(/^PT\d+(\.\d{1,2})?S$/)
+      .optional(),
+    extensions: extensions.optional(),
+  }),
+  // 2.4.6: `revision` and `platform` only where the object is an Activity, as it is here.
+  context: z.strictObject({ platform: z.string().optional(), extensions: extensions.optional() }),
+  timestamp: z.iso.datetime({ offset: true }),
+  version: z.string().regex(/^1\.0\.\d+$/),
+});
