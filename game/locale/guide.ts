@@ -84,4 +84,18 @@ export const guide: readonly GuidePart[] = [
       'Print the class sheet with the week’s change; each trainee gets the report of their last attempt, one sheet, with the real coupon’s column filled in by hand.',
     ],
   },
+  {
+    heading: 'Without a terminal',
+    text: ['Nothing a class needs asks for a command line. What it has, and where this page has it:'],
+    list: [
+      'weave: “Watch the robot hand” welds the exercise on the bench; imperfect hands and named faults weld it at Desk, Exercise, “Prove it with robot hands”.',
+      'score, advise: the findings of an attempt, each with its proof; many attempts at Desk, Class, as tables (CSV, JSON lines).',
+      'section: the cut beside the joint, wherever you drag it. report: Print, and the browser’s own “save as PDF”.',
+      'sheet: Desk, Class, with roster, start word and exercises of your own; PDF and CSV have the command line’s bytes.',
+      'exercise: Desk, Exercise; sheet, macro sheet and booth card are printed or saved as PDF with the command line’s bytes.',
+      'range: “Draw the map of settings”, of feed and volts. Wider sweeps, over travel or tip-to-work, take their time and are left to the command line.',
+      'schema, secrets of a folder’s journal, limits on work: for programs and for folders that strangers write to, not for a class.',
+      'Judging an old attempt by other limits is left to the command line (score --profile): here an attempt is judged by what it was welded for.',
+    ],
+  },
 ];

@@ -1,48 +1,7 @@
 import type { JointOptions } from '../../engine/index.ts';
 import type { LineMeasure } from '../schema/profile.ts';
 import type { DROPPED } from '../schema/proved.ts';
-import type { Advice, AdviceCode, Line, Verdict } from '../schema/result.ts';
-
-/** Ways in which a hand was not as asked. */
-export const handCodes = [
-  'arc-back-on-puddle',
-  'tip-too-far',
-  'tip-too-close',
-  'pushed-far',
-  'dragged',
-  'work-angle-off',
-  'too-narrow',
-  'too-wide',
-  'to-one-side',
-  'drifted',
-  'toe-skipped',
-  'toe-left-early',
-  'toes-left-early',
-  'waited-long',
-  'beat-slow',
-  'beat-fast',
-  'climbed-fast',
-  'climbed-slowly',
-  'stalled',
-  'jumped',
-  'slipped',
-  'fits-and-starts',
-  'uneven-rhythm',
-  'uneven-waits',
-  'shaky',
-] as const satisfies readonly AdviceCode[];
-export type HandCode = (typeof handCodes)[number];
-
-/** Ways in which the machine does not fit the joint. */
-export const settingsCodes = [
-  'cold-root',
-  'cold-toe',
-  'too-much-metal',
-  'too-hot',
-  'too-little-wire',
-  'gap-takes-metal',
-] as const satisfies readonly AdviceCode[];
-export type SettingsCode = (typeof settingsCodes)[number];
+import type { Advice, AdviceCode, HandCode, Line, SettingsCode, Verdict } from '../schema/result.ts';
 
 /** What was seen of the bead beside a cause: its worst line, metal gone, or a stretch left bare. */
 export type Seen =

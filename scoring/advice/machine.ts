@@ -1,7 +1,7 @@
 import { steadyVolts, wireArea_mm2, wireState } from '../../engine/index.ts';
 import { exerciseNamed } from '../exercises/ready.ts';
 import type { Exercise } from '../schema/exercise.ts';
-import type { SettingsCode } from './found.ts';
+import type { SettingsCode } from '../schema/result.ts';
 import { metalOf, TOO_LITTLE, TOO_MUCH, usualFor } from './metal.ts';
 
 /** How the settings stand to those that the workshop's own exercise welds such a joint with. */

@@ -4,7 +4,7 @@ import { shownCurve } from '../measures/hand/shown.ts';
 import { mean, median, quantile, slope } from '../measures/statistics.ts';
 import type { Exercise } from '../schema/exercise.ts';
 import type { Band } from '../schema/leeway.ts';
-import type { HandCode } from './found.ts';
+import type { HandCode } from '../schema/result.ts';
 
 type Side = 'A' | 'B';
 

@@ -1,8 +1,8 @@
 import type { Exercise } from '../schema/exercise.ts';
-import type { Change, Line } from '../schema/result.ts';
+import type { Change, Line, SettingsCode } from '../schema/result.ts';
 import { causeOf } from './cause.ts';
 import { broken, type Facts, isWeave, outside, runsTheLength, shareOf } from './facts.ts';
-import type { Found, Seen, SettingsCode } from './found.ts';
+import type { Found, Seen } from './found.ts';
 import { machineOff } from './machine.ts';
 import { metalOf, PLACE_SHARE, sizeLine, usualFor } from './metal.ts';
 import { seenOf, worstSeen } from './seen.ts';

@@ -51,18 +51,8 @@ export const changeSchema = z.strictObject({
   by: z.number(),
 });
 
-/** Everything advice can be about. */
-export const adviceCodes = [
-  'weld-the-judged-length',
-  'climb',
-  'no-climb',
-  'one-pass',
-  'metal-dropped',
-  'let-go-early',
-  'arc-lost',
-  'restart-on-crater',
-  'restart-not-back',
-  'restart-overfilled',
+/** Ways in which a hand was not as asked. */
+export const handCodes = [
   'arc-back-on-puddle',
   'tip-too-far',
   'tip-too-close',
@@ -88,13 +78,37 @@ export const adviceCodes = [
   'uneven-rhythm',
   'uneven-waits',
   'shaky',
-  'either',
+] as const;
+/** A way in which a hand was not as asked. */
+export type HandCode = (typeof handCodes)[number];
+
+/** Ways in which the machine does not fit the joint. */
+export const settingsCodes = [
   'cold-root',
   'cold-toe',
   'too-much-metal',
   'too-hot',
   'too-little-wire',
   'gap-takes-metal',
+] as const;
+/** A way in which the machine does not fit the joint. */
+export type SettingsCode = (typeof settingsCodes)[number];
+
+/** Everything advice can be about. */
+export const adviceCodes = [
+  'weld-the-judged-length',
+  'climb',
+  'no-climb',
+  'one-pass',
+  'metal-dropped',
+  'let-go-early',
+  'arc-lost',
+  'restart-on-crater',
+  'restart-not-back',
+  'restart-overfilled',
+  ...handCodes,
+  'either',
+  ...settingsCodes,
   'root-just-short',
   'toe-melted-open',
   'crowned-straight',

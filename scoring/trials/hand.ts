@@ -1,5 +1,5 @@
 import { POSE_RATE_HZ, poses } from '../../engine/index.ts';
-import { type Span, Trace } from '../attempt/trace.ts';
+import { type Span, traceOfHand } from '../attempt/trace.ts';
 import { type Turn, turnsOf } from '../measures/hand/swings.ts';
 import { toeVisits } from '../measures/hand/toes.ts';
 import { travel } from '../measures/hand/travel.ts';
@@ -32,7 +32,7 @@ const LEAST_TURNS = 6;
 
 /** Reads the hand from the pose columns. The arc is taken to burn while the trigger is pulled. */
 export function readRecordedHand(recording: AttemptRecording): RecordedHand {
-  const trace = traceOf(recording);
+  const trace = traceOfHand(poses(recording));
   const on = recording.poses.trigger;
   const first = on.indexOf(1);
   const last = on.lastIndexOf(1);
@@ -60,38 +60,4 @@ export function readRecordedHand(recording: AttemptRecording): RecordedHand {
     period: Math.round((2 * (turns[whole]!.at - turns[0]!.at)) / whole),
     travel_mmps,
   };
-}
-
-function traceOf(recording: AttemptRecording): Trace {
-  const trace = new Trace();
-  let n = 0;
-  for (const pose of poses(recording)) {
-    trace.add({
-      t_s: n++ / POSE_RATE_HZ,
-      trigger: pose.trigger,
-      arcOn: pose.trigger,
-      regime: 'off',
-      aimU_mm: pose.u_mm,
-      aimY_mm: pose.y_mm,
-      footU_mm: pose.u_mm,
-      footY_mm: pose.y_mm,
-      tipToWork_mm: pose.tipToWork_mm,
-      workAngle_deg: pose.workAngle_deg,
-      travelAngle_deg: pose.travelAngle_deg,
-      current_A: 0,
-      power_W: 0,
-      frontY_mm: null,
-      puddleBottom_mm: null,
-      puddleTop_mm: null,
-      puddleVolume_mm3: 0,
-      wetA_mm: null,
-      wetB_mm: null,
-      fillA_mm: null,
-      fillB_mm: null,
-      nozzleTouching: false,
-      dripped_g: 0,
-      spatter_g: 0,
-    });
-  }
-  return trace;
 }

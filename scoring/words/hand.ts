@@ -1,4 +1,5 @@
-import type { AdviceData, HandCode } from '../advice/found.ts';
+import type { AdviceData } from '../advice/found.ts';
+import type { HandCode } from '../schema/result.ts';
 import { said, toeName, upper } from './names.ts';
 import { beside } from './seen.ts';
 

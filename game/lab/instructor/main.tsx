@@ -1,7 +1,9 @@
 import '@fontsource/barlow/latin-400.css';
 import '@fontsource/barlow/latin-500.css';
 import '../../style/tokens.css';
-import '../../style/panels.css';
+import '../../style/cut.css';
+import '../../style/findings.css';
+import '../../style/beat.css';
 import '../../style/dialogs.css';
 import '../../style/lab.css';
 // With this in, components follow the signals they read.

@@ -78,4 +78,18 @@ export const guide: readonly GuidePart[] = [
       'Das Klassenblatt mit der Änderung der Woche drucken; alle bekommen den Bericht ihres letzten Versuchs, ein Blatt, mit der Spalte des echten Prüfstücks von Hand ausgefüllt.',
     ],
   },
+  {
+    heading: 'Ohne Kommandozeile',
+    text: ['Nichts, was eine Klasse braucht, verlangt eine Kommandozeile. Was sie hat, und wo diese Seite es hat:'],
+    list: [
+      'weave: „Roboterhand zeigen“ schweißt die Übung auf dem Tisch; unvollkommene Hände und benannte Fehler bei „Von Roboterhänden prüfen lassen“ am Pult unter Übung.',
+      'score, advise: die Befunde eines Versuchs, jeder mit seinem Beweis; viele Versuche am Pult unter Klasse, als Tabellen (CSV, JSON-Zeilen).',
+      'section: der Schnitt neben der Naht, wohin man ihn zieht. report: Drucken, und „Als PDF sichern“ des Browsers.',
+      'sheet: am Pult unter Klasse, mit Liste, Startwort und eigenen Übungen; PDF und CSV haben die Bytes der Kommandozeile.',
+      'exercise: am Pult unter Übung; Blatt, Schliffblatt und Kabinenkarte werden gedruckt oder als PDF gesichert, mit den Bytes der Kommandozeile.',
+      'range: die Karte der Einstellungen, über Vorschub und Spannung. Weitere Reihen, über Geschwindigkeit oder Kontaktrohrabstand, dauern lange und bleiben der Kommandozeile.',
+      'schema, Geheimnis eines Ordners, Grenzen der Rechenarbeit: für Programme und für Ordner, in die Fremde schreiben, nicht für eine Klasse.',
+      'Einen alten Versuch nach anderen Grenzen zu beurteilen bleibt der Kommandozeile (score --profile): hier wird ein Versuch nach dem beurteilt, wofür er geschweißt wurde.',
+    ],
+  },
 ];

@@ -1,4 +1,5 @@
-import type { AdviceData, HandCode, SettingsCode, Suspect } from '../../advice/found.ts';
+import type { AdviceData, Suspect } from '../../advice/found.ts';
+import type { HandCode, SettingsCode } from '../../schema/result.ts';
 import { upper } from '../names.ts';
 import { said, toeName } from './names.ts';
 import { beside } from './seen.ts';

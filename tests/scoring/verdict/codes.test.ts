@@ -6,7 +6,6 @@ import { describe, expect, it } from 'vitest';
 import { defaultWeave, ENGINE_VERSION, noFaults, weaveHand } from '../../../engine/index.ts';
 import { adviceFor } from '../../../scoring/advice/choose.ts';
 import type { Facts } from '../../../scoring/advice/facts.ts';
-import { type HandCode, handCodes } from '../../../scoring/advice/found.ts';
 import { dealPiece, exerciseNamed, type Line, type Motion, type Station } from '../../../scoring/index.ts';
 import type { HandCurve, Reading } from '../../../scoring/measures/hand/curve.ts';
 import type { Mishap, Mishaps } from '../../../scoring/measures/hand/mishaps.ts';
@@ -16,6 +15,8 @@ import type { Restart, Stop } from '../../../scoring/schema/motion.ts';
 import {
   type AdviceCode,
   adviceCodes,
+  type HandCode,
+  handCodes,
   type NoteCode,
   noteCodes,
   type ReasonCode,

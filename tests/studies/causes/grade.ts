@@ -1,7 +1,7 @@
 /** Whether a first sentence names the cause of an attempt. */
 
-import { handCodes, settingsCodes } from '../../../scoring/advice/found.ts';
 import type { AdviceCode, Result } from '../../../scoring/index.ts';
+import { handCodes, settingsCodes } from '../../../scoring/schema/result.ts';
 import { suspectSaid } from '../../../scoring/words/machine.ts';
 import type { Cause } from './causes.ts';
 
