@@ -20,7 +20,7 @@ import { hashState } from './state/hash.ts';
 import { restoreState, snapshotState } from './state/snapshot.ts';
 import type { State } from './state/state.ts';
 
-/** An attempt in the making, from the first pose to the last; cut it, photograph it, balance its books at any time. */
+/** An attempt in the making, from the first pose to the last; cut it, photograph it, balance its accounts at any time. */
 export interface Simulation {
   readonly options: SimulationOptions;
   /** Time welded so far, s, and poses stepped. */
@@ -39,7 +39,7 @@ export interface Simulation {
   section(y_mm: number): Section;
   /** The root opened along its whole length. */
   rootStrip(): RootStrip;
-  /** Where metal and energy went so far, and how far the books close. */
+  /** Where metal and energy went so far, and how far the accounts close. */
   accounts(): Accounts;
   /** Check number of the whole state. */
   hash(): string;

@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Lesson } from './core/session/lesson.ts';
 import type { Session } from './core/session/session.ts';
 import { words } from './locale/index.ts';
-import { announcement, besideCoupon, finished } from './page.ts';
+import { announcement, besideCoupon, finished, result } from './page.ts';
 import { AboutDialog } from './panels/about.tsx';
 import { AidsDialog } from './panels/aids.tsx';
 import { BeatSheet } from './panels/beat-sheet.tsx';
@@ -14,6 +14,7 @@ import { dropped, isClass } from './panels/desk/class-files.ts';
 import { deskTab } from './panels/desk/tab.ts';
 import { DeskDialog } from './panels/desk-later.ts';
 import type { DialogName } from './panels/dialog.tsx';
+import { DrillCard } from './panels/drill-card.tsx';
 import { couponFile } from './panels/dropped.ts';
 import { Findings } from './panels/findings.tsx';
 import { type Drive, JointPane } from './panels/joint-pane.tsx';
@@ -104,6 +105,7 @@ export function App({ session, lesson, drive }: { session: Session; lesson: Less
         </div>
       </main>
       <LessonCard lesson={lesson} />
+      <DrillCard session={session} />
       <ProblemNote session={session} open={setDialog} />
       <Notices session={session} />
       {dialog === 'attempts' && <ShelfDialog session={session} close={close} />}
@@ -115,7 +117,7 @@ export function App({ session, lesson, drive }: { session: Session; lesson: Less
       <Chalk />
       <Cautions />
       <div class="spoken" aria-live="polite">
-        {announcement.value && words.announce.say(announcement.value)}
+        {announcement.value && words.announce.say(announcement.value, result.value)}
       </div>
     </div>
   );

@@ -11,18 +11,31 @@ import './style/lens.css';
 import './style/lesson.css';
 import './style/logbook.css';
 import './style/what-if.css';
+import './style/practice.css';
 import './style/desk.css';
 import './style/show.css';
+import './style/hands.css';
+import './style/contrast.css';
 import './style/print.css';
+import { effect } from '@preact/signals-core';
 import { render } from 'preact';
 import { App } from './app.tsx';
 import { FrameLoop } from './browser/frame-loop.ts';
+import { keepOffline } from './browser/offline.ts';
 import { browserPorts } from './browser/ports.ts';
 import { Lesson } from './core/session/lesson.ts';
 import { Session } from './core/session/session.ts';
+import { language, languageFor } from './locale/language.ts';
 import { page } from './page.ts';
 
 const host = document.getElementById('bench');
+page.usualLanguage.value = languageFor(navigator.languages);
+effect(() => {
+  language.value = page.language.value;
+  document.documentElement.lang = page.language.value;
+  document.documentElement.dataset.hand = page.preferences.value.leftHanded ? 'left' : 'right';
+});
+
 const session = new Session(browserPorts, page);
 const lesson = new Lesson(session, page);
 if (host)
@@ -34,6 +47,7 @@ if (host)
     />,
     host,
   );
+keepOffline();
 // A school's lab says in the page that it serves it; anywhere else there is nobody to join.
 if (document.querySelector('meta[name="toehold-lab"]'))
   void import('./lab/join/main.tsx').then(({ joinLab }) => joinLab(session, page, browserPorts.clock));

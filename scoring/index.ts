@@ -20,7 +20,7 @@ export {
   workTimeSaid,
 } from './attempt/work.ts';
 export { type Entry, LATEST, type TraineeRow } from './class/entry.ts';
-export { faultName } from './class/faults.ts';
+export { faultName, faultSaid } from './class/faults.ts';
 export { type AttemptName, attemptFileName, personSaid, readAttemptName, wordsInName } from './class/file-name.ts';
 export { FIRST_RULE, type First } from './class/first-three.ts';
 export { type KnownPieces, platesOf } from './class/pieces.ts';
@@ -41,6 +41,7 @@ export { sheetCsv } from './class/sheet-csv.ts';
 export { commonSaid, headline, sheetText, TABLE_HEAD, tableCells } from './class/sheet-text.ts';
 export { isTaken, MOST_FILES, refusePacked } from './class/taken.ts';
 export { WEEKS_RULE, type Week, weeksOf, weekTable } from './class/weeks.ts';
+export { classWordsIn } from './class/words-in.ts';
 export { type SectionSvgOptions, sectionSvg } from './draw/section-svg.ts';
 export { type StripSvgOptions, stripSvg } from './draw/strip-svg.ts';
 export { digest, exerciseDigest } from './exercises/digest.ts';
@@ -82,8 +83,9 @@ export {
   pictureHead,
 } from './macro/picture.ts';
 export type { MarkedReadings } from './macro/read-marks.ts';
-export { openedRoot, type RootPlace, Survey } from './measures/bead/survey.ts';
-export { booksOpen } from './measures/open-books.ts';
+export { openedRoot, type RootPlace, Survey, tiedIn } from './measures/bead/survey.ts';
+export { type HandMeasure, type HandReading, handAlone, handMeasures } from './measures/hand/alone.ts';
+export { accountsOpen } from './measures/open-accounts.ts';
 export { type PlusMinusName, plusMinus, plusMinusAt } from './measures/precision.ts';
 export { type Reading, readSection } from './measures/section/station.ts';
 export { attemptHtml } from './papers/attempt-html.ts';
@@ -109,10 +111,16 @@ export {
 } from './papers/class-paper.ts';
 export { exerciseHtml } from './papers/exercise-html.ts';
 export { type ExercisePaper, exercisePaper } from './papers/exercise-paper.ts';
+export {
+  EXERCISE_PRINTS,
+  type ExercisePrint,
+  exercisePrintHtml,
+  exercisePrintPdf,
+} from './papers/exercise-prints.ts';
 export { macroHtml } from './papers/macro-html.ts';
 export { type MacroPaper, macroPaper } from './papers/macro-paper.ts';
 export type { PaperFonts } from './papers/paper-fonts.ts';
-export { attemptPdf, classPdf } from './papers/pdf-later.ts';
+export { attemptPdf, boothPdf, classPdf, exercisePdf, macroPdf } from './papers/pdf-later.ts';
 export { profileOf } from './profiles/of-exercise.ts';
 export { profileNamed, profiles } from './profiles/ready.ts';
 export { rangeAround } from './range/around.ts';
@@ -124,9 +132,10 @@ export { type RangeResult, weldPoint } from './range/weld-point.ts';
 export { withoutPiece } from './schema/asked.ts';
 export { textOf } from './schema/bytes.ts';
 export type { BeadStart, BeadStop, Flaw } from './schema/ends.ts';
-export { type Asked, type Band, type Exercise, exerciseSchema, type HandTarget, sizeAsked } from './schema/exercise.ts';
+export { type Asked, type Exercise, exerciseSchema, type HandTarget, sizeAsked } from './schema/exercise.ts';
 export { WEAVE_RANGES } from './schema/exercise-check.ts';
 export { type JsonSchemaName, jsonSchema, jsonSchemaNames } from './schema/json-schema.ts';
+export { type Band, FREE_IN_HAND, type FreeSetting, isLeft, type Leeway } from './schema/leeway.ts';
 export type { Crossing, Motion, Restart, StartMotion, Stop, ToeVisit } from './schema/motion.ts';
 export { InputError, type Problem, parseWith } from './schema/problem.ts';
 export {
@@ -150,6 +159,7 @@ export {
   type ExerciseInResult,
   type Line,
   type LineVerdict,
+  lineVerdicts,
   type Note,
   type NoteCode,
   noteCodes,
@@ -163,11 +173,12 @@ export {
 } from './schema/result.ts';
 export type { Consistency, Station } from './schema/station.ts';
 export { type FileKind, fileKinds, whatIs } from './schema/what-is.ts';
-export { type JudgeOptions, judgeAttempt, type ScoreOptions, scoreAttempt } from './score.ts';
+export { type JudgeOptions, judgeAttempt, judgementOf, type ScoreOptions, scoreAttempt } from './score.ts';
 export type { TechniqueRow } from './techniques/rows.ts';
 export { type OnOneCoupon, type TwoTechniques, twoTechniques } from './techniques/two-techniques.ts';
 export { applyChange, knobsOf } from './trials/apply.ts';
 export {
+  faultHand,
   type Proof,
   type ProofFault,
   type ProofHand,
@@ -177,10 +188,15 @@ export {
   proofOf,
   weldProof,
 } from './trials/exercise-proof.ts';
-export { canBeProved, type FirstProof, proveFirst } from './trials/first-proof.ts';
+export { canBeProved, type FirstProof, proofSaid, proveFirst } from './trials/first-proof.ts';
 export { type ProveOptions, proveAdvice } from './trials/prove-advice.ts';
 export { inSteps, type Knob, steps as knobSteps } from './trials/steps.ts';
+export type { ScoringWords } from './words/en.ts';
 export { endSentences } from './words/ends.ts';
+export { inInches, type MetricUnit } from './words/inches.ts';
+export { type Judgement, resultOf } from './words/judgement.ts';
+export { type Language, languages } from './words/language.ts';
+export { leftToTrainee } from './words/left-free.ts';
 export { weldedDown, wholePercent } from './words/root.ts';
 export { CAUTIONS, NOT_MODELLED } from './words/statements.ts';
-export { changeSaid } from './words/trials.ts';
+export { wordsIn } from './words/words.ts';

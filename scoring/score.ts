@@ -6,7 +6,7 @@ import { judgedOf } from './exercises/workshop.ts';
 import { allLines } from './lines/lines.ts';
 import { SLICE_MM, Survey } from './measures/bead/survey.ts';
 import { type Measures, measure } from './measures/measures.ts';
-import { booksOpen, nothingRead } from './measures/open-books.ts';
+import { accountsOpen, nothingRead } from './measures/open-accounts.ts';
 import { micro } from './measures/precision.ts';
 import { profileOf } from './profiles/of-exercise.ts';
 import type { BeadStop } from './schema/ends.ts';
@@ -19,10 +19,7 @@ import { notesFor } from './verdict/notes.ts';
 import { reasonsFor } from './verdict/reasons.ts';
 import { trendScore, verdictOf } from './verdict/verdict.ts';
 import { SCORING_VERSION } from './version.ts';
-import { adviceSaid } from './words/advice.ts';
-import { gapSaid } from './words/gaps.ts';
-import { CAUTIONS, NOT_MODELLED } from './words/statements.ts';
-import { noteSaid, reasonSaid } from './words/verdict.ts';
+import { type Judgement, resultOf } from './words/judgement.ts';
 
 /** Judge by something else than the recording carries. */
 export interface ScoreOptions {
@@ -51,18 +48,25 @@ export function scoreAttempt(recording: AttemptRecording, options: ScoreOptions 
 }
 
 /**
- * Judges an attempt already welded: the game's own, when the arc has just gone out. Measures, lines, verdict, advice, words, in this order;
- * none looks back. In one piece, so that it reads as the list it is. Where the attempt's accounts of heat or metal are open, nothing is
- * read off it and nothing advised.
+ * Judges an attempt already welded: the game's own, when the arc has just gone out. Said in English, as files carry it.
  * @throws InputError when the exercise names a profile that does not exist
  */
 export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, options: JudgeOptions = {}): Result {
+  return resultOf(judgementOf(recording, attempt, options));
+}
+
+/**
+ * The same before it is said: measures, lines, verdict, advice, in this order; none looks back, and words come last (`resultOf`). In one piece,
+ * so that it reads as the list it is. Where the attempt's accounts of heat or metal are open, nothing is read off it and nothing advised.
+ * @throws InputError when the exercise names a profile that does not exist
+ */
+export function judgementOf(recording: AttemptRecording, attempt: Attempt, options: JudgeOptions = {}): Judgement {
   const exercise = options.exercise ?? recording.exercise;
   const profile = exercise === null ? null : (options.profile ?? namedProfile(exercise));
   const { joint, process } = recording.simulation;
   const judged = exercise === null ? judgedOf(joint.length_mm) : judgedOn(exercise, joint);
 
-  const open = booksOpen(attempt.accounts);
+  const open = accountsOpen(attempt.accounts);
   const measures = open
     ? nothingRead(attempt.accounts)
     : measure(attempt, {
@@ -98,7 +102,7 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
     format: 'toehold-result',
     version: 2,
     verdict,
-    reasons: reasons.map(reasonSaid),
+    reasons,
     score: exercise === null ? null : trendScore(verdict, lines, motion, exercise.target),
     engine: ENGINE_VERSION,
     scoring: SCORING_VERSION,
@@ -108,16 +112,14 @@ export function judgeAttempt(recording: AttemptRecording, attempt: Attempt, opti
     origin: recording.origin,
     device: recording.device,
     aids: recording.aids,
-    notes: notesFor(question, profile?.name ?? null).map(noteSaid),
+    notes: notesFor(question, profile?.name ?? null),
     motion,
     bead,
     process: measures.process,
     books: { massError: missing(attempt.accounts.massError), energyError: missing(attempt.accounts.energyError) },
     lines,
-    advice: advice.map(adviceSaid),
-    notMeasured: measures.notMeasured.map(gapSaid),
-    notModelled: [...NOT_MODELLED],
-    cautions: [...CAUTIONS],
+    advice,
+    notMeasured: measures.notMeasured,
   };
 }
 

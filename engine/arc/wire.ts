@@ -122,8 +122,8 @@ export function fillWire(out: WireState, p: ProcessOptions, tipToWork_mm: number
         : 'short-circuiting';
   const off = p.volts_V - middle;
   const spatterShare = Math.min(0.3, cal[GASES[p.gas].spatter] * (1 + cal.spatterOffVolts * off * off));
-  // Short-circuit rate 20 to over 200 /s, falling as volts lengthen the arc; for sound only.
-  const shortCircuit = regime === 'globular' ? 25 : Math.max(20, Math.min(200, 95 - 22 * off));
+  // Short-circuit rate, falling as volts lengthen the arc: 60 to 150 /s over the steady range (common practice, no source). For sound only.
+  const shortCircuit = regime === 'globular' ? 25 : Math.max(20, Math.min(200, 110 - 12 * off));
   out.current_A = current;
   out.feed_mmps = feed;
   out.melt_mm3ps = melt;

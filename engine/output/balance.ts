@@ -5,7 +5,7 @@ import { firstCell } from '../kernel/layout.ts';
 import { DENSITY_GPMM3 } from '../physics/steel.ts';
 import type { Heated, State } from '../state/state.ts';
 
-/** The books of an attempt: metal in g, energy in J, and how far each fails to close. */
+/** Where the metal and energy of an attempt are: metal in g, energy in J, and how far each fails to close. */
 export interface Accounts {
   /** Metal fed as wire, and where it is. fed = deposited + spatter + dripped (+ wire that never melted, not counted as fed). */
   fed_g: number;

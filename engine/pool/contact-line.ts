@@ -44,7 +44,7 @@ function plateBeyond(s: State, q: number, face: number, toe: number, slope: numb
   return here + ((reach - centre) / d) * (topTemperature(s, beyond) - here);
 }
 
-/** Lets every contact line in the window creep for `time` seconds; `fresh` collects columns to wet (room for all columns). */
+/** Lets every contact line in the window advance for `time` seconds; `fresh` collects columns to wet (room for all columns). */
 export function advanceContactLines(s: State, time: number, fresh: Int32Array): void {
   const { plan, liquid, cal, w, near } = s;
   const { ny, nu } = plan;
@@ -71,10 +71,10 @@ export function advanceContactLines(s: State, time: number, fresh: Int32Array): 
         if (fall <= hold) continue;
         const level = w[i]! - w[q]! + d * ms;
         const stand = hold + ms > 1e-3 ? level / (d * (hold + ms)) : WET_AT + 1;
-        const creep = Math.min(0.5 * Math.min(1, stand - e), (cal.toeSpeed * time) / d);
-        if (creep <= 0) continue;
-        s.edge[4 * i + face] = e + creep;
-        if (e + creep >= WET_AT) fresh[count++] = q;
+        const step = Math.min(0.5 * Math.min(1, stand - e), (cal.toeSpeed * time) / d);
+        if (step <= 0) continue;
+        s.edge[4 * i + face] = e + step;
+        if (e + step >= WET_AT) fresh[count++] = q;
       }
     }
   }

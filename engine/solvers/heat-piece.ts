@@ -20,7 +20,7 @@ import { EngineError } from '../input/error.ts';
 import { firstCell } from '../kernel/layout.ts';
 import { storedEnergy } from '../output/balance.ts';
 import { calibration } from '../physics/calibration.ts';
-import { DENSITY_GPMM3, enthalpyAt, liquidFraction, lookup } from '../physics/steel.ts';
+import { DENSITY_GPMM3, enthalpyAt, liquidFraction, lookup, type MaterialTable } from '../physics/steel.ts';
 import type { Heated } from '../state/state.ts';
 import { buildBlock, holding } from './block.ts';
 import { checkHeatCase } from './check.ts';
@@ -55,21 +55,27 @@ export interface HeatPiece {
   account(): HeatAccount;
 }
 
-/**
- * Lays the piece out in cells at its starting temperature; `run` then takes it through time.
- * @throws EngineError with the field's path when the case cannot be computed.
- */
-export function createHeatPiece(heatCase: HeatCase): HeatPiece {
-  checkHeatCase(heatCase);
-  const { piece, cell_mm, losses, sources = [], held = [] } = heatCase;
-  const mesh: PieceMesh =
-    piece.kind === 'block'
-      ? buildBlock(
-          piece,
-          cell_mm,
-          held.map((h) => h.face),
-        )
-      : buildJointPiece(piece, cell_mm);
+/** A piece laid out in cells, before its first step. */
+interface LaidPiece {
+  mesh: PieceMesh;
+  walls: ReturnType<typeof buildWalls>;
+  table: MaterialTable;
+  s: Heated;
+}
+
+function meshOf({ piece, cell_mm, held = [] }: HeatCase): PieceMesh {
+  if (piece.kind !== 'block') return buildJointPiece(piece, cell_mm);
+  return buildBlock(
+    piece,
+    cell_mm,
+    held.map((h) => h.face),
+  );
+}
+
+/** @throws EngineError for a step that is not stable */
+function layPiece(heatCase: HeatCase): LaidPiece {
+  const { losses, held = [] } = heatCase;
+  const mesh = meshOf(heatCase);
   const { plan } = mesh;
   const table = tableOf(heatCase.material);
   const walls = buildWalls(mesh, table, held);
@@ -103,6 +109,34 @@ export function createHeatPiece(heatCase: HeatCase): HeatPiece {
     options: { joint: { ambient_C: losses?.ambient_C ?? 20, sink_WpmmK: losses?.sink_WpmmK ?? 0 } },
   };
   start(heatCase, mesh, s);
+  return { mesh, walls, table, s };
+}
+
+/** Where the joules are: what was put in, what went through held walls and sides, what is kept since the start. */
+function accountOf({ ledger }: Heated, put: number, through: number, atStart: number, now: number): HeatAccount {
+  const { lost_J, sink_J } = ledger;
+  const gained = now - atStart;
+  const off = put + through - lost_J - sink_J - gained;
+  const moved = Math.max(Math.abs(put) + Math.abs(through), Math.abs(lost_J) + Math.abs(sink_J), Math.abs(atStart));
+  return {
+    put_J: put,
+    held_J: through,
+    lost_J,
+    sink_J,
+    gained_J: gained,
+    error: moved > 0 ? Math.abs(off) / moved : 0,
+  };
+}
+
+/**
+ * Lays the piece out in cells at its starting temperature; `run` then takes it through time.
+ * @throws EngineError with the field's path when the case cannot be computed.
+ */
+export function createHeatPiece(heatCase: HeatCase): HeatPiece {
+  checkHeatCase(heatCase);
+  const { sources = [] } = heatCase;
+  const { mesh, walls, table, s } = layPiece(heatCase);
+  const { plan, heat, dt } = s;
   const atStart = storedEnergy(s);
   const work = createSourceWork(mesh);
   const yEdges = Float64Array.from({ length: plan.ny + 1 }, (_, j) => mesh.y0_mm + (j - 0.5) * plan.dy);
@@ -167,20 +201,7 @@ export function createHeatPiece(heatCase: HeatCase): HeatPiece {
     temperature: (at) => read(heat.H, at),
     peak: (at) => read(heat.peak, at),
     field: () => fieldOf(mesh, s),
-    account() {
-      const gained = storedEnergy(s) - atStart;
-      const { lost_J, sink_J } = s.ledger;
-      const off = put + through - lost_J - sink_J - gained;
-      const moved = Math.max(Math.abs(put) + Math.abs(through), Math.abs(lost_J) + Math.abs(sink_J), Math.abs(atStart));
-      return {
-        put_J: put,
-        held_J: through,
-        lost_J,
-        sink_J,
-        gained_J: gained,
-        error: moved > 0 ? Math.abs(off) / moved : 0,
-      };
-    },
+    account: () => accountOf(s, put, through, atStart, storedEnergy(s)),
   };
   return self;
 }

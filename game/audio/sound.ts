@@ -7,7 +7,7 @@ import { BeatPlayer } from './beat-player.ts';
 export class Sound {
   private context: AudioContext | null = null;
   private master: GainNode | null = null;
-  private arc: { source: AudioBufferSourceNode; level: GainNode } | null = null;
+  private arc: { source: AudioBufferSourceNode; level: GainNode; struck_Hz: number } | null = null;
   private beat: BeatPlayer | null = null;
 
   constructor(private readonly clock: Clock) {}
@@ -43,9 +43,16 @@ export class Sound {
     const dull = new BiquadFilterNode(context, { type: 'lowpass', frequency: 5200 });
     source.connect(dull).connect(level).connect(this.master);
     source.start();
-    this.arc = { source, level };
+    this.arc = { source, level, struck_Hz: wire.shortCircuit_Hz };
     this.beat ??= new BeatPlayer(context, this.master, this.clock);
     if (weave) this.beat.start(weave, strike_ms);
+  }
+
+  /** Short circuits at the rate the wire has now: a far tip takes amps and slows them. */
+  follow({ shortCircuit_Hz }: Pick<WireState, 'shortCircuit_Hz'>): void {
+    if (!this.arc || !this.context || this.arc.struck_Hz <= 0 || shortCircuit_Hz <= 0) return;
+    const { playbackRate } = this.arc.source;
+    playbackRate.setTargetAtTime(shortCircuit_Hz / this.arc.struck_Hz, this.context.currentTime, 0.05);
   }
 
   /** Follows the arc without clicks; called every frame. */

@@ -43,7 +43,9 @@ export class FrameLoop {
     const touch = (): void => this.touch();
     this.router = new InputRouter(
       {
-        tool: session.tool,
+        get tool() {
+          return session.tool;
+        },
         finish: () => session.finish(),
         cutAt: (y_mm) => session.cutAt(y_mm),
         moved: touch,
@@ -66,6 +68,7 @@ export class FrameLoop {
       this.sound.attach(),
       listenPointer(pane, this.router, () => stage.camera),
       effect(() => this.followArc()),
+      effect(() => this.followTip()),
     );
     session.onSurface = (surface) => {
       stage.setSurface(surface);
@@ -95,6 +98,11 @@ export class FrameLoop {
       this.struck_ms = 0;
       this.sound.stop();
     }
+  }
+
+  private followTip(): void {
+    const tip_mm = this.state.live.value?.tipToWork_mm ?? 0;
+    if (tip_mm > 0 && this.struck_ms > 0) this.sound.follow(wireState(this.state.exercise.peek().process, tip_mm));
   }
 
   private strike(): void {

@@ -2,6 +2,7 @@ import type { PaperFonts } from '../../scoring/index.ts';
 import type { BenchAnswer, BenchRequest } from './bench/protocol.ts';
 import type { ChosenFile } from './chosen-file.ts';
 import type { HandAnswer, HandTask } from './desk/tasks.ts';
+import type { PracticeRecord } from './practice/record.ts';
 import type { AttemptEntry, StoredAttempt, StoredCoupon } from './session/shelf.ts';
 import type { DraftChunk, DraftHead } from './session/unfinished.ts';
 
@@ -85,6 +86,14 @@ export interface AttemptStore {
   chunks(id: string): Promise<unknown[]>;
 }
 
+/** What is practised beside attempts: own judgements, drills, tests after a while, faults named. Rejects like the attempts' store. */
+export interface PracticeStore {
+  put(record: PracticeRecord): Promise<void>;
+  /** Whatever is kept, unchecked. */
+  all(): Promise<unknown[]>;
+  remove(id: string): Promise<void>;
+}
+
 /** Real coupons kept beside attempts. Rejects like the attempts' store. */
 export interface CouponStore {
   put(coupon: StoredCoupon): Promise<void>;
@@ -163,6 +172,7 @@ export interface Ports {
   links: Links;
   attempts: AttemptStore;
   coupons: CouponStore;
+  practice: PracticeStore;
   scores: ScoreStore;
   preferences: PreferenceStore;
   files: Files;

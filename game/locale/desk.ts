@@ -1,7 +1,7 @@
 import type { FileKind, ProofFault } from '../../scoring/index.ts';
-import { oneDecimal, whole } from './numbers.ts';
+import { counted, oneDecimal, whole } from './numbers.ts';
 
-const files = (n: number): string => (n === 1 ? '1 file' : `${whole(n)} files`);
+const files = (n: number): string => counted(n, 'file', 'files');
 
 /** What a file is, and what can be done with it. */
 const KINDS: Record<Exclude<FileKind, 'recording' | 'exercise' | 'json' | 'empty'>, string> = {
@@ -93,7 +93,7 @@ export const desk = {
     known: (n: number) =>
       `${files(n)} ${n === 1 ? 'was' : 'were'} scored here before and taken over; the same bytes, judged by the same program.`,
     pick: (file: string) => `Pick ${file} to lay side by side`,
-    picked: (n: number) =>
+    picked: (n: number): string =>
       n === 1 ? 'One attempt picked: pick another, of anybody, to see both side by side.' : 'Two attempts picked.',
     both: 'See both side by side',
     unpick: 'Pick none',
@@ -134,6 +134,7 @@ export const desk = {
       joint: 'Joint',
       asked: 'Size asked for',
       machine: 'Machine',
+      left: 'Left to the trainee',
       weave: 'Weave',
       judged: 'Judged',
       piece: 'A piece for everybody',
@@ -163,8 +164,15 @@ export const desk = {
       'process.gas': 'shielding gas',
       'process.tip_mm': 'tip, mm out of the nozzle',
       'process.nozzle_mm': 'nozzle, mm',
-      'free.feed_mpmin': 'feed free, m/min',
-      'free.volts_V': 'volts free, V',
+      'free.feed_mpmin': 'feed, m/min',
+      'free.volts_V': 'volts, V',
+      'free.wire_mm': 'wire, mm',
+      'free.gas': 'gas',
+      'free.tip_mm': 'tip, mm out of the nozzle',
+      'free.nozzle_mm': 'nozzle, mm',
+      'free.tipToWork_mm': 'tip-to-work, mm',
+      'free.workAngle_deg': 'work angle, °',
+      'free.travelAngle_deg': 'travel angle, ° push',
       'demonstration.pattern': 'pattern',
       'demonstration.cyclesPerSecond': 'beat, cycles a second',
       'demonstration.width_mm': 'width, mm',
@@ -199,6 +207,8 @@ export const desk = {
       throat: 'throat',
     } as Record<string, string>,
     to: 'to',
+    leftTeach:
+      'From and to of whatever the trainee sets; left empty, it is as given above. Anything set beyond it makes the attempt practice. A mouse or a finger holds tip and angles as they are set; a device that can tell them is judged by the same range.',
     pieceTeach:
       'Gap, start temperature and cuts then follow from the start word on the board and the number on the plate, so that nobody can copy a neighbour’s file. Left empty, everybody welds the same.',
     limits: {
@@ -267,7 +277,14 @@ export const desk = {
     linkTitle:
       'Opens this exercise in any copy of the bench at this address. Nothing is sent: the exercise stands in the link.',
     linkLong: 'Too long for a link; save it as a file.',
-    print: { what: 'Print', sheet: 'its sheet', macros: 'macro sheet', booth: 'booth card' },
+    print: {
+      what: 'Print',
+      sheet: 'its sheet',
+      macros: 'macro sheet',
+      booth: 'booth card',
+      pdf: 'as PDF',
+      asPdf: (what: string) => `Save as PDF: ${what}`,
+    },
     prove: 'Prove it with robot hands',
     proving: (done: number, of: number) => `Robot hands are welding it: ${whole(done)} of ${whole(of)} …`,
     stopped: 'Stopped.',

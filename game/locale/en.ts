@@ -1,4 +1,4 @@
-import type { GasName, Recording, WeaveOptions } from '../../engine/index.ts';
+import type { GasName, Recording, TransferRegime, WeaveOptions } from '../../engine/index.ts';
 import { type Line, type Result, type Verdict, workSaid, workTimeSaid } from '../../scoring/index.ts';
 import type { PictureProblem, Problem, Refusal } from '../core/session/problem.ts';
 import type { Announcement, Notice } from '../core/session/state.ts';
@@ -8,6 +8,7 @@ import { lensWords } from './lens.ts';
 import { lessonWords } from './lesson.ts';
 import { logbookWords } from './logbook.ts';
 import { oneDecimal, seconds, trimmed, twoDecimals, whole } from './numbers.ts';
+import { practiceWords } from './practice.ts';
 import { sheets } from './sheets.ts';
 
 import { whatIfWords } from './what-if.ts';
@@ -36,6 +37,7 @@ export const en = {
   lens: lensWords,
   lesson: lessonWords,
   logbook: logbookWords,
+  practice: practiceWords,
   whatIf: whatIfWords,
   desk,
   guide,
@@ -125,6 +127,7 @@ export const en = {
         ` Too many volts for this wire and gas: it goes over in globules. At these amps it dips from about ${oneDecimal(low)} to ${oneDecimal(high)} V.`,
     },
     even: 'about what it holds',
+    left: (what: string) => ` Left to you: ${what}. `,
     piece: (plate: number) => ` Your piece: plate ${whole(plate)}, dealt from the start word. `,
     noPiece:
       ' Everybody has a piece of their own in this exercise: say plate number and start word at the desk, under Trainees. Until then it is practice. ',
@@ -170,6 +173,13 @@ export const en = {
     held: 'held',
     tipToWork: (held: string) => `tip-to-work ${held}`,
     touching: 'nozzle touching',
+    /** What the arc sounds like, for whoever does not hear it. */
+    sound: {
+      'short-circuiting': (rate_Hz: number) => `sizzles evenly, ${whole(rate_Hz)} a second`,
+      stubbing: (rate_Hz: number) => `stutters and bangs, ${whole(rate_Hz)} a second`,
+      globular: (rate_Hz: number) => `splutters, coarse and loud, ${whole(rate_Hz)} a second`,
+      off: () => 'silent',
+    } satisfies Record<TransferRegime, (rate_Hz: number) => string>,
   },
 
   strip: {
@@ -272,6 +282,8 @@ export const en = {
     details: 'Details',
     check: 'check number',
     engine: 'engine',
+    /** A line's measure. */
+    measure: (measure: string): string => measure,
     side: (kind: Kind, side: Side) => (side === null ? '' : SIDES[kind][side]),
     place: (line: Line) => `at ${oneDecimal(line.y_mm)}`,
   },
@@ -381,7 +393,7 @@ export const en = {
       'cannot-be-shown': { found: 'a picture this browser cannot show', allowed: 'a complete PNG or JPEG file' },
     } satisfies Record<PictureProblem['why'], Refusal>,
     ...desk.problems,
-    say: (problem: Problem): string => sayProblem(problem),
+    say: (problem: Problem): string => sayProblem(en, problem),
   },
 
   announce: {
@@ -399,12 +411,16 @@ export const en = {
     } satisfies Record<Recording['ended'], string>,
     verdict: (result: Result) =>
       `Verdict: ${VERDICTS[result.verdict]}. ${result.advice[0]?.text ?? result.reasons[0]?.text ?? ''}`,
-    say: (news: Announcement): string => sayNews(news),
+    say: (news: Announcement, result: Result | null): string => sayNews(en, news, result),
   },
 };
 
-function sayProblem(problem: Problem): string {
-  const p = en.problems;
+/** The type of every language: one that leaves something out does not compile. */
+export type Words = typeof en;
+
+/** Something that went wrong, in the words of a language. */
+export function sayProblem(w: Words, problem: Problem): string {
+  const p = w.problems;
   switch (problem.code) {
     case 'input':
       return problem.error.message;
@@ -429,9 +445,9 @@ function sayProblem(problem: Problem): string {
     case 'coupon-not-kept':
       return p.couponNotKept;
     case 'no-such-change':
-      return en.whatIf.cannot(problem.change);
+      return w.whatIf.cannot(problem.change);
     case 'logbook-left-out':
-      return en.logbook.leftOut(problem.count);
+      return w.logbook.leftOut(problem.count);
     case 'bench-refused':
     case 'unexpected':
       return problem.message;
@@ -442,14 +458,17 @@ function sayProblem(problem: Problem): string {
   }
 }
 
-function sayNews(news: Announcement): string {
-  const a = en.announce;
+/** What a screen reader is told, in the words of a language. */
+export function sayNews(w: Words, news: Announcement, result: Result | null): string {
+  const a = w.announce;
   switch (news.code) {
     case 'torch':
       return a[news.torch];
     case 'ended':
       return a.ended[news.ended];
     case 'verdict':
-      return a.verdict(news.result);
+      return result === null ? '' : a.verdict(result);
+    case 'say-first':
+      return w.practice.sayFirst[news.why];
   }
 }

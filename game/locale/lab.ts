@@ -1,6 +1,5 @@
 import type { Sending } from '../lab/join/outbox.ts';
-
-const some = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
+import { counted as some } from './numbers.ts';
 
 /** Words of a school's lab: on the bench's class bar, and on the instructors' pages. */
 export const labWords = {

@@ -1,6 +1,4 @@
-import { twoDecimals, whole } from './numbers.ts';
-
-const many = (n: number, one: string, more: string): string => `${whole(n)} ${n === 1 ? one : more}`;
+import { counted as many, twoDecimals, whole } from './numbers.ts';
 
 /** Words of the logbook: every attempt of one hand, measure by measure. */
 export const logbookWords = {

@@ -5,6 +5,7 @@ import { words } from '../locale/index.ts';
 import { isTest, level, preferences, setPreference } from '../page.ts';
 import { CalibrationForm } from './calibration.tsx';
 import { Dialog } from './dialog.tsx';
+import { LanguageChoice } from './language-choice.tsx';
 import { PenCheckForm } from './pen-check.tsx';
 
 const a = words.aids;
@@ -18,7 +19,11 @@ type Flag =
   | 'latchTrigger'
   | 'oneToOne'
   | 'measureFirst'
-  | 'ownGuides';
+  | 'inches'
+  | 'leftHanded'
+  | 'captions'
+  | 'ownGuides'
+  | 'fadeGuides';
 
 function Switch({ name, text, disabled }: { name: Flag; text: string; disabled?: boolean }) {
   return (
@@ -54,6 +59,7 @@ export function AidsDialog({ close }: { close: () => void }) {
       <Switch name="beatSeen" text={a.beatSeen} disabled={off} />
       <Switch name="beatHeard" text={a.beatHeard} disabled={off} />
       <Switch name="toeMarks" text={a.toeMarks} disabled={off} />
+      <Switch name="fadeGuides" text={words.practice.fade} disabled={off} />
       <label class="switch">
         {a.sound}
         <input
@@ -65,6 +71,7 @@ export function AidsDialog({ close }: { close: () => void }) {
           onInput={(event) => setPreference('sound', Number(event.currentTarget.value))}
         />
       </label>
+      <Switch name="captions" text={a.captions} />
       <Switch name="plainView" text={a.plainView} />
       <label class="switch">
         <input
@@ -77,6 +84,10 @@ export function AidsDialog({ close }: { close: () => void }) {
       {p.handRig && <RigSliders rig={p.handRig} />}
       <Switch name="latchTrigger" text={a.latch} />
       <Switch name="measureFirst" text={a.measureFirst} />
+      <hr />
+      <LanguageChoice />
+      <Switch name="inches" text={a.inches} />
+      <Switch name="leftHanded" text={a.leftHanded} />
       <hr />
       <p>
         <button type="button" onClick={() => setInside('calibration')}>

@@ -3,7 +3,7 @@ import type { Motion } from '../../scoring/index.ts';
 import { PACES } from '../core/session/player.ts';
 import type { Session } from '../core/session/session.ts';
 import { words } from '../locale/index.ts';
-import { duration_s, exercise, finished, pace, playing, result, shownTime } from '../page.ts';
+import { duration_s, exercise, finished, held, pace, playing, result, shownTime } from '../page.ts';
 import { ShowButton } from './show.tsx';
 
 const HEIGHT = 92;
@@ -37,6 +37,7 @@ export function BeatSheet({ session }: { session: Session }) {
   const kind = exercise.value.joint.kind;
   const x = (t: number): number => INSET + (end > 0 ? (t / end) * (width - 2 * INSET) : 0);
   const shown = shownTime.value;
+  const motion = (result.value ?? held.value?.result)?.motion;
   return (
     <section class="beat" aria-label={words.beat.title}>
       <div class="beathead">
@@ -54,7 +55,7 @@ export function BeatSheet({ session }: { session: Session }) {
           <text class="name" x={INSET} y={RIGHT_Y + 22}>
             {words.beat.right[kind]}
           </text>
-          {result.value && <Notes motion={result.value.motion} x={x} />}
+          {motion && <Notes motion={motion} x={x} />}
           {finished.value && shown !== null && <line class="now" x1={x(shown)} x2={x(shown)} y1={8} y2={HEIGHT - 8} />}
         </svg>
         {finished.value ? <Scrubber session={session} end={end} /> : <p class="teach">{words.beat.empty}</p>}

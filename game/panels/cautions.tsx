@@ -1,6 +1,7 @@
 import { words } from '../locale/index.ts';
 import { preferences, setPreference } from '../page.ts';
 import { Dialog } from './dialog.tsx';
+import { LanguageChoice } from './language-choice.tsx';
 
 /** Shown at the first start, before anything can be struck. */
 export function Cautions() {
@@ -8,6 +9,7 @@ export function Cautions() {
   const go = () => setPreference('cautionsRead', true);
   return (
     <Dialog title={words.cautions.title} close={null}>
+      <LanguageChoice />
       {words.cautions.text.map((text) => (
         <p key={text}>{text}</p>
       ))}

@@ -3,6 +3,7 @@ import { CELL_MM } from '../core/session/setup.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal, trimmed } from '../locale/numbers.ts';
 import { exercise, result } from '../page.ts';
+import { Inch } from './inch.tsx';
 
 interface Row {
   name: string;
@@ -33,7 +34,10 @@ export function CutReadings({ station }: { station: Station }) {
         {rows.map((row) => (
           <tr key={row.name}>
             <th scope="row">{row.name}</th>
-            <td>{oneDecimal(row.value)}</td>
+            <td>
+              {oneDecimal(row.value)}
+              <Inch x={row.value} />
+            </td>
             <td class="unit">± {trimmed(plusMinusAt(row.plusMinus, CELL_MM), 2)}</td>
           </tr>
         ))}
@@ -44,7 +48,8 @@ export function CutReadings({ station }: { station: Station }) {
               c.down
             ) : (
               <>
-                {rootSaid(station.rootFusion_mm, off)} <span class="unit">± {trimmed(off, 2)}</span>
+                {rootSaid(station.rootFusion_mm, off)}
+                <Inch x={station.rootFusion_mm} /> <span class="unit">± {trimmed(off, 2)}</span>
               </>
             )}
           </td>

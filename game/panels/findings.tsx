@@ -2,11 +2,12 @@ import { useRef } from 'preact/hooks';
 import type { WeaveOptions } from '../../engine/index.ts';
 import type { Line, Result } from '../../scoring/index.ts';
 import type { Session } from '../core/session/session.ts';
-import { words } from '../locale/index.ts';
+import { ready, words } from '../locale/index.ts';
 import { oneDecimal, trimmed, whole } from '../locale/numbers.ts';
 import { besideCoupon, busy, exercise, finished, otherResult, result, stage, whatIf } from '../page.ts';
 import { type Flag, flagNumber, flagsOf } from './flags.ts';
 import { HandTable } from './hand-table.tsx';
+import { Inch } from './inch.tsx';
 import { CouponFindings } from './real-later.ts';
 import { ShowMe } from './ruling.tsx';
 import { VerdictMark } from './verdict-mark.tsx';
@@ -36,8 +37,8 @@ export function Findings({ session }: { session: Session }) {
   if (!found)
     return (
       <section class="findings">
-        <p class="story">{exercise.value.story}</p>
-        <p class="teaches">{exercise.value.teaches}</p>
+        <p class="story">{ready(exercise.value.story)}</p>
+        <p class="teaches">{ready(exercise.value.teaches)}</p>
         <p class="teaches">{asked(exercise.value.demonstration)}</p>
       </section>
     );
@@ -129,15 +130,17 @@ function Lines({ session, lines, flags }: { session: Session; lines: readonly Li
           return (
             <tr key={`${line.measure}${line.side}${line.rule}`} class={line.verdict === 'within' ? '' : 'notwithin'}>
               <th scope="row">
-                {line.measure} <span class="side">{w.side(kind, line.side)}</span>
+                {w.measure(line.measure)} <span class="side">{w.side(kind, line.side)}</span>
               </th>
               <td class="number">
                 {reading(line.reading, line.unit)} <span class="unit">± {reading(line.plusMinus, line.unit)}</span>
+                {line.unit === 'mm' && <Inch x={line.reading} />}
               </td>
               {otherResult.value && <BesideCell line={line} />}
               <td class="number">
                 <span class="unit">{line.sense === 'at most' ? '≤' : '≥'} </span>
                 {reading(line.limit, line.unit)} <span class="unit">{line.unit === 'deg' ? '°' : line.unit}</span>
+                {line.unit === 'mm' && <Inch x={line.limit} />}
               </td>
               <td>
                 <VerdictMark verdict={line.verdict} />

@@ -1,4 +1,5 @@
 import type { Result } from '../../scoring/index.ts';
+import { words } from '../locale/index.ts';
 
 export interface Flag {
   number: number;
@@ -19,7 +20,7 @@ export function flagsOf(result: Result): Flag[] {
   for (const line of lines) {
     if (line.verdict === 'within') continue;
     const near = flags.find((f) => f.side === line.side && Math.abs(f.y_mm - line.y_mm) < TOGETHER_MM);
-    const text = `${line.measure}, ${line.verdict}`;
+    const text = `${words.findings.measure(line.measure)}, ${words.findings.verdict[line.verdict]}`;
     if (near) near.text += `; ${text}`;
     else if (flags.length < MOST_FLAGS)
       flags.push({ number: flags.length + 1, y_mm: line.y_mm, t_s: null, side: line.side, text });

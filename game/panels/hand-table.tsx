@@ -1,8 +1,9 @@
 import type { JointKind } from '../../engine/index.ts';
-import type { Result, Station } from '../../scoring/index.ts';
+import type { MetricUnit, Result, Station } from '../../scoring/index.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal, seconds, trimmed, whole } from '../locale/numbers.ts';
 import { exercise } from '../page.ts';
+import { inches } from './inch.tsx';
 
 const h = words.hand;
 
@@ -51,7 +52,7 @@ function rowsOf(found: Result): Row[] {
   const m = found.motion;
   const { target, joint } = exercise.value;
   const band = (b: { from: number; to: number } | null, decimals: number, unit: string): string =>
-    b ? `${h.asked} ${trimmed(b.from, decimals)} to ${trimmed(b.to, decimals)} ${unit}` : '';
+    b ? `${h.asked} ${words.setting.range(trimmed(b.from, decimals), trimmed(b.to, decimals))} ${unit}` : '';
   const each = (a: number | null, b: number | null, say: (x: number) => string): string | null => {
     if (a === null && b === null) return null;
     const side = (name: string, x: number | null): string => (x === null ? '' : `${name} ${say(x)}`);
@@ -59,7 +60,7 @@ function rowsOf(found: Result): Row[] {
       .filter((text) => text !== '')
       .join(', ');
   };
-  const mm = (x: number | null): string | null => (x === null ? null : `${oneDecimal(x)} mm`);
+  const mm = (x: number | null): string | null => (x === null ? null : withInches(`${oneDecimal(x)} mm`, x, 'mm'));
   const share = (x: number): string => `${whole(x * 100)} %`;
   return [
     { name: h.rows.arcOnFrontShare, read: m.arcOnFrontShare === null ? null : share(m.arcOnFrontShare), asked: '' },
@@ -74,14 +75,14 @@ function rowsOf(found: Result): Row[] {
           ? null
           : `${seconds(m.period_s)}${m.periodCv === null ? '' : `, ${h.evenness(m.periodCv)}`}`,
       asked: target.cyclesPerSecond
-        ? `${h.asked} ${trimmed(1 / target.cyclesPerSecond.to, 2)} to ${trimmed(1 / target.cyclesPerSecond.from, 2)} s`
+        ? `${h.asked} ${words.setting.range(trimmed(1 / target.cyclesPerSecond.to, 2), trimmed(1 / target.cyclesPerSecond.from, 2))} s`
         : '',
     },
     { name: h.rows.width, read: mm(m.width_mm), asked: band(target.width_mm, 1, 'mm') },
     { name: h.rows.stepUp, read: mm(m.stepUp_mm), asked: '' },
     {
       name: h.rows.travel,
-      read: m.travel_mmps === null ? null : `${oneDecimal(m.travel_mmps)} mm/s`,
+      read: m.travel_mmps === null ? null : withInches(`${oneDecimal(m.travel_mmps)} mm/s`, m.travel_mmps, 'mm/s'),
       asked: band(target.travel_mmps, 1, 'mm/s'),
     },
     { name: h.rows.tipToWork, read: mm(m.tipToWork_mm), asked: band(target.tipToWork_mm, 0, 'mm') },
@@ -96,6 +97,11 @@ function rowsOf(found: Result): Row[] {
       asked: band(target.travelAngle_deg, 0, '°'),
     },
   ];
+}
+
+function withInches(said: string, x: number, unit: MetricUnit): string {
+  const beside = inches(x, unit);
+  return beside === '' ? said : `${said} (${beside})`;
 }
 
 /** Undercut and toe risk at their worst: the second is no line of any profile and says how near a toe came to the first. */

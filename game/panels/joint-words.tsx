@@ -1,12 +1,15 @@
+import { wireState } from '../../engine/index.ts';
 import type { Session } from '../core/session/session.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal, whole } from '../locale/numbers.ts';
 import {
   busy,
   deviceKind,
+  drill,
   exercise,
   finished,
   live,
+  preferences,
   restrikeLeft_s,
   result,
   robotWelding,
@@ -22,10 +25,11 @@ export function JointWords({ session }: { session: Session }) {
     <>
       {!welding && <span class="platename left">{words.joint.left[kind]}</span>}
       {!welding && <span class="platename right">{words.joint.right[kind]}</span>}
-      {torch === 'idle' && !welding && !busy.value && (
+      {torch === 'idle' && !welding && !busy.value && !drill.value && (
         <p class="teach">{matchMedia('(pointer: coarse)').matches ? words.joint.emptyTouch : words.joint.empty}</p>
       )}
       {welding && <LiveLine />}
+      {welding && preferences.value.captions && <Caption />}
       {torch === 'out' && <OutLine session={session} />}
       {torch === 'stopped' && finished.value?.recording.ended === 'too-slow' && !result.value && (
         <p class="teach stopped" role="alert">
@@ -57,6 +61,18 @@ function LiveLine() {
         {whole(now?.tipToWork_mm ?? 0)} <i>{l.tipToWork(robotWelding.value ? '' : held)}</i>
       </span>
       {now?.nozzleTouching && <b>{l.touching}</b>}
+    </p>
+  );
+}
+
+/** The sound of the arc in words, from the same wire that the sound is made from. */
+function Caption() {
+  const now = live.value;
+  if (!now || now.current_A <= 0) return null;
+  const { regime, shortCircuit_Hz } = wireState(exercise.value.process, now.tipToWork_mm);
+  return (
+    <p class="caption" data-testid="caption">
+      {words.live.sound[regime](shortCircuit_Hz)}
     </p>
   );
 }

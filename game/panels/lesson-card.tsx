@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { LESSON_STEPS, type Lesson, type LessonView } from '../core/session/lesson.ts';
 import { words } from '../locale/index.ts';
-import { busy, preferences, robotWelding, torchState } from '../page.ts';
+import { busy, held, preferences, robotWelding, torchState } from '../page.ts';
 
 const w = words.lesson;
 
@@ -9,7 +9,7 @@ const w = words.lesson;
 export function LessonCard({ lesson }: { lesson: Lesson }) {
   const welding = torchState.value === 'welding' || torchState.value === 'out' || robotWelding.value;
   const view = lesson.view.value;
-  if (welding || busy.value || !preferences.value.cautionsRead) return null;
+  if (welding || busy.value || held.value || !preferences.value.cautionsRead) return null;
   if (view) return <Step lesson={lesson} view={view} />;
   return preferences.value.lessonOffered ? null : <Offer lesson={lesson} />;
 }

@@ -41,7 +41,7 @@ export function LogChart({
   const { unit } = series;
   return (
     <Chart
-      name={series.measure}
+      name={words.findings.measure(series.measure)}
       note={`${w.last(last.reading, last.plusMinus, unit)}, ${w.limit[last.sense](last.limit, unit)}`}
       attempts={attempts}
       bars={series.points.map(({ id, of }) => ({ id, value: of.reading, give: of.plusMinus }))}

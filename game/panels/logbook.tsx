@@ -1,9 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
+import { practised } from '../core/practice/due.ts';
 import { type Log, logsOf } from '../core/session/logbook.ts';
 import type { TakenLogbook } from '../core/session/logbook-file.ts';
 import type { Session } from '../core/session/session.ts';
-import { words } from '../locale/index.ts';
-import { exercise, shelf } from '../page.ts';
+import { ready, words } from '../locale/index.ts';
+import { exercise, shelf, tests } from '../page.ts';
+import { DueNow } from './due-tests.tsx';
 import { LogChart, TrendChart } from './log-chart.tsx';
 import { dayAndTime } from './when.ts';
 
@@ -13,7 +15,7 @@ const NAMED = 5;
 
 /** What one hand has done, exercise by exercise and measure by measure; the whole shelf out to a file and in from one. */
 export function Logbook({ session, opened }: { session: Session; opened: () => void }) {
-  const logs = logsOf(shelf.value);
+  const logs = logsOf(practised(shelf.value, tests.value));
   const [chosen, choose] = useState(exercise.value.name);
   const log = logs.find((l) => l.exercise === chosen) ?? logs[0];
   useEffect(() => void session.keeper.fillReadings(), [session]);
@@ -23,6 +25,13 @@ export function Logbook({ session, opened }: { session: Session; opened: () => v
   };
   return (
     <div class="logbook">
+      <DueNow
+        session={session}
+        go={(run) => {
+          opened();
+          run();
+        }}
+      />
       {log ? (
         <>
           <label>
@@ -30,7 +39,7 @@ export function Logbook({ session, opened }: { session: Session; opened: () => v
             <select value={log.exercise} onChange={(event) => choose(event.currentTarget.value)}>
               {logs.map((l) => (
                 <option key={l.exercise} value={l.exercise}>
-                  {l.title ?? words.top.ownJoint}
+                  {ready(l.title ?? words.top.ownJoint)}
                 </option>
               ))}
             </select>

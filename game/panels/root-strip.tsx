@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { type RootPlace, weldedDown, wholePercent } from '../../scoring/index.ts';
+import { type RootPlace, tiedIn, weldedDown, wholePercent } from '../../scoring/index.ts';
 import { type Camera, toPane } from '../core/hand/camera.ts';
 import type { Session } from '../core/session/session.ts';
 import { words } from '../locale/index.ts';
@@ -14,7 +14,8 @@ const LEAST_PX = 4;
 
 /**
  * The root opened as if the fillet had been broken, beside the joint and on the same millimetres. Hatching is metal that tore (tied
- * in), wide to each side as far as it reached; bare ruled faces are plates that never joined; a dotted outline is not judged; nothing is no weld.
+ * in), wide to each side as far as it reached; bare ruled faces are plates that never joined; crosses in a dashed outline stand where that is nearer than
+ * it can be read; a dotted outline is not judged; nothing is no weld.
  */
 export function RootStripView({ session, camera }: { session: Session; camera: Camera }) {
   const box = useRef<SVGSVGElement>(null);
@@ -39,7 +40,7 @@ export function RootStripView({ session, camera }: { session: Session; camera: C
     element.addEventListener('click', open);
     return () => element.removeEventListener('click', open);
   }, [session, camera]);
-  const label = strip ? `${words.strip.title}: ${share()}` : words.strip.empty;
+  const label = strip ? `${words.strip.title}: ${share()}${doubt()}` : words.strip.empty;
   return (
     <aside class="strip quiet">
       <svg
@@ -56,6 +57,9 @@ export function RootStripView({ session, camera }: { session: Session; camera: C
           <pattern id="torn" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(38)">
             <rect width="5" height="5" class="tornground" />
             <line x1="0" y1="0" x2="0" y2="5" class="tornline" />
+          </pattern>
+          <pattern id="doubt" width="8" height="8" patternUnits="userSpaceOnUse">
+            <path class="doubtcross" d="M2.5 2.5l3 3M5.5 2.5l-3 3" />
           </pattern>
           <pattern id="face" width="4" height="4" patternUnits="userSpaceOnUse">
             <line x1="2" y1="0" x2="2" y2="4" class="faceline" />
@@ -77,7 +81,13 @@ export function RootStripView({ session, camera }: { session: Session; camera: C
       </svg>
       <span class="stripname">
         {words.strip.title}
-        {strip && <b> {share()}</b>}
+        {strip && (
+          <b>
+            {' '}
+            {share()}
+            {doubt()}
+          </b>
+        )}
       </span>
     </aside>
   );
@@ -91,16 +101,28 @@ function share(): string {
   return down() ? words.strip.weldedDown : words.strip.share(wholePercent(part), bead.bare_mm.length === 0);
 }
 
+/** Over how much of the weld in the judged length that is too close to tell. */
+function doubt(): string {
+  const { from_mm, to_mm } = exercise.value.judged;
+  const places = (opened.value ?? []).filter((p) => p.welded && p.y_mm >= from_mm && p.y_mm <= to_mm);
+  const n = places.filter((p) => kindOf(p) === 'doubt').length;
+  return n === 0 ? '' : words.practice.rootInDoubt(wholePercent(n / places.length));
+}
+
 /** Welded from the top down: nothing of it is drawn as tied in. */
 function down(): boolean {
   return result.value !== null && weldedDown(result.value);
 }
 
-type Kind = 'torn' | 'face' | 'unjudged' | 'none';
+type Kind = 'torn' | 'doubt' | 'face' | 'unjudged' | 'none';
+
+const KINDS = { 'tied in': 'torn', 'in doubt': 'doubt', 'not tied in': 'face' } as const;
 
 function kindOf(place: RootPlace): Kind {
   if (!place.welded) return 'none';
-  return down() ? 'unjudged' : place.fused ? 'torn' : 'face';
+  if (down()) return 'unjudged';
+  // The root is only as good as its colder plate.
+  return KINDS[tiedIn(Math.min(place.rootFusionA_mm, place.rootFusionB_mm), place.plusMinus_mm)];
 }
 
 /** Neighbouring heights of one kind drawn as one outline. */

@@ -1,9 +1,10 @@
 import type { GasName, JointKind, ProcessOptions } from '../../engine/index.ts';
+import { leftToTrainee, wordsIn } from '../../scoring/index.ts';
 import type { Session } from '../core/session/session.ts';
 import { legOf } from '../core/session/setup.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal, trimmed, whole } from '../locale/numbers.ts';
-import { balance, exercise, robotWelding, torchState } from '../page.ts';
+import { balance, exercise, language, robotWelding, torchState } from '../page.ts';
 import { ChoiceValue, NumberValue } from './value.tsx';
 
 const s = words.setting;
@@ -33,6 +34,7 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.plateB[joint.kind]}
+          metric="mm"
           value={joint.plateB_mm}
           from={2}
           to={20}
@@ -44,6 +46,7 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.plateA[joint.kind]}
+          metric="mm"
           value={joint.plateA_mm}
           from={2}
           to={20}
@@ -56,6 +59,7 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.plateWidth}
+          metric="mm"
           value={joint.plateWidth_mm}
           from={30}
           to={300}
@@ -67,6 +71,7 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.length}
+          metric="mm"
           value={joint.length_mm}
           from={30}
           to={300}
@@ -78,6 +83,7 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.gap}
+          metric="mm"
           value={joint.gap_mm}
           from={0}
           to={3}
@@ -114,6 +120,7 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.size}
+          metric="mm"
           value={legOf(e)}
           from={2}
           to={15}
@@ -128,9 +135,10 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.tipToWork}
+          metric="mm"
           value={hold.tipToWork_mm}
-          from={5}
-          to={25}
+          from={e.free?.tipToWork_mm?.from ?? 5}
+          to={e.free?.tipToWork_mm?.to ?? 25}
           step={1}
           decimals={0}
           set={(tipToWork_mm) => session.edit({ hold: { tipToWork_mm } })}
@@ -140,8 +148,8 @@ export function Sentence({ session }: { session: Session }) {
           {...common}
           label={f.workAngle}
           value={hold.workAngle_deg}
-          from={20}
-          to={70}
+          from={e.free?.workAngle_deg?.from ?? 20}
+          to={e.free?.workAngle_deg?.to ?? 70}
           step={5}
           decimals={0}
           unit="°"
@@ -152,8 +160,8 @@ export function Sentence({ session }: { session: Session }) {
           {...common}
           label={f.travelAngle}
           value={hold.travelAngle_deg}
-          from={-20}
-          to={30}
+          from={e.free?.travelAngle_deg?.from ?? -20}
+          to={e.free?.travelAngle_deg?.to ?? 30}
           step={5}
           decimals={0}
           unit="°"
@@ -163,6 +171,7 @@ export function Sentence({ session }: { session: Session }) {
         <NumberValue
           {...common}
           label={f.travel}
+          metric="mm/s"
           value={e.demonstration.travel_mmps}
           from={0.8}
           to={6}
@@ -194,13 +203,16 @@ function ProcessValues({
         disabled={disabled}
         label={f.wire}
         value={WIRES.find((w) => Number(w) === process.wire_mm) ?? '0.9'}
-        options={WIRES.map((value) => ({ value, text: Number(value).toFixed(1) }))}
+        options={WIRES.filter((value) => free?.wire_mm?.some((wire) => wire === Number(value)) ?? true).map(
+          (value) => ({ value, text: oneDecimal(Number(value)) }),
+        )}
         set={(wire) => session.edit({ process: { wire_mm: Number(wire) as ProcessOptions['wire_mm'] } })}
       />
       {j.wire}
       <NumberValue
         disabled={disabled}
         label={f.feed}
+        metric="m/min"
         value={process.feed_mpmin}
         from={free?.feed_mpmin?.from ?? 1}
         to={free?.feed_mpmin?.to ?? 12}
@@ -226,7 +238,10 @@ function ProcessValues({
         disabled={disabled}
         label={f.gas}
         value={process.gas}
-        options={GASES.map((value) => ({ value, text: s.gas[value] }))}
+        options={GASES.filter((value) => free?.gas?.includes(value) ?? true).map((value) => ({
+          value,
+          text: s.gas[value],
+        }))}
         set={(gas) => session.edit({ process: { gas } })}
       />
       {j.tip}
@@ -234,8 +249,8 @@ function ProcessValues({
         disabled={disabled}
         label={f.tip}
         value={process.tip_mm}
-        from={-6}
-        to={6}
+        from={free?.tip_mm?.from ?? -6}
+        to={free?.tip_mm?.to ?? 6}
         step={1}
         decimals={0}
         say={(x) => (x === 0 ? s.flush : x > 0 ? s.out(trimmed(x, 0)) : s.in(trimmed(-x, 0)))}
@@ -245,9 +260,10 @@ function ProcessValues({
       <NumberValue
         disabled={disabled}
         label={f.nozzle}
+        metric="mm"
         value={process.nozzle_mm}
-        from={10}
-        to={26}
+        from={free?.nozzle_mm?.from ?? 10}
+        to={free?.nozzle_mm?.to ?? 26}
         step={1}
         decimals={0}
         set={(nozzle_mm) => session.edit({ process: { nozzle_mm } })}
@@ -261,6 +277,7 @@ function ProcessValues({
 function Balance() {
   const { laid_mm2, holds_mm2, most_mm2, stands, current_A, regime, dips_V } = balance.value;
   const { vary, piece } = exercise.value;
+  const left = leftToTrainee(exercise.value, wordsIn(language.value).left);
   const thick = legOf(exercise.value) > 6;
   return (
     <p class="balance" data-testid="balance">
@@ -277,6 +294,7 @@ function Balance() {
       {stands === 'over' && s.over(laid_mm2 - (most_mm2 ?? holds_mm2), most_mm2)}
       {stands === 'short' && s.under(holds_mm2 - laid_mm2)}
       {j.stop}
+      {left.length > 0 && s.left(left.join('; '))}
       {vary && (piece ? s.piece(piece.number) : s.noPiece)}
       {thick && s.thick}
       {regime === 'stubbing' || regime === 'globular' ? s.transfer[regime](dips_V.low, dips_V.high) : ''}

@@ -1,10 +1,11 @@
 import { useState } from 'preact/hooks';
 import type { Session } from '../core/session/session.ts';
 import type { AttemptEntry } from '../core/session/shelf.ts';
-import { words } from '../locale/index.ts';
+import { ready, words } from '../locale/index.ts';
 import { persistent, shelf, unfinished } from '../page.ts';
 import { Dialog } from './dialog.tsx';
 import { Logbook } from './logbook.tsx';
+import { PracticeSheet } from './practice.tsx';
 import { UnfinishedList } from './unfinished.tsx';
 import { VerdictMark } from './verdict-mark.tsx';
 import { dayAndTime } from './when.ts';
@@ -13,18 +14,23 @@ const w = words.shelf;
 
 /** Attempts this browser keeps. */
 export function ShelfDialog({ session, close }: { session: Session; close: () => void }) {
-  const [log, setLog] = useState(false);
+  const [leaf, setLeaf] = useState<'list' | 'log' | 'practice'>('list');
   return (
-    <Dialog title={log ? words.logbook.title : w.title} close={close}>
+    <Dialog title={{ list: w.title, log: words.logbook.title, practice: words.practice.leaf }[leaf]} close={close}>
       <p class="leaves">
-        <button type="button" aria-pressed={!log} onClick={() => setLog(false)}>
+        <button type="button" aria-pressed={leaf === 'list'} onClick={() => setLeaf('list')}>
           {words.logbook.list}
         </button>
-        <button type="button" aria-pressed={log} onClick={() => setLog(true)}>
+        <button type="button" aria-pressed={leaf === 'log'} onClick={() => setLeaf('log')}>
           {words.logbook.title}
         </button>
+        <button type="button" aria-pressed={leaf === 'practice'} onClick={() => setLeaf('practice')}>
+          {words.practice.leaf}
+        </button>
       </p>
-      {log ? <Logbook session={session} opened={close} /> : <Kept session={session} close={close} />}
+      {leaf === 'log' && <Logbook session={session} opened={close} />}
+      {leaf === 'list' && <Kept session={session} close={close} />}
+      {leaf === 'practice' && <PracticeSheet session={session} close={close} />}
       <p class="buttons">
         <button type="button" class="strong" onClick={close}>
           {words.about.close}
@@ -65,7 +71,7 @@ function Row({ session, entry, close }: { session: Session; entry: AttemptEntry;
     <li class={bad ? 'damaged' : ''}>
       <span class="when">{entry.made_ms === 0 ? '' : dayAndTime(entry.made_ms)}</span>
       <span class="title">
-        {bad && entry.title === null ? entry.id : (entry.title ?? w.untitled)}
+        {bad && entry.title === null ? entry.id : ready(entry.title ?? w.untitled)}
         {entry.damaged !== null && <span class="unit"> {w.damaged(entry.damaged)}</span>}
       </span>
       <span class="unit helped">{bad ? '' : words.level.helped[entry.helped]}</span>

@@ -1,8 +1,8 @@
 import { useRef } from 'preact/hooks';
 import { exercises } from '../../scoring/index.ts';
 import type { Session } from '../core/session/session.ts';
-import { words } from '../locale/index.ts';
-import { exercise, finished, level, paper, preferences, robotWelding, torchState, used } from '../page.ts';
+import { ready, words } from '../locale/index.ts';
+import { exercise, finished, level, paper, preferences, retention, robotWelding, torchState, used } from '../page.ts';
 import { deskTab } from './desk/tab.ts';
 import type { DialogName } from './dialog.tsx';
 
@@ -11,7 +11,7 @@ const t = words.top;
 /** Product, exercise, and what can be done with an attempt. */
 export function TopBar({ session, openDialog }: { session: Session; openDialog: (name: DialogName) => void }) {
   const file = useRef<HTMLInputElement>(null);
-  const ready = exercises.some((e) => e.name === exercise.value.name);
+  const isReady = exercises.some((e) => e.name === exercise.value.name);
   const made = preferences.value.exercises.some((e) => e.name === exercise.value.name);
   const stopped = torchState.value === 'stopped';
   return (
@@ -22,19 +22,19 @@ export function TopBar({ session, openDialog }: { session: Session; openDialog: 
         <select
           value={exercise.value.name}
           onChange={(event) => session.chooseExercise(event.currentTarget.value)}
-          title={exercise.value.story}
+          title={ready(exercise.value.story)}
         >
-          {!ready && !made && <option value={exercise.value.name}>{t.ownJoint}</option>}
+          {!isReady && !made && <option value={exercise.value.name}>{t.ownJoint}</option>}
           {exercises.map((e, i) => (
             <option key={e.name} value={e.name}>
-              {i + 1}. {e.title}
+              {i + 1}. {ready(e.title)}
             </option>
           ))}
           {preferences.value.exercises.length > 0 && (
             <optgroup label={t.made}>
               {preferences.value.exercises.map((e) => (
                 <option key={e.name} value={e.name}>
-                  {e.title}
+                  {ready(e.title)}
                 </option>
               ))}
             </optgroup>
@@ -42,7 +42,9 @@ export function TopBar({ session, openDialog }: { session: Session; openDialog: 
         </select>
       </label>
       <span class="level" title={words.level.long(level.value)} data-testid="level-short">
-        {words.level.short(level.value, preferences.value.ownGuides)}
+        {retention.value
+          ? words.practice.due.running(retention.value.step)
+          : words.level.short(level.value, preferences.value.ownGuides)}
         {used.value && ` · ${words.level.used(used.value.used, used.value.allowed)}`}
       </span>
       {preferences.value.trainee !== null && (

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Session } from '../core/session/session.ts';
-import { words } from '../locale/index.ts';
+import { ready, words } from '../locale/index.ts';
 import { busy, notice, robotWelding, torchState, unfinished } from '../page.ts';
 import { dayAndTime } from './when.ts';
 
@@ -13,7 +13,11 @@ export function UnfinishedList({ session, taken }: { session: Session; taken: ()
       {unfinished.value.map((u) => (
         <li key={u.id}>
           <p>
-            {w.said(u.title ?? words.shelf.untitled, u.made_ms === 0 ? u.id : dayAndTime(u.made_ms), u.duration_s)}{' '}
+            {w.said(
+              ready(u.title ?? words.shelf.untitled),
+              u.made_ms === 0 ? u.id : dayAndTime(u.made_ms),
+              u.duration_s,
+            )}{' '}
             {u.damaged !== null && w.damaged(u.damaged)} {u.damaged === null && u.otherEngine && w.otherEngine}
           </p>
           <p class="buttons">

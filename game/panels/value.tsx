@@ -1,6 +1,8 @@
 import { useRef, useState } from 'preact/hooks';
+import type { MetricUnit } from '../../scoring/index.ts';
 import { words } from '../locale/index.ts';
 import { trimmed } from '../locale/numbers.ts';
+import { Inch } from './inch.tsx';
 
 interface NumberProps {
   label: string;
@@ -10,6 +12,8 @@ interface NumberProps {
   step: number;
   decimals: number;
   unit?: string;
+  /** Its unit where inches may stand beside it. */
+  metric?: MetricUnit;
   disabled?: boolean;
   /** Shown instead of the number, e.g. "no gap" for 0. */
   say?: ((value: number) => string) | undefined;
@@ -21,7 +25,7 @@ const DRAG_PX = 7;
 
 /** A number in a sentence: type it, step it with the arrow keys, or drag it sideways. */
 export function NumberValue(props: NumberProps) {
-  const { label, value, from, to, step, decimals, unit, disabled, say, set } = props;
+  const { label, value, from, to, step, decimals, unit, metric, disabled, say, set } = props;
   const [typing, setTyping] = useState<string | null>(null);
   const drag = useRef<{ x: number; start: number; moved: boolean } | null>(null);
   const clamp = (x: number): number => Number(Math.min(to, Math.max(from, x)).toFixed(decimals));
@@ -93,6 +97,7 @@ export function NumberValue(props: NumberProps) {
     >
       {say ? say(value) : trimmed(value, decimals)}
       {unit && <span class="unit">{` ${unit}`}</span>}
+      {metric && value !== 0 && <Inch x={value} unit={metric} />}
     </span>
   );
 }

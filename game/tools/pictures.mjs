@@ -1,6 +1,6 @@
-// Makes the README's pictures (assets/pictures/*.png) from the real game, welded by the robot hand.
+// Makes the README's pictures (assets/pictures/*.webp, each under 200 kB) from the real game, welded by the robot hand.
 // Usage: npm run build && node game/tools/pictures.mjs. Needs Chromium ($CHROME_PATH or a usual place).
-import { existsSync, mkdirSync } from 'node:fs';
+import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
 import { preview } from 'vite';
@@ -11,6 +11,9 @@ const WELD_MS = 180_000;
 const SETTLE_MS = 1500;
 const DESK = { width: 1440, height: 900 };
 const PHONE = { width: 390, height: 844 };
+/** A picture weighs no more, bytes; WebP at this quality leaves small lettering clean. */
+const MOST_BYTES = 200_000;
+const QUALITY = 88;
 
 const program = process.env.CHROME_PATH ?? ['/usr/bin/chromium', '/usr/bin/google-chrome'].find((p) => existsSync(p));
 if (!program) fail('No Chromium found: set CHROME_PATH to its program file.');
@@ -47,9 +50,16 @@ async function weld(page, exercise) {
   await page.waitForTimeout(SETTLE_MS);
 }
 
-async function take(target, name) {
-  await target.screenshot({ path: join(OUT, `${name}.png`) });
-  process.stdout.write(`assets/pictures/${name}.png\n`);
+/** Chromium's own WebP of a part of the page; null: all of it that is seen. */
+async function take(page, name, part = null) {
+  const { width, height } = page.viewportSize();
+  const line = await page.context().newCDPSession(page);
+  const clip = { ...(part ?? { x: 0, y: 0, width, height }), scale: 1 };
+  const { data } = await line.send('Page.captureScreenshot', { format: 'webp', quality: QUALITY, clip });
+  const picture = Buffer.from(data, 'base64');
+  if (picture.length > MOST_BYTES) fail(`${name}: found ${picture.length} bytes, allowed: at most ${MOST_BYTES}`);
+  writeFileSync(join(OUT, `${name}.webp`), picture);
+  process.stdout.write(`assets/pictures/${name}.webp (${Math.round(picture.length / 1000)} kB)\n`);
 }
 
 const desk = await open(DESK);
@@ -61,7 +71,7 @@ await take(desk, 'finished');
 await desk.locator('.compare select').selectOption({ index: 1 });
 await desk.locator('.plates figure').nth(1).waitFor({ timeout: WELD_MS });
 await desk.waitForTimeout(SETTLE_MS);
-await take(desk.locator('.cut'), 'compare');
+await take(desk, 'compare', await desk.locator('.cut').boundingBox());
 await desk.context().close();
 
 // A replay at rest, drawn in full: what the welder sees through the lens.
@@ -70,11 +80,10 @@ await weld(lens, 'tee-inverted-v');
 await lens.getByRole('slider', { name: 'Time in the attempt' }).fill('20.5');
 await lens.waitForTimeout(3 * SETTLE_MS);
 const pane = await lens.locator('.pane').boundingBox();
-await lens.screenshot({
-  path: join(OUT, 'puddle.png'),
-  clip: { x: Math.ceil(pane.x), y: Math.ceil(pane.y) + 150, width: Math.floor(pane.width), height: 420 },
+await take(lens, 'puddle', {
+  ...{ x: Math.ceil(pane.x), y: Math.ceil(pane.y) + 150 },
+  ...{ width: Math.floor(pane.width), height: 420 },
 });
-process.stdout.write('assets/pictures/puddle.png\n');
 await lens.context().close();
 
 const phone = await open(PHONE, { hasTouch: true, isMobile: true, deviceScaleFactor: 2 });

@@ -120,7 +120,13 @@ interface OtherData extends Record<Exclude<AdviceCode, HandCode | SettingsCode>,
   'root-just-short': { root_mm: number; plusMinus_mm: number; y_mm: number };
   'toe-melted-open': AtToe & { depth_mm: number; y_mm: number };
   'crowned-straight': { convexity_mm: number; limit_mm: number };
-  undersize: Metal & { size_mm: number; asked_mm: number; length_mm: number };
+  undersize: Metal & {
+    size_mm: number;
+    asked_mm: number;
+    length_mm: number;
+    /** Where it is short, if that is a place and not the run; `little`: hardly past its plus-minus. */
+    place: { from_mm: number; to_mm: number; little: boolean } | null;
+  };
   oversize: { size_mm: number; most_mm: number; length_mm: number };
   'one-sided': AtToe & { legLong_mm: number; legShort_mm: number; shift_mm: number };
   'crater-open': { depth_mm: number; y_mm: number; reStrikes: number };

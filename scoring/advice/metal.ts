@@ -3,7 +3,7 @@ import { exercises } from '../exercises/ready.ts';
 import { type Exercise, sizeAsked } from '../schema/exercise.ts';
 import type { Line } from '../schema/result.ts';
 import { causeOf } from './cause.ts';
-import { type Facts, outside } from './facts.ts';
+import { type Facts, outside, shareOf } from './facts.ts';
 import type { Found } from './found.ts';
 
 /** Metal laid by the hand that was asked for, against metal the joint holds, and what an exercise of the workshop lays in such a joint. */
@@ -66,6 +66,7 @@ export function wrongSize(f: Facts): Found | null {
   const at = f.bead.worst;
   if (short !== null && at !== null) {
     const y = f.bead.worstAt_mm.size_mm ?? short.y_mm;
+    const place = shortPlace(f, short);
     return {
       code: 'undersize',
       data: {
@@ -74,10 +75,12 @@ export function wrongSize(f: Facts): Found | null {
         length_mm: f.bead.undersize_mm,
         laid_mm2: f.figures.laid_mm2,
         holds_mm2: f.figures.holds_mm2,
+        place,
       },
       ...causeOf(f, y, 'root'),
       side: null,
-      change: { what: 'travel_mmps', by: -0.2 },
+      // A short place in a run that holds is no reason to climb otherwise all the way.
+      change: place === null ? { what: 'travel_mmps', by: -0.2 } : null,
     };
   }
   const over = outside(f, 'size over') ?? sizeLine(f, 'at most');
@@ -90,6 +93,19 @@ export function wrongSize(f: Facts): Found | null {
     side: null,
     change: { what: 'travel_mmps', by: 0.2 },
   };
+}
+
+/** Short over less than this share of the judged length is a place and not a run; a tenth is what D1.1 Table 6.1 (6) itself lets be short. */
+export const PLACE_SHARE = 0.1;
+/** Short by less than this many times its plus-minus is little. */
+const LITTLE = 2;
+
+/** A size that is short at a place only, mm; null where it is short over the run. */
+function shortPlace(f: Facts, line: Line): { from_mm: number; to_mm: number; little: boolean } | null {
+  const from = line.places.map((p) => p.from_mm);
+  if (line.measure === 'throat short, length' || from.length === 0 || shareOf(f, line) >= PLACE_SHARE) return null;
+  const little = Math.abs(line.reading - line.limit) < LITTLE * line.plusMinus;
+  return { from_mm: Math.min(...from), to_mm: Math.max(...line.places.map((p) => p.to_mm)), little };
 }
 
 function largestSize(f: Facts): number {

@@ -2,7 +2,8 @@ import type { HandCurve, Reading } from '../measures/hand/curve.ts';
 import type { Mishap } from '../measures/hand/mishaps.ts';
 import { shownCurve } from '../measures/hand/shown.ts';
 import { mean, median, quantile, slope } from '../measures/statistics.ts';
-import type { Band, Exercise } from '../schema/exercise.ts';
+import type { Exercise } from '../schema/exercise.ts';
+import type { Band } from '../schema/leeway.ts';
 import type { HandCode } from './found.ts';
 
 type Side = 'A' | 'B';
@@ -257,14 +258,17 @@ function place({ hand, exercise }: OffQuestion, knob: Knob): Off[] {
 
 /** How the torch was held, where the device tells. */
 function torch({ hand, shown, exercise }: OffQuestion, thirds: boolean): Off[] {
-  const { target, judged } = exercise;
+  const { target, judged, free } = exercise;
   const knob = (
     less: HandCode,
     more: HandCode,
     what: 'tipToWork_mm' | 'workAngle_deg' | 'travelAngle_deg',
     least: Least,
   ) =>
-    offOf({ less, more, readings: hand[what], of: shown[what], band: target[what], least, side: null, judged, thirds });
+    offOf({
+      ...{ less, more, readings: hand[what], of: shown[what], band: target[what], least, side: null, judged, thirds },
+      left: free?.[what] ?? null,
+    });
   return [
     ...knob('tip-too-close', 'tip-too-far', 'tipToWork_mm', LEAST.tip_mm),
     ...knob('work-angle-off', 'work-angle-off', 'workAngle_deg', LEAST.work_deg),
@@ -280,6 +284,8 @@ interface Held {
   readings: readonly Reading[];
   of: readonly Reading[];
   band: Band | null;
+  /** Where it is left to the trainee; left out: nowhere. */
+  left?: Band | null;
   least: Least;
   side: Side | null;
   judged: Exercise['judged'];
@@ -331,8 +337,13 @@ function stretchOf({ readings }: Held, asked: number, is: number): Off['stretch'
   return to_mm - from_mm >= ALL * (quantile(all, 0.95) - quantile(all, 0.05)) ? null : { from_mm, to_mm };
 }
 
-/** What was shown, where that lies in the band; else the band's middle: a weave of one's own choice is still held to what is taught. */
-function askedOf({ of, band }: Held): number | null {
+/**
+ * What was shown, where that lies in the band; else the band's middle: a weave of one's own choice is still held to what is taught. What is left to
+ * the trainee is asked as it was done, or as near to it as may be.
+ */
+function askedOf({ of, band, left, readings }: Held): number | null {
+  const done = left ? median(readings.map((r) => r.value)) : null;
+  if (left && done !== null) return Math.min(left.to, Math.max(left.from, done));
   const shown = median(of.map((r) => r.value));
   if (band === null || (shown !== null && shown >= band.from && shown <= band.to)) return shown;
   return (band.from + band.to) / 2;

@@ -4,7 +4,7 @@ import { causeOf } from './cause.ts';
 import { broken, type Facts, isWeave, outside, runsTheLength, shareOf } from './facts.ts';
 import type { Found, Seen, SettingsCode } from './found.ts';
 import { machineOff } from './machine.ts';
-import { metalOf, sizeLine, usualFor } from './metal.ts';
+import { metalOf, PLACE_SHARE, sizeLine, usualFor } from './metal.ts';
 import { seenOf, worstSeen } from './seen.ts';
 
 /** Advice about the machine. */
@@ -69,7 +69,8 @@ function evidence(f: Facts): { hot: boolean; cold: boolean } {
   const root = broken(f, 'root fusion');
   // A root in doubt at a place or two is no cold machine; one in doubt along most of the joint is.
   const short = root !== null && (root.verdict === 'outside' || runsTheLength(f, root));
-  const cold = short || (!lost && sizeLine(f, 'at least') !== null);
+  const size = sizeLine(f, 'at least');
+  const cold = short || (!lost && size !== null && shareOf(f, size) >= PLACE_SHARE);
   return { hot, cold: cold && !lost };
 }
 

@@ -1,4 +1,5 @@
 import { measureName, said } from '../words/names.ts';
+import { classWords } from './class-words.ts';
 import { compare, type Entry, LATEST, type TraineeRow } from './entry.ts';
 import { faultName, kindOrder } from './faults.ts';
 
@@ -20,8 +21,7 @@ export interface First {
 }
 
 /** How the three are chosen, printed beside them. */
-export const FIRST_RULE =
-  'Chosen from each trainee’s latest attempt: root faults first, then beads that are not there, toes, metal, shape, hand; within a kind the fault that has come back most often, then the reading farthest outside its limit. Nobody is ranked.';
+export const FIRST_RULE = classWords.firstRule;
 
 const HOW_MANY = 3;
 

@@ -1,10 +1,14 @@
 import { type Clean, clean } from '../schema/clean.ts';
+import type { Language } from '../words/language.ts';
 import { said } from '../words/names.ts';
+import { wordsIn } from '../words/words.ts';
+import { type ClassWords, classWords } from './class-words.ts';
 import type { Entry, TraineeRow } from './entry.ts';
-import { faultName } from './faults.ts';
+import { faultName, faultSaid } from './faults.ts';
 import { FIRST_RULE } from './first-three.ts';
 import type { ClassSheet } from './sheet.ts';
 import { WEEKS_RULE, weekTable } from './weeks.ts';
+import { classWordsIn } from './words-in.ts';
 
 /** Heading of the class table. */
 export const TABLE_HEAD = [
@@ -21,50 +25,58 @@ export const TABLE_HEAD = [
 ] as const;
 
 /** Cells of a row, in the order of the heading. */
-export function tableCells(row: TraineeRow): string[] {
+export function tableCells(row: TraineeRow, language: Language = 'en'): string[] {
+  const w = classWordsIn(language);
   return [
     row.trainee,
-    row.exercise ?? 'none',
+    row.exercise ?? w.none,
     row.device,
     String(row.attempts.length),
     String(row.within),
-    numberAndVerdict(row.first),
-    numberAndVerdict(row.latest),
-    row.median === null ? '–' : said(row.median),
-    row.spread === null ? '–' : `${row.spread.from} to ${row.spread.to}`,
-    row.commonFault === null ? 'none' : faultName(row.commonFault),
+    numberAndVerdict(row.first, w),
+    numberAndVerdict(row.latest, w),
+    row.median === null ? '–' : wordsIn(language).said(row.median),
+    row.spread === null ? '–' : w.span(row.spread.from, row.spread.to),
+    row.commonFault === null ? w.none : faultSaid(row.commonFault, language),
   ];
 }
 
-function numberAndVerdict(e: Entry): string {
+function numberAndVerdict(e: Entry, w: ClassWords = classWords): string {
   const { score, verdict } = e.scored.result;
-  return score === null ? verdict : `${score}, ${verdict}`;
+  return score === null ? w.verdict[verdict] : `${score}, ${w.verdict[verdict]}`;
 }
 
 /** What of a class is said above the table. */
-export function headline(sheet: ClassSheet): string {
+export function headline(sheet: ClassSheet, language: Language = 'en'): string {
+  const w = classWordsIn(language);
   const days =
     sheet.days === null
       ? ''
       : sheet.days.from === sheet.days.to
         ? `, ${sheet.days.from}`
-        : `, ${sheet.days.from} to ${sheet.days.to}`;
+        : `, ${w.span(sheet.days.from, sheet.days.to)}`;
   const left = [
-    ...(sheet.notCounted.length > 0 ? [`${sheet.notCounted.length} kept and not counted`] : []),
-    ...(sheet.bad.length > 0 ? [`${sheet.bad.length} that could not be read`] : []),
+    ...(sheet.notCounted.length > 0 ? [w.notCounted(sheet.notCounted.length)] : []),
+    ...(sheet.bad.length > 0 ? [w.unread(sheet.bad.length)] : []),
   ];
-  return `${count(sheet.trainees, 'trainee')}, ${count(sheet.files, 'file')}${days}: ${sheet.counted} counted${left.length > 0 ? `, ${left.join(', ')}` : ''}.`;
+  return `${w.trainees(sheet.trainees)}, ${w.files(sheet.files)}${days}: ${w.counted(sheet.counted)}${left.length > 0 ? `, ${left.join(', ')}` : ''}.`;
 }
 
-/** What the class has in common, in a sentence. */
-export function commonSaid(sheet: ClassSheet): string {
+/** What stands in place of those to see first where there are none. */
+export function nobodyFirst(sheet: ClassSheet, language: Language = 'en'): string {
+  const { seeFirst } = classWordsIn(language);
+  return sheet.trainees === 0 ? seeFirst.nobody : seeFirst.none;
+}
+
+/** What the class has in common, in a sentence; of one trainee alone, what comes back. */
+export function commonSaid(sheet: ClassSheet, language: Language = 'en'): string {
+  const w = classWordsIn(language);
   const common = sheet.commonFault;
-  if (common === null) return 'No two trainees share a fault among their latest attempts.';
-  return `Common fault of the class: ${faultName(common.code)}, ${count(common.trainees, 'trainee')}, ${count(common.attempts, 'attempt')} among the latest.`;
-}
-
-function count(n: number, noun: string): string {
-  return `${n} ${noun}${n === 1 ? '' : 's'}`;
+  if (sheet.trainees === 0) return w.noneCounts;
+  if (sheet.trainees === 1)
+    return common === null ? w.oneWithout : w.oneOften(faultSaid(common.code, language), w.attempts(common.attempts));
+  if (common === null) return w.noCommon;
+  return w.common(faultSaid(common.code, language), w.trainees(common.trainees), w.attempts(common.attempts));
 }
 
 /** The sheet as text. */
@@ -78,14 +90,14 @@ export function sheetLines(sheet: ClassSheet): Clean[] {
     headline(sheet),
     commonSaid(sheet),
     '',
-    sheet.firstThree.length === 0 ? 'Nobody has a fault to be seen first.' : 'See first:',
+    sheet.firstThree.length === 0 ? nobodyFirst(sheet) : 'See first:',
     ...sheet.firstThree.flatMap((f, i) => [
       `  ${i + 1}. ${f.trainee} (${f.device}): ${f.fault}, ${f.times} of the last ${f.of}. ${f.says}`,
       `     cut ${f.entry.file}${f.y_mm === null ? '' : ` at ${said(f.y_mm)} mm`}${f.line === null ? '' : `: ${f.line}`}`,
     ]),
     ...(sheet.firstThree.length === 0 ? [] : [`  ${FIRST_RULE}`]),
     '',
-    ...columns([TABLE_HEAD, ...sheet.rows.map(tableCells)]),
+    ...columns([TABLE_HEAD, ...sheet.rows.map((row) => tableCells(row))]),
     '',
     ...weekLines(sheet),
     ...listed('Kept, not counted:', sheet.notCounted, (e) => e.notCounted),

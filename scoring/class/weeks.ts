@@ -1,4 +1,5 @@
 import { median } from '../measures/statistics.ts';
+import { type ClassWords, classWords } from './class-words.ts';
 import type { TraineeRow } from './entry.ts';
 
 /** What somebody did in one week. */
@@ -49,21 +50,24 @@ function weeksIn(rows: readonly TraineeRow[]): string[] {
 const MOST_WEEKS = 10;
 
 /** Change over weeks as a table: the heading, and a row for each row of the class with attempts in more than one; empty: nothing changed yet. */
-export function weekTable(rows: readonly TraineeRow[]): { head: string[]; rows: string[][] } | null {
+export function weekTable(
+  rows: readonly TraineeRow[],
+  w: ClassWords = classWords,
+): { head: string[]; rows: string[][] } | null {
   const weeks = weeksIn(rows).slice(-MOST_WEEKS);
   const table = rows.flatMap((row) => {
     const by = new Map(weeksOf(row).map((week) => [week.monday, week]));
     if (by.size < 2) return [];
-    return [[row.trainee, row.exercise ?? 'none', row.device, ...weeks.map((monday) => weekSaid(by.get(monday)))]];
+    return [[row.trainee, row.exercise ?? w.none, row.device, ...weeks.map((monday) => weekSaid(by.get(monday), w))]];
   });
   if (weeks.length === 0 || table.length === 0) return null;
-  return { head: ['trainee', 'exercise', 'device', ...weeks.map((monday) => `from ${monday}`)], rows: table };
+  return { head: [w.head.trainee, w.head.exercise, w.head.device, ...weeks.map(w.from)], rows: table };
 }
 
 /** What stands above the table of weeks. */
-export const WEEKS_RULE = 'Median of the week’s trend numbers, and how many of its attempts were within.';
+export const WEEKS_RULE = classWords.weeksRule;
 
-function weekSaid(week: Week | undefined): string {
+function weekSaid(week: Week | undefined, w: ClassWords): string {
   if (week === undefined) return '';
-  return `${week.median ?? '–'}; ${week.within} of ${week.attempts}`;
+  return `${week.median ?? '–'}; ${w.within(week.within, week.attempts)}`;
 }

@@ -1,6 +1,7 @@
 import type { Section } from '../../engine/index.ts';
 import { type Outline, SQRT2 } from '../measures/section/outline.ts';
 import type { Station } from '../schema/station.ts';
+import type { DrawingWords } from '../words/drawing.ts';
 import { dimension, INK, LETTER, letteringAt, PAPER, QUIET, readingAt, type Spot, tag } from './svg.ts';
 import type { Place } from './zones.ts';
 
@@ -11,11 +12,12 @@ interface Board {
   at: At;
   scale: number;
   size: number;
+  words: DrawingWords;
 }
 
 /** Dimension lines of one cut: both legs, throat, convexity, fused depths and root. */
-export function dimensionsOf(sec: Section, s: Station, o: Outline, at: At, scale: number): string {
-  const board = { at, scale, size: letteringAt(scale).text };
+export function dimensionsOf(sec: Section, s: Station, o: Outline, at: At, scale: number, words: DrawingWords): string {
+  const board = { at, scale, size: letteringAt(scale).text, words };
   return (
     legDimensions(sec, s, board) +
     convexityDimension(s, o, board) +
@@ -65,7 +67,7 @@ function legDimensions(sec: Section, s: Station, { at, scale, size }: Board): st
 }
 
 /** Throat: from the root square to the toe line, to the face. */
-function throatDimension(s: Station, o: Outline, { at, size }: Board): string {
+function throatDimension(s: Station, o: Outline, { at, size, words }: Board): string {
   const { n, foot } = toeLine(o);
   const end = place({
     u: foot.u + n.u * Math.max(0, faceOver(o, n, foot)),
@@ -76,12 +78,12 @@ function throatDimension(s: Station, o: Outline, { at, size }: Board): string {
   const mark = { x: root.x + 0.55 * (face.x - root.x), y: root.y + 0.55 * (face.y - root.y) };
   return (
     tag('line', { x1: root.x, y1: root.y, x2: face.x, y2: face.y, stroke: INK, 'stroke-width': 0.9 }) +
-    plate(mark, `throat ${said(s.throat_mm)}`, size)
+    plate(mark, words.throat(said(s.throat_mm)), size)
   );
 }
 
 /** Convexity (or concavity): toe line, and the distance off it at its greatest. */
-function convexityDimension(s: Station, o: Outline, { at, size }: Board): string {
+function convexityDimension(s: Station, o: Outline, { at, size, words }: Board): string {
   const { n } = toeLine(o);
   const toeA = at(place(o.toeA));
   const toeB = at(place(o.toeB));
@@ -106,30 +108,30 @@ function convexityDimension(s: Station, o: Outline, { at, size }: Board): string
   });
   const out = { u: best.u + n.u * 1.1, w: best.w + n.w * 1.1 };
   const label = at(place(out));
-  const text = hollow ? `hollow ${said(s.concavity_mm)}` : `crown ${said(s.convexity_mm)}`;
+  const text = hollow ? words.hollow(said(s.concavity_mm)) : words.crown(said(s.convexity_mm));
   return chord + thin(at(place(best)), label) + readingAt({ x: label.x + 4, y: label.y }, text, size, 'start');
 }
 
-function fusedDimensions(sec: Section, s: Station, { at, scale, size }: Board): string {
+function fusedDimensions(sec: Section, s: Station, { at, scale, size, words }: Board): string {
   const a = 0.62 * s.legA_mm;
   const b = 0.62 * Math.min(s.legB_mm, sec.joint.kind === 'lap' ? sec.joint.plateB_mm : s.legB_mm);
   const depthA = Math.max(0, s.fusionDepthA_mm);
   const depthB = Math.max(0, s.fusionDepthB_mm);
   const down = at({ a, b: -depthA - Math.max(0.75, size / scale) });
   const in_ = at({ a: -depthB - Math.max(0.25, 4 / scale), b });
-  const textB = `${said(s.fusionDepthB_mm)} deep`;
+  const textB = words.deep(said(s.fusionDepthB_mm));
   // A thin standing plate has no room for the word before its leg's dimension; a lap's runs on.
   const legLine = at({ a: -sec.joint.plateB_mm, b }).x - legLineOff(scale);
   const room = in_.x - (sec.joint.kind === 'lap' ? 0 : legLine + 4);
   const fits = LETTER * size * textB.length <= room;
   return (
-    readingAt(down, `${said(s.fusionDepthA_mm)} deep`, size) +
+    readingAt(down, words.deep(said(s.fusionDepthA_mm)), size) +
     readingAt({ x: in_.x, y: in_.y + size / 3 }, fits ? textB : said(s.fusionDepthB_mm), size, 'end')
   );
 }
 
-function rootText(s: Station, { at, scale, size }: Board): string {
-  const text = s.rootFusion_mm > 0 ? `root ${said(s.rootFusion_mm)} past` : `root ${said(-s.rootFusion_mm)} short`;
+function rootText(s: Station, { at, scale, size, words }: Board): string {
+  const text = s.rootFusion_mm > 0 ? words.past(said(s.rootFusion_mm)) : words.short(said(-s.rootFusion_mm));
   return plate(at({ a: -Math.max(0.9, 9 / scale), b: -Math.max(1.25, size / scale) }), text, size, 'end');
 }
 

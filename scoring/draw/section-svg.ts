@@ -3,6 +3,9 @@ import { depthOf, inward, spread } from '../measures/section/isotherm.ts';
 import { type Outline, outlineOf, SQRT2 } from '../measures/section/outline.ts';
 import { BARELY_SHORT_MM } from '../measures/section/root-fusion.ts';
 import type { Station } from '../schema/station.ts';
+import type { DrawingWords } from '../words/drawing.ts';
+import type { Language } from '../words/language.ts';
+import { wordsIn } from '../words/words.ts';
 import { dimensionsOf, legLineOff } from './dimensions.ts';
 import { plateOutline, type View, viewOf } from './plates.ts';
 import {
@@ -32,6 +35,8 @@ export interface SectionSvgOptions {
   bare?: boolean;
   /** As it lies under the glass: no root mark, and of the joint as cut only what the weld has not fused. */
   asEtched?: boolean;
+  /** Of its lettering; left out: English. */
+  language?: Language;
 }
 
 /** Greys of the etch: plate as rolled, heat-affected zone, weld metal and fused plate. Texture tells them apart without them. */
@@ -48,10 +53,11 @@ const NUGGET_GREY = '#989288';
 export function sectionSvg(sec: Section, station: Station | null, options: SectionSvgOptions = {}): Svg {
   const scale = options.scale ?? 30;
   const id = options.id ?? 'cut';
+  const words = wordsIn(options.language ?? 'en').drawing;
   const view = viewOf(sec.joint, station?.legA_mm ?? 5, station?.legB_mm ?? 5);
   const at = (p: Place): Spot => ({ x: (p.a - view.aMin) * scale, y: (view.bMax - p.b) * scale });
   const width = (view.aMax - view.aMin) * scale;
-  const note = options.bare === true ? null : captionOf(sec, station, width, view, scale);
+  const note = options.bare === true ? null : captionOf(sec, station, width, view, scale, words);
   const height = Math.max((view.bMax - view.bMin) * scale, note?.bottom ?? 0);
   const glass = options.asEtched === true;
   const outline = outlineOf(sec);
@@ -75,10 +81,17 @@ export function sectionSvg(sec: Section, station: Station | null, options: Secti
     }),
     outline === null ? '' : unfused(sec, outline, at),
     glass ? '' : rootMark(at({ a: 0, b: 0 }), letteringAt(scale).text / 15),
-    options.bare === true || station === null || outline === null ? '' : dimensionsOf(sec, station, outline, at, scale),
+    options.bare === true || station === null || outline === null
+      ? ''
+      : dimensionsOf(sec, station, outline, at, scale, words),
     note?.draw(height) ?? '',
   ];
-  return drawingOf(width, height, label(sec, station), definitions(surface, plates, view, at, id) + body.join(''));
+  return drawingOf(
+    width,
+    height,
+    label(sec, station, words),
+    definitions(surface, plates, view, at, id) + body.join(''),
+  );
 }
 
 /** The metal's surface, carried on along the plates as cut past the last columns. */
@@ -178,10 +191,11 @@ function captionOf(
   width: number,
   view: View,
   scale: number,
+  words: DrawingWords,
 ): { bottom: number; draw: (height: number) => string } {
   const { text, small } = letteringAt(scale);
-  const where = `cut at ${num(sec.y_mm)} mm`;
-  const how = station === null ? 'no weld here' : 'readings in mm, ± as in the table';
+  const where = words.where(num(sec.y_mm));
+  const how = station === null ? words.noWeld : words.asInTable;
   const beside = LETTER * (text * where.length + small * how.length) + 3 * FOOT < width;
   const legs = (view.bMax + sec.joint.plateA_mm) * scale + legLineOff(scale) + 1.5 * text;
   const lines = beside ? text : text + 1.4 * small;
@@ -200,10 +214,10 @@ function captionOf(
   };
 }
 
-function label(sec: Section, s: Station | null): string {
-  if (s === null) return `Section at ${num(sec.y_mm)} mm, no weld`;
-  const root = s.rootFusion_mm > 0 ? `${num(s.rootFusion_mm)} mm past the corner` : `${num(-s.rootFusion_mm)} mm short`;
-  return `Section at ${num(sec.y_mm)} mm: legs ${num(s.legA_mm)} and ${num(s.legB_mm)} mm, convexity ${num(s.convexity_mm)} mm, root ${root}`;
+function label(sec: Section, s: Station | null, words: DrawingWords): string {
+  if (s === null) return words.bare(num(sec.y_mm));
+  const root = s.rootFusion_mm > 0 ? words.rootPast(num(s.rootFusion_mm)) : words.rootShort(num(-s.rootFusion_mm));
+  return words.label(num(sec.y_mm), num(s.legA_mm), num(s.legB_mm), num(s.convexity_mm), root);
 }
 
 function definitions(

@@ -1,7 +1,8 @@
 import type { JointOptions } from '../../engine/index.ts';
-import type { RootPlace } from '../measures/bead/survey.ts';
-import { plateName } from '../words/names.ts';
+import { type RootPlace, tiedIn } from '../measures/bead/survey.ts';
+import type { Language } from '../words/language.ts';
 import { wholePercent } from '../words/root.ts';
+import { wordsIn } from '../words/words.ts';
 import { drawingOf, INK, num, PAPER, QUIET, RULE, type Svg, tag, textAt } from './svg.ts';
 
 /** How the opened root is drawn. */
@@ -13,6 +14,8 @@ export interface StripSvgOptions {
   cuts_mm?: readonly number[];
   /** The bead was laid from the top down: no stretch of its root is drawn as tied in. */
   weldedDown?: boolean;
+  /** Of its lettering; left out: English. */
+  language?: Language;
 }
 
 const ROW = 26;
@@ -21,13 +24,14 @@ const SIDE = 96;
 
 /**
  * The opened root: a fillet broken along its root, plate by plate, bottom of the joint at the left. Tied in: torn metal, drawn as dense
- * slanted strokes. Not tied in: the face as cut, drawn blank with its edge. Welded downwards: dotted outline, since nothing of it is judged. No
- * weld: nothing but the centre line.
+ * slanted strokes. Not tied in: the face as cut, drawn blank with its edge. Nearer to the root line than it can be read: in doubt, a dashed outline with
+ * crosses. Welded downwards: dotted outline, since nothing of it is judged. No weld: nothing but the centre line.
  * @returns a complete SVG document
  */
 export function stripSvg(strip: readonly RootPlace[], joint: JointOptions, options: StripSvgOptions = {}): Svg {
   const width = options.width ?? 720;
   const id = options.id ?? 'strip';
+  const { plateName } = wordsIn(options.language ?? 'en');
   const height = TOP + 2 * ROW + 46;
   const x = (y_mm: number): number => SIDE + (y_mm / joint.length_mm) * (width - SIDE - 16);
   const rows = (['A', 'B'] as const)
@@ -52,9 +56,13 @@ export function stripSvg(strip: readonly RootPlace[], joint: JointOptions, optio
   );
 }
 
-type Kind = 'torn' | 'face' | 'not judged' | 'none';
+type Kind = 'torn' | 'doubt' | 'face' | 'not judged' | 'none';
 
-const STROKE_PX: Record<Kind, number> = { torn: 0.6, face: 1.6, 'not judged': 1, none: 0 };
+const KINDS = { 'tied in': 'torn', 'in doubt': 'doubt', 'not tied in': 'face' } as const;
+/** Outlines that are broken: long strokes where it is in doubt, dots where nothing is judged. */
+const DASHES: Partial<Record<Kind, string>> = { doubt: '6 3', 'not judged': '2 3' };
+
+const STROKE_PX: Record<Kind, number> = { torn: 0.6, doubt: 1, face: 1.6, 'not judged': 1, none: 0 };
 
 function row(
   strip: readonly RootPlace[],
@@ -69,7 +77,7 @@ function row(
   const kind = (p: RootPlace): Kind => {
     if (!p.welded) return 'none';
     if (down) return 'not judged';
-    return (side === 'A' ? p.rootFusionA_mm : p.rootFusionB_mm) > 0 ? 'torn' : 'face';
+    return KINDS[tiedIn(side === 'A' ? p.rootFusionA_mm : p.rootFusionB_mm, p.plusMinus_mm)];
   };
   for (let i = 1; i <= strip.length; i++) {
     if (i < strip.length && kind(strip[i]!) === kind(strip[from]!)) continue;
@@ -83,10 +91,10 @@ function row(
           y: top + 3,
           width: x(right) - x(left),
           height: ROW - 6,
-          fill: what === 'torn' ? `url(#${id}-torn)` : PAPER,
+          fill: what === 'torn' || what === 'doubt' ? `url(#${id}-${what})` : PAPER,
           stroke: INK,
           'stroke-width': STROKE_PX[what],
-          ...(what === 'not judged' ? { 'stroke-dasharray': '2 3' } : {}),
+          ...(DASHES[what] === undefined ? {} : { 'stroke-dasharray': DASHES[what] }),
         }),
       );
     }
@@ -134,14 +142,21 @@ function marks(options: StripSvgOptions, x: (y: number) => number): string {
 
 function summary(strip: readonly RootPlace[], options: StripSvgOptions): string {
   const range = options.judged;
+  const words = wordsIn(options.language ?? 'en').drawing.strip;
   const asked = strip.filter((p) => range === undefined || (p.y_mm >= range.from_mm && p.y_mm <= range.to_mm));
   const welded = asked.filter((p) => p.welded);
-  if (welded.length === 0) return 'no weld at the root';
-  if (options.weldedDown) return 'welded downwards: not judged';
+  if (welded.length === 0) return words.none;
+  if (options.weldedDown) return words.down;
   const share = welded.filter((p) => p.fused).length / welded.length;
-  const of =
-    range === undefined ? '' : welded.length < asked.length ? ' of the weld there is' : ' of the judged length';
-  return `tied in at the root over ${wholePercent(share)} %${of}`;
+  const doubt = inDoubt(welded) / welded.length;
+  const of = range === undefined ? null : welded.length < asked.length ? 'weld' : 'judged length';
+  return words.share(wholePercent(share), of, doubt === 0 ? null : wholePercent(doubt));
+}
+
+/** Places where the shallower side is nearer to the root line than it can be read. */
+function inDoubt(places: readonly RootPlace[]): number {
+  return places.filter((p) => tiedIn(Math.min(p.rootFusionA_mm, p.rootFusionB_mm), p.plusMinus_mm) === 'in doubt')
+    .length;
 }
 
 function definitions(id: string): string {
@@ -159,6 +174,12 @@ function definitions(id: string): string {
           fill: 'none',
         }),
     ) +
+      tag(
+        'pattern',
+        { id: `${id}-doubt`, width: 9, height: 9, patternUnits: 'userSpaceOnUse' },
+        tag('rect', { width: 9, height: 9, fill: PAPER }) +
+          tag('path', { d: 'M3 3l3 3M6 3l-3 3', stroke: INK, 'stroke-width': 0.9, fill: 'none' }),
+      ) +
       tag(
         'style',
         {},

@@ -1,7 +1,8 @@
 import { profileNamed, profiles } from '../profiles/ready.ts';
 import { withoutPiece } from '../schema/asked.ts';
-import type { Band, Exercise } from '../schema/exercise.ts';
+import type { Exercise } from '../schema/exercise.ts';
 import { checkExercise } from '../schema/exercise-check.ts';
+import { type Band, FREE_IN_HAND, type Leeway } from '../schema/leeway.ts';
 import { describeFound, InputError } from '../schema/problem.ts';
 import type { Profile } from '../schema/profile.ts';
 import { FREE_NAME } from './free.ts';
@@ -30,12 +31,19 @@ export function withConsequences(draft: Exercise): Exercise {
   const { start_mm } = draft.demonstration;
   const demonstration = { ...draft.demonstration, length_mm: draft.joint.length_mm - 2 * start_mm };
   const { tipToWork_mm, workAngle_deg, travelAngle_deg } = demonstration;
+  const { free } = draft;
+  const target = targetFor(demonstration);
   return {
     ...draft,
     demonstration,
-    target: targetFor(demonstration),
+    target: { ...target, ...Object.fromEntries(FREE_IN_HAND.map((name) => [name, hull(target[name], free?.[name])])) },
     hold: { tipToWork_mm, workAngle_deg, travelAngle_deg },
   };
+}
+
+/** A band that takes in what is left free as well: who holds the gun where it may be held is not told off for it. */
+function hull(band: Band, free: Band | null | undefined): Band {
+  return free ? { from: Math.min(band.from, free.from), to: Math.max(band.to, free.to) } : band;
 }
 
 /** How far feed and volts are free where nobody has said yet, to either side. */
@@ -54,11 +62,17 @@ export function withOptions(draft: Exercise): Exercise {
   const varies = varied.gap_mm !== null || varied.startTemp_C !== null || varied.cuts_mm !== 0;
   return {
     ...rest,
-    ...(rest.settings === 'within ranges' ? { free: { ...usual, ...free } } : {}),
+    ...(rest.settings === 'within ranges' ? { free: said({ ...usual, ...free }) } : {}),
     ...(varies ? { vary: varied } : {}),
     ...((attempts ?? null) === null ? {} : { attempts: attempts! }),
     ...(limits === undefined ? {} : { limits }),
   };
+}
+
+/** Without what is left out anyhow: an exercise reads the same whether a range was never given or taken away again. */
+function said({ feed_mpmin, volts_V, ...others }: Leeway): Leeway {
+  const given = Object.fromEntries(Object.entries(others).filter(([, left]) => left !== null));
+  return { feed_mpmin, volts_V, ...given };
 }
 
 function tenth(x: number): number {

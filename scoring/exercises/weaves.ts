@@ -100,7 +100,7 @@ export const lap = workshopExercise({
   teaches: 'Long pause on the back plate, short on the edge, and keep the edge square.',
   joint: { kind: 'lap', plateA_mm: 5, plateB_mm: 5 },
   process: { feed_mpmin: 4.6, volts_V: 20 },
-  weave: { width_mm: 4.3, travel_mmps: 2.7, pauseA_s: 0.3, pauseB_s: 0.1, apex_mm: 1.5, workAngle_deg: 50 },
+  weave: { width_mm: 4.3, travel_mmps: 2.7, pauseA_s: 0.2, pauseB_s: 0.1, apex_mm: 1.5, workAngle_deg: 50 },
   asked: { kind: 'leg', size_mm: 3.5, atMost_mm: 7, edgeBack_mm: 2 },
   profile: 'aws-d11-static-si',
 });

@@ -1,4 +1,5 @@
-import type { Band, Exercise, HandTarget } from '../schema/exercise.ts';
+import type { Exercise, HandTarget } from '../schema/exercise.ts';
+import type { Band } from '../schema/leeway.ts';
 
 /**
  * What every exercise of the Tern Dock workshop starts from. Tern Dock, a community boatyard school whose trainees weld brackets for

@@ -1,8 +1,9 @@
 import type { DeviceInfo } from '../../engine/index.ts';
 import type { Attempt } from '../attempt/attempt.ts';
 import { type Span, spanBetween, type Trace } from '../attempt/trace.ts';
-import type { Asked, Band, Exercise } from '../schema/exercise.ts';
+import type { Asked, Exercise } from '../schema/exercise.ts';
 import type { Gap } from '../schema/gap.ts';
+import type { Band } from '../schema/leeway.ts';
 import type { Motion } from '../schema/motion.ts';
 import type { Result } from '../schema/result.ts';
 import { readEnds } from './bead/ends.ts';

@@ -13,7 +13,7 @@ export function tenth(x: number): number {
   return Math.round(x * 10) / 10 + 0;
 }
 
-/** To 1e-6 (balances of the books). */
+/** To 1e-6 (balances of the accounts). */
 export function micro(x: number): number {
   return Math.round(x * 1e6) / 1e6 + 0;
 }

@@ -6,8 +6,10 @@ import type { AttemptPaper } from '../papers/attempt-paper.ts';
 import { attemptPdf as setAttempt } from '../papers/attempt-pdf.ts';
 import { type ClassPaper, classPaper as layClass } from '../papers/class-paper.ts';
 import { classPdf as setClass } from '../papers/class-pdf.ts';
+import { type ExercisePrint, exercisePrintPdf as setPrint } from '../papers/exercise-prints.ts';
 import type { PaperFonts } from '../papers/paper-fonts.ts';
 import { PDF_FONT } from '../papers/pdf.ts';
+import type { Exercise } from '../schema/exercise.ts';
 import { readInFolder } from './folder.ts';
 
 /** Papers with what they need from the disk: fonts, the drawing machine, recordings of a folder. */
@@ -32,6 +34,11 @@ export function attemptPdf(paper: AttemptPaper): Promise<Uint8Array> {
 /** The class report as a PDF on A4. Same scores, same bytes. */
 export function classPdf(paper: ClassPaper): Promise<Uint8Array> {
   return setClass(paper, fontFiles());
+}
+
+/** One of an exercise's papers as a PDF on A4. Same exercise, same bytes. */
+export function exercisePrintPdf(exercise: Exercise, what: ExercisePrint): Promise<Uint8Array> {
+  return setPrint(exercise, what, fontFiles());
 }
 
 /**

@@ -8,19 +8,28 @@ import type { Svg } from '../draw/svg.ts';
 import { exerciseNamed } from '../exercises/ready.ts';
 import { judgedOf } from '../exercises/workshop.ts';
 import { openedRoot, Survey } from '../measures/bead/survey.ts';
-import { checkBooks } from '../measures/open-books.ts';
+import { checkAccounts } from '../measures/open-accounts.ts';
 import { describeFound, InputError } from '../schema/problem.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
 import type { Line, Result } from '../schema/result.ts';
 import { judgeAttempt, type ScoreOptions } from '../score.ts';
-import { measureName, said } from '../words/names.ts';
+import { inInches } from '../words/inches.ts';
+import type { Language } from '../words/language.ts';
+import { said as saidInEnglish } from '../words/names.ts';
 import { weldedDown } from '../words/root.ts';
-import { FOOTNOTE, handSentences, PROVENANCE, settingsSentence, TREND } from './sentences.ts';
+import { wordsIn } from '../words/words.ts';
+import type { AttemptWords } from './attempt-words.ts';
+import { FOOTNOTE } from './sentences.ts';
+import { attemptWordsIn } from './words-in.ts';
 
 /** How the report of an attempt is judged and cut. */
 export interface PaperOptions extends ScoreOptions {
   /** Height of the large cut, mm; left out: where the first fix points, else the middle of the judged length. */
   at_mm?: number;
+  /** Inches beside millimetres. */
+  inches?: boolean;
+  /** Of the report's own words; its result comes said. Left out: English. */
+  language?: Language;
 }
 
 /** Pixels a millimetre of the cuts: on the sheet's 64 mm their lettering is then some 2.5 mm, as the text beside them. */
@@ -31,14 +40,16 @@ export interface PaperLine {
   what: string;
   reading: string;
   limit: string;
-  verdict: string;
+  verdict: Line['verdict'];
   standing: Svg;
   where: string;
+  /** Empty: that of the line above. */
   rule: string;
 }
 
 /** All that stands on the report of one attempt, ready to be set. */
 export interface AttemptPaper {
+  language: Language;
   file: string;
   name: AttemptName;
   title: string;
@@ -70,7 +81,7 @@ export interface AttemptPaper {
  */
 export function attemptPaper(recording: AttemptRecording, file: string, options: PaperOptions = {}): AttemptPaper {
   const attempt = attemptOf(recording);
-  checkBooks(attempt.accounts, file);
+  checkAccounts(attempt.accounts, file);
   const survey = new Survey(attempt.section);
   const result = judgeAttempt(recording, attempt, { ...options, survey });
   return attemptPaperOf({ recording, section: attempt.section, survey, result }, file, options);
@@ -89,16 +100,18 @@ export interface Judged {
 export function attemptPaperOf(
   judgedAttempt: Judged,
   file: string,
-  options: Pick<PaperOptions, 'at_mm'> = {},
+  options: Pick<PaperOptions, 'at_mm' | 'inches' | 'language'> = {},
 ): AttemptPaper {
   const { recording, section, survey, result: r } = judgedAttempt;
   const { joint } = recording.simulation;
+  const language = options.language ?? 'en';
+  const w = attemptWordsIn(language);
   if (options.at_mm !== undefined && !(options.at_mm >= 0 && options.at_mm <= joint.length_mm)) {
     throw new InputError('report', [
       {
         path: '--at',
         found: describeFound(options.at_mm),
-        allowed: `0 to ${said(joint.length_mm)} mm, the length of this joint`,
+        allowed: `0 to ${saidInEnglish(joint.length_mm)} mm, the length of this joint`,
       },
     ]);
   }
@@ -106,22 +119,23 @@ export function attemptPaperOf(
   const name = nameOf({ file, trainee, started });
   const judged = r.exercise?.judged ?? judgedOf(joint.length_mm);
   const cuts_mm = r.exercise?.cuts_mm ?? [];
-  const cut = whichCut(r, judged, options.at_mm);
+  const cut = whichCut(r, judged, options.at_mm, w);
   const drawn = (y_mm: number, id: string, bare: boolean): Svg => {
     const sec = section(y_mm);
-    return sectionSvg(sec, survey.at(y_mm)?.station ?? null, { id, bare, scale: CUT_SCALE });
+    return sectionSvg(sec, survey.at(y_mm)?.station ?? null, { id, bare, scale: CUT_SCALE, language });
   };
   const [first, ...then] = r.advice;
   return {
+    language,
     file,
     name,
-    title: r.exercise?.title ?? 'Attempt without an exercise',
-    settings: `${settingsSentence(recording, r)} Judged by ${profileSaid(r)}.${Object.values(name).includes(null) ? ` File ${file}.` : ''}`,
+    title: r.exercise === null ? w.untitled : wordsIn(language).ready(r.exercise.title),
+    settings: `${w.settingsSentence(recording, r)} ${w.judgedBy(profileSaid(r, w), Object.values(name).includes(null) ? file : null)}`,
     verdict: r.verdict,
     trend: r.score === null ? null : String(r.score),
     reasons: r.reasons.map((x) => x.text),
     notes: r.notes.map((x) => x.text),
-    first: first === undefined ? null : { text: first.text, where: whereSaid(first) },
+    first: first === undefined ? null : { text: first.text, where: whereSaid(first, w) },
     after: then.map((a) => a.text),
     cut: { ...cut, svg: drawn(cut.y_mm, 'cut', false) },
     smallCuts: cuts_mm.slice(0, 3).map((y_mm, i) => ({ y_mm, svg: drawn(y_mm, `cut${i + 1}`, true) })),
@@ -131,17 +145,18 @@ export function attemptPaperOf(
       judged,
       cuts_mm,
       weldedDown: weldedDown(r),
+      language,
     }),
-    lines: r.lines.map((l) => paperLine(l, joint.kind)),
+    lines: ruleOnce(r.lines.map((l) => paperLine(l, joint.kind, w, options.inches === true ? language : null))),
     below: [
-      ...(r.lines.some((l) => l.status === 'memory') ? [PROVENANCE] : []),
-      ...(r.score === null ? [] : [`Trend number ${r.score}: ${TREND}`]),
+      ...(r.lines.some((l) => l.status === 'memory') ? [w.provenance] : []),
+      ...(r.score === null ? [] : [w.trend(r.score)]),
     ].join(' '),
-    hand: handSentences(r, joint.kind),
+    hand: w.handSentences(r, joint.kind),
     notMeasured: notMeasuredSaid(r.notMeasured),
     notModelled: r.notModelled.join('; '),
     cautions: r.cautions,
-    block: titleBlock(name, trainee?.name ?? null, r),
+    block: titleBlock(name, trainee?.name ?? null, r, w),
   };
 }
 
@@ -153,49 +168,62 @@ function whichCut(
   r: Result,
   judged: { from_mm: number; to_mm: number },
   at: number | undefined,
+  { why }: AttemptWords,
 ): { y_mm: number; why: string } {
-  if (at !== undefined) return { y_mm: at, why: 'as asked for' };
+  if (at !== undefined) return { y_mm: at, why: why.asked };
   const y = r.advice[0]?.y_mm;
-  if (y !== undefined && y !== null) return { y_mm: y, why: 'where the first fix points' };
+  if (y !== undefined && y !== null) return { y_mm: y, why: why.first };
   const cuts = r.exercise?.cuts_mm ?? [];
   const middle = cuts[cuts.length >> 1];
   return middle === undefined
-    ? { y_mm: Math.round((judged.from_mm + judged.to_mm) / 2), why: 'middle of the judged length' }
-    : { y_mm: middle, why: 'marked before welding' };
+    ? { y_mm: Math.round((judged.from_mm + judged.to_mm) / 2), why: why.middle }
+    : { y_mm: middle, why: why.marked };
 }
 
-function profileSaid(r: Result): string {
-  return r.profile === null ? 'no profile' : `${r.profile.title} (${r.profile.edition})`;
+function profileSaid(r: Result, w: AttemptWords): string {
+  return r.profile === null ? w.noProfile : `${r.profile.title} (${r.profile.edition})`;
 }
 
-function whereSaid(a: Result['advice'][number]): string | null {
+function whereSaid(a: Result['advice'][number], w: AttemptWords): string | null {
   if (a.y_mm === null) return null;
-  const parts = [`at ${said(a.y_mm)} mm`];
-  if (a.t_s !== null) parts.push(`${said(a.t_s)} s into the attempt`);
-  if (a.cycle !== null) parts.push(`weave cycle ${a.cycle}`);
+  const parts = [w.at(w.said(a.y_mm))];
+  if (a.t_s !== null) parts.push(w.into(w.said(a.t_s)));
+  if (a.cycle !== null) parts.push(w.cycle(a.cycle));
   return parts.join(', ');
 }
 
-function paperLine(l: Line, kind: Parameters<typeof measureName>[2]): PaperLine {
+function paperLine(
+  l: Line,
+  kind: Parameters<AttemptWords['measureName']>[2],
+  w: AttemptWords,
+  inches: Language | null,
+): PaperLine {
+  const beside = (mm: number): string => (inches === null || l.unit !== 'mm' ? '' : ` (${inInches(mm, 'mm', inches)})`);
   const decimals = l.unit === 'in' ? 3 : l.unit === 'mm' ? 2 : 0;
   const unit = l.unit === 'deg' ? '°' : ` ${l.unit}`;
   return {
-    what: measureName(l.measure, l.side, kind),
-    reading: `${signed(l.reading, decimals)} ± ${l.plusMinus.toFixed(decimals)}${unit}`,
-    limit: `${l.sense} ${signed(l.limit, decimals)}${unit}`,
+    what: w.measureName(l.measure, l.side, kind),
+    reading: `${signed(l.reading, decimals, w)} ± ${signed(l.plusMinus, decimals, w)}${unit}${beside(l.reading)}`,
+    limit: `${w.sense[l.sense]} ${signed(l.limit, decimals, w)}${unit}${beside(l.limit)}`,
     verdict: l.verdict,
     standing: standingSvg(l),
-    where: l.places.length === 0 ? said(l.y_mm, 0) : placesSaid(l.places),
+    where: l.places.length === 0 ? w.said(l.y_mm, 0) : placesSaid(l.places, w),
     rule: `${l.rule}${l.status === 'memory' ? ` ${FOOTNOTE}` : ''}`,
   };
 }
 
+/** A rule that several lines in a row go by, such as both toes', stands at the first of them. */
+function ruleOnce(lines: readonly PaperLine[]): PaperLine[] {
+  return lines.map((line, i) => (line.rule === lines[i - 1]?.rule ? { ...line, rule: '' } : line));
+}
+
 /** With a true minus, as wide as the plus of ±. */
-function signed(x: number, decimals: number): string {
+function signed(x: number, decimals: number, w: AttemptWords): string {
   return x
     .toFixed(decimals)
     .replace(/^-(?=0(\.0*)?$)/, '')
-    .replace('-', '\u2212');
+    .replace('-', '\u2212')
+    .replace('.', w.said(0.5).charAt(1));
 }
 
 /** Readings that are missing for the same reason stand together. */
@@ -207,25 +235,23 @@ function notMeasuredSaid(missing: Result['notMeasured']): string {
 
 const MOST_PLACES = 3;
 
-function placesSaid(places: Line['places']): string {
+function placesSaid(places: Line['places'], { said, more }: AttemptWords): string {
   const all = places.map((p) =>
     p.from_mm === p.to_mm ? said(p.from_mm, 0) : `${said(p.from_mm, 0)}–${said(p.to_mm, 0)}`,
   );
   const rest = all.length - MOST_PLACES;
-  return rest > 0 ? `${all.slice(0, MOST_PLACES).join(', ')} and ${rest} more` : all.join(', ');
+  return rest > 0 ? more(all.slice(0, MOST_PLACES).join(', '), rest) : all.join(', ');
 }
 
 /** @param written trainee as the file has it, before it was made part of a name */
-function titleBlock(name: AttemptName, written: string | null, r: Result): [string, string][] {
-  const exercise = r.exercise === null ? 'none' : r.exercise.name;
-  const own = r.exercise !== null && exerciseNamed(r.exercise.name) === undefined ? ' (own)' : '';
+function titleBlock(name: AttemptName, written: string | null, r: Result, w: AttemptWords): [string, string][] {
+  const words = w.block;
+  const exercise = r.exercise === null ? words.none : r.exercise.name;
+  const own = r.exercise !== null && exerciseNamed(r.exercise.name) === undefined ? words.own : '';
   return [
-    ['Trainee', name.trainee === null ? '' : sameAs(name.trainee, written) ? written : personSaid(name.trainee)],
-    ['Date, bench', [name.date, name.bench].filter((x) => x !== null).join(', ')],
-    ['Exercise, attempt', `${exercise}${own}${name.attempt === null ? '' : `, ${name.attempt}`}`],
-    [
-      'Welded with; engine, check number',
-      `${r.origin.kind === 'robot' ? 'robot hand' : r.device.kind}; ${r.engine}, ${r.stateHash}`,
-    ],
+    [words.trainee, name.trainee === null ? '' : sameAs(name.trainee, written) ? written : personSaid(name.trainee)],
+    [words.date, [name.date, name.bench].filter((x) => x !== null).join(', ')],
+    [words.exercise, `${exercise}${own}${name.attempt === null ? '' : `, ${name.attempt}`}`],
+    [words.welded, `${r.origin.kind === 'robot' ? w.robot : r.device.kind}; ${r.engine}, ${r.stateHash}`],
   ];
 }

@@ -1,37 +1,38 @@
 import type { Content, TableCell } from 'pdfmake/interfaces';
-import type { AttemptPaper, PaperLine } from './attempt-paper.ts';
+import type { AttemptPaper } from './attempt-paper.ts';
 import type { PaperFonts } from './paper-fonts.ts';
 import { MM, pdfOf, TEXT_WIDTH } from './pdf.ts';
 import { drawing, framed, heading, ruled, titled } from './pdf-parts.ts';
-import { COUPON_CELLS, LINES_HEAD, STRIP_SAYS } from './sentences.ts';
+import { attemptWordsIn } from './words-in.ts';
 
-const CUT = 64 * MM;
+const CUT = 58 * MM;
 const GAP = 6 * MM;
-const STANDING = 20 * MM;
+const STANDING = 17 * MM;
 const RIGHT = TEXT_WIDTH - CUT - GAP;
 
 /** The report of one attempt as a PDF, one sheet of A4. Same recording, same bytes. In one piece: the sheet from top to bottom. */
 export function attemptPdf(p: AttemptPaper, fonts: PaperFonts): Promise<Uint8Array> {
+  const w = attemptWordsIn(p.language);
   return pdfOf(
     {
-      title: `${p.file}: ${p.verdict}`,
+      title: `${p.file}: ${w.verdict[p.verdict]}`,
       subject: p.title,
-      block: [...p.block, ...COUPON_CELLS],
+      block: [...p.block, ...w.couponCells],
       content: [
-        ...heading(p.title, { word: p.verdict, small: null }, p.settings),
+        ...heading(p.title, { word: w.verdict[p.verdict], small: null }, p.settings),
         {
           columns: [
             {
               width: CUT,
-              stack: [framed(p.cut.svg, CUT, `The cut at ${p.cut.y_mm} mm, ${p.cut.why}. Heavy strokes: not fused.`)],
+              stack: [framed(p.cut.svg, CUT, w.cut(w.said(p.cut.y_mm), p.cut.why))],
             },
             {
               width: RIGHT,
               stack: [
                 ...firstFix(p),
-                ...titled('Then', p.after),
-                ...titled('No verdict because', p.reasons),
-                ...titled('To know', p.notes),
+                ...titled(w.after, p.after),
+                ...titled(w.because, p.reasons),
+                ...titled(w.toKnow, p.notes),
                 ...smallCuts(p),
               ],
             },
@@ -39,10 +40,10 @@ export function attemptPdf(p: AttemptPaper, fonts: PaperFonts): Promise<Uint8Arr
           columnGap: GAP,
         },
         {
-          stack: [drawing(p.strip, TEXT_WIDTH), { text: STRIP_SAYS, fontSize: 6.8, margin: [0, -7, 0, 0] }],
+          stack: [drawing(p.strip, TEXT_WIDTH), { text: w.stripSays, fontSize: 6.8, margin: [0, -7, 0, 0] }],
           margin: [0, 2, 0, 3],
         },
-        ...(p.lines.length === 0 ? [] : [lines(p.lines)]),
+        ...(p.lines.length === 0 ? [] : [lines(p)]),
         ...(p.below === ''
           ? []
           : [{ text: p.below, fontSize: 6, margin: [0, 2, 0, 0] as [number, number, number, number] }]),
@@ -50,12 +51,9 @@ export function attemptPdf(p: AttemptPaper, fonts: PaperFonts): Promise<Uint8Arr
         {
           columns: [
             {
-              stack: [
-                { text: 'Not measured', bold: true },
-                `${p.notMeasured === '' ? 'nothing: this device measures all of it' : p.notMeasured}.`,
-              ],
+              stack: [{ text: w.notMeasured, bold: true }, `${p.notMeasured === '' ? w.allMeasured : p.notMeasured}.`],
             },
-            { stack: [{ text: 'Not modelled', bold: true }, `${p.notModelled}.`] },
+            { stack: [{ text: w.notModelled, bold: true }, `${p.notModelled}.`] },
           ],
           columnGap: GAP,
           fontSize: 6.8,
@@ -68,7 +66,7 @@ export function attemptPdf(p: AttemptPaper, fonts: PaperFonts): Promise<Uint8Arr
 }
 
 function firstFix(p: AttemptPaper): Content[] {
-  const text = p.first === null ? 'Nothing to say about the hand.' : p.first.text;
+  const text = p.first === null ? attemptWordsIn(p.language).nothing : p.first.text;
   return [
     {
       table: {
@@ -99,31 +97,33 @@ function firstFix(p: AttemptPaper): Content[] {
 
 function smallCuts(p: AttemptPaper): Content[] {
   if (p.smallCuts.length === 0) return [];
+  const w = attemptWordsIn(p.language);
   const gap = 7;
   const width = 27 * MM;
   return [
     {
-      columns: p.smallCuts.map((c) => ({ width, stack: [framed(c.svg, width, `marked, ${c.y_mm} mm`)] })),
+      columns: p.smallCuts.map((c) => ({ width, stack: [framed(c.svg, width, w.marked(w.said(c.y_mm)))] })),
       columnGap: gap,
       margin: [0, 6, 0, 0],
     },
   ];
 }
 
-function lines(all: readonly PaperLine[]): Content {
-  const rows = all.map((l): TableCell[] => [
+function lines(p: AttemptPaper): Content {
+  const w = attemptWordsIn(p.language);
+  const rows = p.lines.map((l): TableCell[] => [
     {
       stack: [
         { text: l.what, bold: true },
-        { text: l.rule, fontSize: 6, color: '#222222' },
+        ...(l.rule === '' ? [] : [{ text: l.rule, fontSize: 6, color: '#222222' }]),
       ],
     },
     { text: l.reading, noWrap: true },
     { text: l.limit, noWrap: true },
     drawing(l.standing, STANDING),
-    { text: l.verdict, bold: l.verdict === 'outside' },
+    { text: w.verdict[l.verdict], bold: l.verdict === 'outside' },
     { text: l.where, fontSize: 7 },
     { text: '' },
   ]);
-  return ruled(['*', 'auto', 'auto', STANDING, 'auto', 50, 48], LINES_HEAD, rows, 6);
+  return ruled(['*', 'auto', 'auto', STANDING, 'auto', 50, 40], w.head, rows, 6);
 }

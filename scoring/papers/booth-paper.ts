@@ -1,11 +1,13 @@
 import { wireState } from '../../engine/index.ts';
 import type { Exercise } from '../schema/exercise.ts';
-import { said } from '../words/names.ts';
-import { CAUTIONS } from '../words/statements.ts';
+import type { Language } from '../words/language.ts';
+import { wordsIn } from '../words/words.ts';
 import { boothSettings, WIRE_S } from './exercise-paper.ts';
+import { sheetWordsIn } from './words-in.ts';
 
 /** A card that hangs in the booth: what the exercise asks of any machine, and what each machine's knobs have to stand at for it. */
 export interface BoothPaper {
+  language: Language;
   title: string;
   asks: [string, string][];
   /** How feed is measured, in steps. */
@@ -28,52 +30,44 @@ const BY_EAR = 5;
 const MACHINES = 13;
 
 /** The booth card of an exercise. */
-export function boothPaper(exercise: Exercise): BoothPaper {
+export function boothPaper(exercise: Exercise, language: Language = 'en'): BoothPaper {
+  const w = sheetWordsIn(language);
+  const { said } = w;
   const { process, settings, free, demonstration } = exercise;
   const byEar = settings === 'own process';
   const given = byEar ? null : process.feed_mpmin;
   const amps = wireState(process, demonstration.tipToWork_mm).current_A;
   return {
-    title: `At the booth: ${exercise.title}`,
-    asks: boothSettings(exercise),
-    steps: [
-      'Hold the gun away from everybody and from the work, so that no arc strikes. Cut the wire flush at the tip.',
-      `Run wire out for ${WIRE_S} seconds by a watch, cut it off, measure it. Centimetres divided by ten are metres a minute.`,
-      'Turn the knob and measure again until it stands where the card asks; write down where the knob stands.',
-      'Set the volts with the arc burning on scrap and read them at the machine; a long lead takes some of them.',
-    ],
-    ladder: ladder(given, free?.feed_mpmin ?? null),
-    machines: [
-      'machine, number',
-      'wire knob',
-      `${WIRE_S} s of wire, cm`,
-      '÷ 10 = m/min',
-      'volts knob',
-      'volts, arc on',
-      'date, initials',
-    ],
+    language,
+    title: w.booth.of(wordsIn(language).ready(exercise.title)),
+    asks: boothSettings(exercise, w),
+    steps: w.booth.steps(WIRE_S),
+    ladder: ladder(given, free?.feed_mpmin ?? null, said),
+    machines: w.booth.machines(WIRE_S),
     rows: MACHINES,
-    foot: byEar
-      ? 'Feed and volts are set by ear; measured afterwards, they say what the ear has found.'
-      : `About ${said(amps, 0)} A at ${said(demonstration.tipToWork_mm, 0)} mm tip-to-work, as this model reckons it: a check, not a setting.`,
-    cautions: CAUTIONS.join(' '),
+    foot: byEar ? w.booth.foot.byEar : w.booth.foot.given(said(amps, 0), said(demonstration.tipToWork_mm, 0)),
+    cautions: w.cautions,
     block: [
-      ['Exercise', exercise.name],
-      ['Booth', ''],
-      ['Wire, make and batch', ''],
-      ['Gas, flow', ''],
+      [w.block.exercise, exercise.name],
+      [w.booth.block.booth, ''],
+      [w.booth.block.wire, ''],
+      [w.booth.block.gas, ''],
     ],
   };
 }
 
 /** Round the feed asked for, or round the middle of short-circuiting where none is; within a range that is left free both ends are marked. */
-function ladder(given: number | null, free: { from: number; to: number } | null): BoothPaper['ladder'] {
+function ladder(
+  given: number | null,
+  free: { from: number; to: number } | null,
+  said: (x: number, decimals?: number) => string,
+): BoothPaper['ladder'] {
   const middle = given ?? BY_EAR;
   return Array.from({ length: 2 * SIDE + 1 }, (_, i) => middle + (i - SIDE) * STEP)
     .filter((feed) => feed > 0)
     .map((feed) => ({
       cm: said((100 * feed * WIRE_S) / 60, 0),
-      feed: feed.toFixed(1),
+      feed: feed.toFixed(1).replace('.', said(0.5).charAt(1)),
       asked:
         given !== null &&
         (free === null ? Math.abs(feed - given) < STEP / 2 : feed >= free.from - 1e-9 && feed <= free.to + 1e-9),

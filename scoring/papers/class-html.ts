@@ -1,4 +1,5 @@
-import { TABLE_HEAD, tableCells } from '../class/sheet-text.ts';
+import { nobodyFirst, TABLE_HEAD, tableCells } from '../class/sheet-text.ts';
+import { classWordsIn } from '../class/words-in.ts';
 import type { ClassPaper, FirstOnPaper } from './class-paper.ts';
 import { blackAndWhite } from './grey.ts';
 import { drawn, type Html, html, NOTHING, txt } from './html.ts';
@@ -6,32 +7,36 @@ import { blockHtml, listHtml, paperDocument } from './paper-html.ts';
 
 /** The class report as an HTML document that prints on A4. */
 export function classHtml(p: ClassPaper): string {
+  const w = classWordsIn(p.language);
   const rows = p.sheet.rows.map(
-    (row) => html`<tr>${tableCells(row).map((cell) => html`<td>${txt(cell)}</td>`)}<td class="blank"></td></tr>`,
+    (row) =>
+      html`<tr>${tableCells(row, p.language).map((cell) => html`<td>${txt(cell)}</td>`)}<td class="blank"></td></tr>`,
   );
-  const head = [...TABLE_HEAD, 'real coupon'].map((h) => html`<th>${txt(h)}</th>`);
-  return paperDocument(p.title, [
+  const head = [...TABLE_HEAD.map((column) => w.head[column]), w.coupon].map((h) => html`<th>${txt(h)}</th>`);
+  const parts = [
     html`<header class="head"><h1>${txt(p.title)}</h1><p>${txt(p.headline)}</p></header>`,
     html`<p class="first">${txt(p.common)}</p>`,
     p.first.length === 0
-      ? html`<p>Nobody has a fault to be seen first.</p>`
+      ? html`<p>${txt(nobodyFirst(p.sheet, p.language))}</p>`
       : html`<section><h2>${txt(seeFirst(p))}</h2><div class="three">${p.first.map(firstHtml)}</div><p><small>${txt(p.firstRule)}</small></p></section>`,
     html`<table class="class"><thead><tr>${head}</tr></thead><tbody>${rows}</tbody></table>`,
-    p.weeks === null ? NOTHING : weeksHtml(p.weeks),
+    p.weeks === null ? NOTHING : weeksHtml(p.weeks, w.weeks),
     ...p.lists.map(([title, items]) => listHtml(title, items)),
-    html`<section class="foot"><p class="wide">Not modelled: ${txt(p.notModelled)}.</p><p class="wide">${txt(p.cautions)}</p></section>`,
+    html`<section class="foot"><p class="wide">${txt(w.notModelled(p.notModelled))}</p><p class="wide">${txt(p.cautions)}</p></section>`,
     blockHtml(p.block),
-  ]);
+  ];
+  return paperDocument(p.title, parts, p.language);
 }
 
 /** Heading of those to see first. */
 export function seeFirst(p: ClassPaper): string {
-  return p.first.length === 3 ? 'The three to see first' : 'To see first';
+  const { three, fewer } = classWordsIn(p.language).seeFirst;
+  return p.first.length === 3 ? three : fewer;
 }
 
-function weeksHtml({ rule, head, rows }: NonNullable<ClassPaper['weeks']>): Html {
+function weeksHtml({ rule, head, rows }: NonNullable<ClassPaper['weeks']>, title: string): Html {
   const cells = rows.map((row) => html`<tr>${row.map((cell) => html`<td>${txt(cell)}</td>`)}</tr>`);
-  return html`<section class="avoid"><h2>Change over weeks</h2><p><small>${txt(rule)}</small></p><table class="class"><thead><tr>${head.map((h) => html`<th>${txt(h)}</th>`)}</tr></thead><tbody>${cells}</tbody></table></section>`;
+  return html`<section class="avoid"><h2>${txt(title)}</h2><p><small>${txt(rule)}</small></p><table class="class"><thead><tr>${head.map((h) => html`<th>${txt(h)}</th>`)}</tr></thead><tbody>${cells}</tbody></table></section>`;
 }
 
 function firstHtml(f: FirstOnPaper): Html {

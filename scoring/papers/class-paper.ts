@@ -1,19 +1,22 @@
 import { attemptOf } from '../attempt/attempt.ts';
 import type { Entry } from '../class/entry.ts';
-import { FIRST_RULE, type First } from '../class/first-three.ts';
+import { faultSaid } from '../class/faults.ts';
+import type { First } from '../class/first-three.ts';
 import type { ClassSheet } from '../class/sheet.ts';
 import { commonSaid, headline } from '../class/sheet-text.ts';
-import { WEEKS_RULE, weekTable } from '../class/weeks.ts';
+import { weekTable } from '../class/weeks.ts';
+import { classWordsIn } from '../class/words-in.ts';
 import { sectionSvg } from '../draw/section-svg.ts';
 import type { Svg } from '../draw/svg.ts';
 import { digest } from '../exercises/digest.ts';
-import { checkBooks } from '../measures/open-books.ts';
+import { checkAccounts } from '../measures/open-accounts.ts';
 import { readSection } from '../measures/section/station.ts';
 import { textOf } from '../schema/bytes.ts';
 import { InputError } from '../schema/problem.ts';
 import { readRecording } from '../schema/read.ts';
+import type { Language } from '../words/language.ts';
 import { said } from '../words/names.ts';
-import { CAUTIONS, NOT_MODELLED } from '../words/statements.ts';
+import { wordsIn } from '../words/words.ts';
 
 /** Bytes of a file by its name. @throws InputError when it cannot be read */
 export type OpenFile = (file: string) => Uint8Array;
@@ -31,6 +34,7 @@ export interface FirstOnPaper {
 
 /** All that stands on the class report, ready to be set. */
 export interface ClassPaper {
+  language: Language;
   title: string;
   headline: string;
   common: string;
@@ -64,53 +68,58 @@ export function classPaper(sheet: ClassSheet, open: OpenFile): ClassPaper {
 }
 
 /** The class report with the cuts of the three to see first drawn beforehand, in their order. */
-export function classPaperWith(sheet: ClassSheet, cuts: readonly FirstCut[]): ClassPaper {
-  const exercises = [...new Set(sheet.rows.map((r) => r.exercise ?? 'none'))].sort();
-  const weeks = weekTable(sheet.rows);
+export function classPaperWith(sheet: ClassSheet, cuts: readonly FirstCut[], language: Language = 'en'): ClassPaper {
+  const w = classWordsIn(language);
+  const words = wordsIn(language);
+  const exercises = [...new Set(sheet.rows.map((r) => r.exercise ?? w.none))].sort();
+  const weeks = weekTable(sheet.rows, w);
   const file = (e: Entry, what: readonly string[]): string => `${e.file}: ${what.join('; ')}`;
   return {
-    title: 'Class sheet',
-    headline: headline(sheet),
-    common: commonSaid(sheet),
-    first: sheet.firstThree.map((f, i) => firstOnPaper(f, i, cuts[i]!)),
-    firstRule: FIRST_RULE,
+    language,
+    title: w.title,
+    headline: headline(sheet, language),
+    common: commonSaid(sheet, language),
+    first: sheet.firstThree.map((f, i) => firstOnPaper(f, i, cuts[i]!, language)),
+    firstRule: w.firstRule,
     sheet,
-    weeks: weeks === null ? null : { rule: WEEKS_RULE, ...weeks },
+    weeks: weeks === null ? null : { rule: w.weeksRule, ...weeks },
     lists: [
-      ['Kept, not counted', sheet.notCounted.map((e) => file(e, e.notCounted))],
-      ['Counted, though something does not fit', sheet.mismatched.map((e) => file(e, e.mismatches))],
-      ['No trainee in the file name', sheet.unnamed.map((e) => file(e, [e.scored.result.verdict]))],
-      ['Could not be read', sheet.bad.map((b) => b.reason)],
-      ['Not looked into', sheet.folders.map((f) => `${f}/`)],
-      ['To know', sheet.notes],
+      [w.lists.notCounted, sheet.notCounted.map((e) => file(e, e.notCounted))],
+      [w.lists.mismatched, sheet.mismatched.map((e) => file(e, e.mismatches))],
+      [w.lists.unnamed, sheet.unnamed.map((e) => file(e, [w.verdict[e.scored.result.verdict]]))],
+      [w.lists.bad, sheet.bad.map((b) => b.reason)],
+      [w.lists.folders, sheet.folders.map((f) => `${f}/`)],
+      [w.lists.notes, sheet.notes],
     ],
-    notModelled: NOT_MODELLED.join('; '),
-    cautions: CAUTIONS.join(' '),
+    notModelled: words.notModelled.join('; '),
+    cautions: words.cautions.join(' '),
     block: [
-      ['Class', ''],
+      [w.block.class, ''],
       [
-        'Days',
+        w.block.days,
         sheet.days === null
           ? ''
           : sheet.days.from === sheet.days.to
             ? sheet.days.from
-            : `${sheet.days.from} to ${sheet.days.to}`,
+            : w.span(sheet.days.from, sheet.days.to),
       ],
-      ['Exercise', exercises.join(', ')],
-      ['Instructor, initials', ''],
+      [w.block.exercise, exercises.join(', ')],
+      [w.block.instructor, ''],
     ],
   };
 }
 
-function firstOnPaper(f: First, i: number, { cut, caption }: FirstCut): FirstOnPaper {
+function firstOnPaper(f: First, i: number, { cut, caption }: FirstCut, language: Language): FirstOnPaper {
+  const w = classWordsIn(language);
+  const { fault } = f.entry;
   return {
     who: `${i + 1}. ${f.trainee}`,
-    fault: f.fault,
-    times: `${f.times} of the last ${f.of}, ${f.device}`,
+    fault: fault === null ? f.fault : faultSaid(fault.code, language),
+    times: w.times(f.times, f.of, f.device),
     says: f.says,
     file: f.entry.file,
     cut,
-    caption,
+    caption: cut === null || f.y_mm === null || w.cut === null ? caption : w.cut(wordsIn(language).said(f.y_mm)),
   };
 }
 
@@ -125,7 +134,7 @@ export function firstCut(f: First, i: number, open: OpenFile): FirstCut {
     const bytes = open(file);
     if (digest(bytes) !== scored.sha256) return { cut: null, caption: `${file} has changed since it was scored.` };
     const attempt = attemptOf(readRecording(textOf(bytes, file), file));
-    checkBooks(attempt.accounts, file);
+    checkAccounts(attempt.accounts, file);
     const section = attempt.section(f.y_mm);
     const station = readSection(section)?.station ?? null;
     const line = f.line === null ? '' : ` Farthest outside: ${f.line}.`;

@@ -1,5 +1,6 @@
 import type { Content, TableCell } from 'pdfmake/interfaces';
-import { TABLE_HEAD, tableCells } from '../class/sheet-text.ts';
+import { nobodyFirst, TABLE_HEAD, tableCells } from '../class/sheet-text.ts';
+import { classWordsIn } from '../class/words-in.ts';
 import { seeFirst } from './class-html.ts';
 import type { ClassPaper, FirstOnPaper } from './class-paper.ts';
 import type { PaperFonts } from './paper-fonts.ts';
@@ -11,8 +12,9 @@ const CUT = (TEXT_WIDTH - 2 * GAP) / 3;
 
 /** The class report as a PDF on A4. Same scores, same bytes. */
 export function classPdf(p: ClassPaper, fonts: PaperFonts): Promise<Uint8Array> {
+  const w = classWordsIn(p.language);
   const rows = p.sheet.rows.map((row): TableCell[] => [
-    ...tableCells(row).map((text, i) => ({ text, bold: i === 0, fontSize: 7.2 })),
+    ...tableCells(row, p.language).map((text, i) => ({ text, bold: i === 0, fontSize: 7.2 })),
     { text: '' },
   ]);
   return pdfOf(
@@ -23,7 +25,7 @@ export function classPdf(p: ClassPaper, fonts: PaperFonts): Promise<Uint8Array> 
       content: [
         ...heading(p.title, null, p.headline),
         { text: p.common, fontSize: 12, margin: [0, 0, 0, 8] },
-        { text: p.first.length === 0 ? 'Nobody has a fault to be seen first.' : seeFirst(p), bold: true },
+        { text: p.first.length === 0 ? nobodyFirst(p.sheet, p.language) : seeFirst(p), bold: true },
         {
           columns: p.first.map((f) => ({ width: CUT, stack: first(f) })),
           columnGap: GAP,
@@ -36,16 +38,16 @@ export function classPdf(p: ClassPaper, fonts: PaperFonts): Promise<Uint8Array> 
           stack: [
             ruled(
               ['auto', 'auto', 'auto', 'auto', 'auto', 'auto', 'auto', 'auto', 'auto', '*', 38],
-              [...TABLE_HEAD, 'real coupon'],
+              [...TABLE_HEAD.map((column) => w.head[column]), w.coupon],
               rows,
               10,
             ),
           ],
           margin: [0, 8, 0, 0],
         },
-        ...(p.weeks === null ? [] : weeks(p.weeks)),
+        ...(p.weeks === null ? [] : weeks(p.weeks, w.weeks)),
         ...p.lists.flatMap(([title, items]) => titled(title, items)),
-        { text: `Not modelled: ${p.notModelled}.`, fontSize: 6.8, margin: [0, 8, 0, 0] },
+        { text: w.notModelled(p.notModelled), fontSize: 6.8, margin: [0, 8, 0, 0] },
         { text: p.cautions, fontSize: 6.8, margin: [0, 2, 0, 0] },
       ],
     },
@@ -53,10 +55,10 @@ export function classPdf(p: ClassPaper, fonts: PaperFonts): Promise<Uint8Array> 
   );
 }
 
-function weeks({ rule, head, rows }: NonNullable<ClassPaper['weeks']>): Content[] {
+function weeks({ rule, head, rows }: NonNullable<ClassPaper['weeks']>, title: string): Content[] {
   const cells = rows.map((row) => row.map((text, i): TableCell => ({ text, bold: i === 0, fontSize: 7.2 })));
   return [
-    { text: 'Change over weeks', bold: true, margin: [0, 8, 0, 1] },
+    { text: title, bold: true, margin: [0, 8, 0, 1] },
     { text: rule, fontSize: 6.4, margin: [0, 0, 0, 2] },
     ruled(
       head.map((_, i) => (i < 3 ? 'auto' : '*')),

@@ -4,20 +4,25 @@ import { weaveSvg } from '../draw/weave-svg.ts';
 import { MM_PER_INCH } from '../lines/limit.ts';
 import { profileOf } from '../profiles/of-exercise.ts';
 import { type Exercise, sizeAsked } from '../schema/exercise.ts';
+import type { FreeSetting } from '../schema/leeway.ts';
 import { InputError } from '../schema/problem.ts';
-import type { LineMeasure, Profile, Rule } from '../schema/profile.ts';
-import { measureName, said, toeName } from '../words/names.ts';
-import { CAUTIONS } from '../words/statements.ts';
-import { FOOTNOTE, GAS, PROVENANCE } from './sentences.ts';
+import type { Profile, Rule } from '../schema/profile.ts';
+import type { Language } from '../words/language.ts';
+import { leftRange } from '../words/left-free.ts';
+import { wordsIn } from '../words/words.ts';
+import { FOOTNOTE } from './sentences.ts';
+import { type SheetWords, sheetWords } from './sheet-words.ts';
+import { sheetWordsIn } from './words-in.ts';
 
 /** All that stands on the sheet of an exercise, ready to be set. */
 export interface ExercisePaper {
+  language: Language;
   title: string;
   /** Name and joint in a sentence. */
   joint: string;
   story: string;
   teaches: string;
-  weave: { svg: Svg; caption: string };
+  weave: { svg: Svg; width_mm: number; caption: string };
   /** What, and what it is. */
   settings: [string, string][];
   /** The same for the machine at the booth: what can be checked there without instruments. */
@@ -45,154 +50,170 @@ export const WIRE_S = 6;
  * @param profile its acceptance profile where it is not one that comes with Toehold
  * @throws InputError when the profile it names is not there
  */
-export function exercisePaper(exercise: Exercise, profile = profileOf(exercise)): ExercisePaper {
+export function exercisePaper(
+  exercise: Exercise,
+  profile = profileOf(exercise),
+  language: Language = 'en',
+): ExercisePaper {
+  const w = sheetWordsIn(language);
+  const { ready } = wordsIn(language);
   if (profile === undefined) {
     throw new InputError(exercise.name, [
       { path: 'profile', found: JSON.stringify(exercise.profile), allowed: 'a profile that comes with Toehold' },
     ]);
   }
   const { joint, demonstration: weave } = exercise;
-  const drawing = drawn(exercise);
+  const drawing = drawn(exercise, w);
   const rules = profile.rules.filter((r) => holdsFor(r, profile, Math.min(joint.plateA_mm, joint.plateB_mm)));
   return {
-    title: exercise.title,
-    joint: jointSaid(exercise),
-    story: exercise.story,
-    teaches: exercise.teaches,
+    language,
+    title: ready(exercise.title),
+    joint: jointSaid(exercise, w),
+    story: ready(exercise.story),
+    teaches: ready(exercise.teaches),
     weave: drawing,
-    settings: settings(exercise),
-    booth: [...boothSettings(exercise), ['Knobs of this machine', ''], [`${WIRE_S} s of wire, here`, '']],
-    look: look(exercise),
+    settings: settings(exercise, w),
+    booth: [...boothSettings(exercise, w), [w.booth.knobs, ''], [w.booth.wireHere(WIRE_S), '']],
+    look: look(exercise, w),
     limits: rules.map((r) => ({
-      what: ruleSaid(r.measure),
-      limit: limitSaid(r, profile.unit),
+      what: w.limits.measure(r.measure),
+      limit: limitSaid(r, profile.unit, w),
       rule: `${r.clause}${r.status === 'memory' ? ` ${FOOTNOTE}` : ''}`,
     })),
     limitsBy: `${profile.title}, ${profile.edition}`,
-    provenance: rules.some((r) => r.status === 'memory') ? PROVENANCE : '',
-    judged: judgedSaid(exercise),
-    cautions: CAUTIONS.join(' '),
+    provenance: rules.some((r) => r.status === 'memory') ? w.provenance : '',
+    judged: judgedSaid(exercise, w),
+    cautions: w.cautions,
     block: [
-      ['Exercise', exercise.name],
-      ['Weave', weave.pattern === 'straight' ? 'straight run' : weave.pattern.replace('-', ' ')],
-      ['Trainee', ''],
-      ['Date, bench', ''],
+      [w.block.exercise, exercise.name],
+      [w.block.weave, w.pattern[weave.pattern]],
+      [w.block.trainee, ''],
+      [w.block.date, ''],
     ],
   };
 }
 
-function drawn({ demonstration: weave }: Exercise): ExercisePaper['weave'] {
+function drawn({ demonstration: weave }: Exercise, w: SheetWords): ExercisePaper['weave'] {
   const { width_mm, height_mm } = weaveSvg(weave, WEAVE_SCALE);
   const fit = Math.min(1, MOST_WIDTH_MM / width_mm, MOST_HEIGHT_MM / height_mm);
   const scale = fit === 1 ? WEAVE_SCALE : Math.floor(10 * WEAVE_SCALE * fit) / 10;
   const straight = weave.pattern === 'straight';
   return {
     svg: weaveSvg(weave, scale).svg,
-    caption: straight
-      ? `The run as you see it, ${said(scale)} times as large; figures are mm up the joint.`
-      : `The weave as you see it, ${said(scale)} times as large; figures are mm up the joint. Dashed: the root. Dots: where you wait, larger where longer.`,
+    width_mm: (width_mm * scale) / WEAVE_SCALE,
+    caption: straight ? w.captions.straight(w.said(scale)) : w.captions.weave(w.said(scale)),
   };
 }
 
-function jointSaid({ joint, asked }: Exercise): string {
-  const kind = joint.kind.charAt(0).toUpperCase() + joint.kind.slice(1);
+function jointSaid({ joint, asked }: Exercise, w: SheetWords): string {
+  const { said } = w;
+  const j = w.joint;
   const plates =
     joint.plateA_mm === joint.plateB_mm
-      ? `${said(joint.plateA_mm)} mm plates`
-      : `plates of ${said(joint.plateA_mm)} (${joint.kind === 'lap' ? 'back' : 'right'}) and ${said(joint.plateB_mm)} mm`;
-  const gap = joint.gap_mm > 0 ? `, gap ${said(joint.gap_mm)}` : '';
-  const warm = joint.startTemp_C === joint.ambient_C ? '' : `, plates at ${said(joint.startTemp_C, 0)} °C`;
-  const most = asked.atMost_mm === null ? '' : `, at most ${said(asked.atMost_mm)}`;
-  return `${kind}, ${plates} ${said(joint.plateWidth_mm)} wide, ${said(joint.length_mm)} long${gap}${warm}${joint.tabs ? ', with tabs' : ''}; ${asked.kind} ${said(asked.size_mm)} mm${most}. Vertical-up.`;
+      ? j.plates(said(joint.plateA_mm))
+      : j.platesOf(said(joint.plateA_mm), joint.kind === 'lap', said(joint.plateB_mm));
+  const parts = [
+    j.kind[joint.kind],
+    `${plates} ${j.wide(said(joint.plateWidth_mm))}`,
+    j.long(said(joint.length_mm)),
+    ...(joint.gap_mm > 0 ? [j.gap(said(joint.gap_mm))] : []),
+    ...(joint.startTemp_C === joint.ambient_C ? [] : [j.warm(said(joint.startTemp_C, 0))]),
+    ...(joint.tabs ? [j.tabs] : []),
+  ];
+  const most = asked.atMost_mm === null ? '' : `, ${j.atMost(said(asked.atMost_mm))}`;
+  return `${parts.join(', ')}; ${j.asked[asked.kind]} ${said(asked.size_mm)} mm${most}. ${j.up}`;
 }
 
-function settings({ demonstration: w, process, joint, asked }: Exercise): [string, string][] {
-  const laid = metalLaid_mm2(process, w.travel_mmps);
+function settings(exercise: Exercise, w: SheetWords): [string, string][] {
+  const { demonstration: weave, process, joint, asked } = exercise;
+  const { said } = w;
+  const h = w.hand;
+  const laid = metalLaid_mm2(process, weave.travel_mmps);
   const holds = jointHolds_mm2(joint, sizeAsked(asked).leg_mm);
   const most =
     asked.atMost_mm === null
-      ? ''
-      : `, ${said(jointHolds_mm2(joint, sizeAsked({ ...asked, size_mm: asked.atMost_mm }).leg_mm))} at the largest leg allowed`;
+      ? null
+      : said(jointHolds_mm2(joint, sizeAsked({ ...asked, size_mm: asked.atMost_mm }).leg_mm));
   const rows: [string, string][] = [
-    ['Climb', `${said(w.travel_mmps)} mm/s: ${said(10 / w.travel_mmps)} s for 10 mm`],
-    ['Tip-to-work', `${said(w.tipToWork_mm)} mm`],
-    ['Work angle', `${said(w.workAngle_deg, 0)}° from the ${joint.kind === 'lap' ? 'back' : 'right'} plate`],
-    ['Travel angle', `${said(w.travelAngle_deg, 0)}° push`],
-    ['Shelf', `${said(w.shelf_s)} s at the bottom before you climb`],
-    ['Metal', `lays ${said(laid)} mm², the joint holds ${said(holds)}${most}`],
-    ...(w.reStrikes === undefined || w.reStrikes === 0
-      ? []
-      : [
-          [
-            'Crater',
-            `${w.reStrikes === 1 ? 'one short re-strike' : `${w.reStrikes} short re-strikes`} into it as it sets`,
-          ] as [string, string],
-        ]),
+    [h.climb.name, h.climb.say(said(weave.travel_mmps), said(10 / weave.travel_mmps))],
+    [h.tipToWork, `${said(weave.tipToWork_mm)} mm${freeIn(exercise, 'tipToWork_mm', w)}`],
+    [
+      h.workAngle.name,
+      `${h.workAngle.say(said(weave.workAngle_deg, 0), joint.kind === 'lap')}${freeIn(exercise, 'workAngle_deg', w)}`,
+    ],
+    [
+      h.travelAngle.name,
+      `${h.travelAngle.say(said(weave.travelAngle_deg, 0))}${freeIn(exercise, 'travelAngle_deg', w)}`,
+    ],
+    [h.shelf.name, h.shelf.say(said(weave.shelf_s))],
+    [h.metal.name, h.metal.say(said(laid), said(holds), most)],
   ];
-  if (w.pattern === 'straight') return rows;
+  if (weave.reStrikes !== undefined && weave.reStrikes > 0) rows.push([h.crater.name, h.crater.say(weave.reStrikes)]);
+  if (weave.pattern === 'straight') return rows;
   return [
-    ['Beat', `${said(w.cyclesPerSecond, 2)} cycles a second`],
-    ['Width', `${said(w.width_mm)} mm from toe to toe`],
-    ['Reach ahead', `${said(w.apex_mm)} mm at the root`],
-    [`Wait, ${toeName(joint.kind, 'B')}`, `${said(w.pauseB_s, 2)} s`],
-    [`Wait, ${toeName(joint.kind, 'A')}`, `${said(w.pauseA_s, 2)} s`],
+    [h.beat.name, h.beat.say(said(weave.cyclesPerSecond, 2))],
+    [h.width.name, h.width.say(said(weave.width_mm))],
+    [h.reach.name, h.reach.say(said(weave.apex_mm))],
+    [h.wait(w.toeName(joint.kind, 'B')), `${said(weave.pauseB_s, 2)} s`],
+    [h.wait(w.toeName(joint.kind, 'A')), `${said(weave.pauseA_s, 2)} s`],
     ...rows,
   ];
 }
 
 /** Wire speed is metres a minute; six seconds are a tenth of one, so centimetres of wire are ten times the speed. */
-export function boothSettings({ process, settings: given, free, demonstration }: Exercise): [string, string][] {
+export function boothSettings(exercise: Exercise, w: SheetWords = sheetWords): [string, string][] {
+  const { process, settings: given, demonstration } = exercise;
+  const { said } = w;
+  const b = w.booth;
   const amps = wireState(process, demonstration.tipToWork_mm).current_A;
-  const or = (band: { from: number; to: number } | null | undefined, unit: string): string =>
-    band ? `, free from ${said(band.from)} to ${said(band.to)} ${unit}` : '';
+  const left = (setting: FreeSetting): string => freeIn(exercise, setting, w);
   const rows: [string, string][] =
     given !== 'own process'
       ? [
-          ['Wire speed', `${said(process.feed_mpmin)} m/min${or(free?.feed_mpmin, 'm/min')}`],
-          [`${WIRE_S} s of wire, measured`, `${said((process.feed_mpmin * 100 * WIRE_S) / 60, 0)} cm`],
-          ['Volts at the arc', `${said(process.volts_V)} V (about ${said(amps, 0)} A)${or(free?.volts_V, 'V')}`],
+          [b.speed, `${said(process.feed_mpmin)} m/min${left('feed_mpmin')}`],
+          [b.measured(WIRE_S), `${said((process.feed_mpmin * 100 * WIRE_S) / 60, 0)} cm`],
+          [b.volts.name, `${b.volts.say(said(process.volts_V), said(amps, 0))}${left('volts_V')}`],
         ]
-      : [['Wire speed and volts', 'set by ear']];
+      : [[b.byEar.name, b.byEar.say]];
   return [
     ...rows,
-    ['Wire', `${process.wire_mm.toFixed(1)} mm`],
-    ['Gas', GAS[process.gas]],
-    ['Nozzle, tip', `${said(process.nozzle_mm)} mm, ${tipSaid(process.tip_mm)}`],
+    [b.wire, `${process.wire_mm.toFixed(1).replace('.', said(0.5).charAt(1))} mm${left('wire_mm')}`],
+    [b.gas, `${w.gas[process.gas]}${left('gas')}`],
+    [b.nozzle, `${said(process.nozzle_mm)} mm${left('nozzle_mm')}, ${tipSaid(process.tip_mm, w)}${left('tip_mm')}`],
   ];
 }
 
-function tipSaid(tip_mm: number): string {
-  return tip_mm === 0 ? 'tip flush' : `tip ${said(Math.abs(tip_mm))} mm ${tip_mm > 0 ? 'out' : 'inside'}`;
+/** What of a setting is left to the trainee, behind what is given. */
+function freeIn(exercise: Exercise, setting: FreeSetting, { left, booth }: SheetWords): string {
+  const range = leftRange(exercise, setting, left);
+  if (range === null) return '';
+  return Array.isArray(exercise.free?.[setting]) ? booth.freeOne(range) : booth.free(range);
+}
+
+function tipSaid(tip_mm: number, { said, booth: { tip } }: SheetWords): string {
+  return tip_mm === 0 ? tip.flush : tip_mm > 0 ? tip.out(said(tip_mm)) : tip.in(said(-tip_mm));
 }
 
 /** What to look for while welding. Common practice, no source. */
-function look({ demonstration: w, joint }: Exercise): string[] {
-  const common = ['Look at the edges of the puddle, not at the arc.'];
-  if (w.pattern === 'straight')
-    return [
-      ...common,
-      'Build a shelf the full width of the bead first.',
-      'Keep the arc on the front of the puddle; climb as it lets you.',
-    ];
-  return [
-    ...common,
-    'Cross the root with the arc on the front of the puddle.',
-    'Leave a toe when it has filled, not when the clock says; the seconds only explain it.',
-    'Cross the middle without waiting, step up at most half the puddle.',
-    ...(joint.kind === 'lap' ? ['The back plate wants the longer wait; only touch the edge.'] : []),
-    'At the top, strike again in the crater until it is full.',
-  ];
+function look({ demonstration: weave, joint }: Exercise, { look: l }: SheetWords): string[] {
+  if (weave.pattern === 'straight') return [l.edges, l.shelf, l.front];
+  return [l.edges, l.cross, l.leave, l.middle, ...(joint.kind === 'lap' ? [l.lap] : []), l.crater];
 }
 
-function judgedSaid({ judged, cuts_mm, aids, attempts, vary }: Exercise): string {
+function judgedSaid({ judged, cuts_mm, aids, attempts, vary }: Exercise, w: SheetWords): string {
+  const { said, judged: j } = w;
   const guides = [
-    ...(aids.pacer ? ['pacer'] : []),
-    ...(aids.beat ? ['beat'] : []),
-    ...(aids.toeMarks ? ['toe marks'] : []),
+    ...(aids.pacer ? [j.pacer] : []),
+    ...(aids.beat ? [j.beat] : []),
+    ...(aids.toeMarks ? [j.toeMarks] : []),
   ];
-  const cuts =
-    cuts_mm.length === 0 ? 'no cut is fixed beforehand' : `cuts fixed at ${cuts_mm.map((y) => said(y)).join(', ')}`;
-  return `Judged from ${said(judged.from_mm)} to ${said(judged.to_mm)} mm; ${cuts}. ${guides.length === 0 ? 'A test: no guides.' : `Guides: ${guides.join(', ')}.`}${attempts === undefined ? '' : ` ${attempts === 1 ? 'One attempt counts' : `${attempts} attempts count`}.`}${vary === undefined ? '' : ' Everybody has a piece of their own, dealt from start word and plate number.'}`;
+  const cuts = cuts_mm.length === 0 ? j.noCut : j.cuts(cuts_mm.map((y) => said(y)));
+  return [
+    `${j.span(said(judged.from_mm), said(judged.to_mm))}; ${cuts}.`,
+    guides.length === 0 ? j.test : j.guides(guides),
+    ...(attempts === undefined ? [] : [j.attempts(attempts)]),
+    ...(vary === undefined ? [] : [j.vary]),
+  ].join(' ');
 }
 
 /** Plates a rule is for are in the profile's own unit. */
@@ -201,54 +222,44 @@ function holdsFor(rule: Rule, { unit }: Profile, plate_mm: number): boolean {
   return plate > rule.plates.over && (rule.plates.upTo === null || plate <= rule.plates.upTo);
 }
 
-function ruleSaid(measure: Rule['measure']): string {
-  const own: Partial<Record<Rule['measure'], string>> = {
-    'leg short': 'leg short of the size asked',
-    'throat short': 'throat short of the size asked',
-    'throat over': 'throat over the size asked',
-    'crater short': 'leg short at the crater',
-  };
-  return own[measure] ?? measureName(measure as LineMeasure, null, 'tee');
-}
-
-const OF = { plate: 'plate thickness', throat: 'throat', face: 'width of the face', leg: 'leg' } as const;
-
 /** A limit as it depends on what it depends on, in the profile's own unit. */
-function limitSaid({ limit, extent }: Rule, unit: Profile['unit']): string {
-  return valueSaid(limit, unit) + extentSaid(extent, unit);
+function limitSaid({ limit, extent }: Rule, unit: Profile['unit'], w: SheetWords): string {
+  return valueSaid(limit, unit, w) + extentSaid(extent, unit, w);
 }
 
-function valueSaid(limit: Rule['limit'], unit: Profile['unit']): string {
+function valueSaid(limit: Rule['limit'], unit: Profile['unit'], { said, limits: l }: SheetWords): string {
   const value = (x: number): string => `${said(x, unit === 'in' ? 4 : 2)} ${unit}`;
   switch (limit.form) {
     case 'none':
-      return 'none';
+      return l.none;
     case 'floor':
-      return `at least ${value(limit.value)}`;
+      return l.atLeast(value(limit.value));
     case 'line': {
-      if (limit.slope === 0) return `at most ${value(limit.base)}`;
+      if (limit.slope === 0) return l.atMost(value(limit.base));
       const base = limit.base === 0 ? '' : `${value(limit.base)} + `;
-      return `at most ${base}${said(limit.slope, 3)} × ${OF[limit.of]}${limit.most === null ? '' : `, never over ${value(limit.most)}`}`;
+      const most = limit.most === null ? '' : l.never(value(limit.most));
+      return `${l.atMost(`${base}${said(limit.slope, 3)} × ${l.of[limit.of]}`)}${most}`;
     }
     case 'steps': {
-      const rows = limit.rows.map(({ upTo, open, limit: most }) =>
-        upTo === null ? `${value(most)} beyond` : `${value(most)} ${open ? 'under' : 'up to'} ${value(upTo)}`,
-      );
-      return `at most ${rows.join(', ')}, by ${OF[limit.of]}`;
+      const rows = limit.rows.map(({ upTo, open, limit: most }) => {
+        if (upTo === null) return l.beyond(value(most));
+        return open ? l.under(value(most), value(upTo)) : l.upTo(value(most), value(upTo));
+      });
+      return l.by(rows.join(', '), l.of[limit.of]);
     }
   }
 }
 
-function extentSaid(extent: Rule['extent'], unit: Profile['unit']): string {
+function extentSaid(extent: Rule['extent'], unit: Profile['unit'], { said, limits: l }: SheetWords): string {
   const percent = (share: number): string => `${said(100 * share, 0)} %`;
   switch (extent.kind) {
     case 'anywhere':
       return '';
     case 'short':
-      return `; over short lengths alone, ${percent(extent.share)} of it at most`;
+      return l.short(percent(extent.share));
     case 'accumulated':
-      return `; up to ${said(extent.deeper, 3)} ${unit} over ${said(extent.length)} in any ${said(extent.per)} ${unit}`;
+      return l.deeper(said(extent.deeper, 3), said(extent.length), said(extent.per), unit);
     case 'share':
-      return `; over ${percent(extent.share)} of the length at most`;
+      return l.share(percent(extent.share));
   }
 }

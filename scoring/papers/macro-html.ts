@@ -2,16 +2,18 @@ import { blackAndWhite } from './grey.ts';
 import { drawn, type Html, html, txt } from './html.ts';
 import type { MacroPaper } from './macro-paper.ts';
 import { blockHtml, paperDocument } from './paper-html.ts';
+import { sheetWordsIn } from './words-in.ts';
 
 /** The macro sheet as an HTML document that prints on one sheet of A4. */
 export function macroHtml(p: MacroPaper): string {
-  return paperDocument(p.title, [
+  const parts = [
     html`<header class="head"><h1>${txt(p.title)}</h1><p>${txt(p.joint)}</p></header>`,
     html`<section class="two key"><figure>${drawn(blackAndWhite(p.key.svg, 'inherit'))}</figure><div><p>${txt(p.how)}</p><p>${txt(p.key.caption)}</p><p>${txt(p.limits)}</p>${opened(p)}</div></section>`,
     ...p.cuts.map((cut) => cutHtml(p, cut)),
     html`<section class="foot"><p class="wide">${txt(p.cautions)}</p></section>`,
     blockHtml(p.block),
-  ]);
+  ];
+  return paperDocument(p.title, parts, p.language);
 }
 
 function opened(p: MacroPaper): Html {
@@ -27,5 +29,5 @@ function cutHtml(p: MacroPaper, cut: string): Html {
     (r) =>
       html`<tr><td class="letter">${txt(r.letter)}</td><td>${txt(r.what)}</td><td class="nw">${txt(r.giveOrTake)}</td>${pen}</tr>`,
   );
-  return html`<section class="readings avoid"><table><thead><tr><th colspan="2">${txt(cut)}</th><th>by hand, mm</th>${head}</tr></thead><tbody>${rows}</tbody></table></section>`;
+  return html`<section class="readings avoid"><table><thead><tr><th colspan="2">${txt(cut)}</th><th>${txt(sheetWordsIn(p.language).macro.byHand)}</th>${head}</tr></thead><tbody>${rows}</tbody></table></section>`;
 }

@@ -3,11 +3,13 @@ import type { Svg } from '../draw/svg.ts';
 import { byHand } from '../macro/by-hand.ts';
 import { profileOf } from '../profiles/of-exercise.ts';
 import type { Exercise } from '../schema/exercise.ts';
-import { said } from '../words/names.ts';
+import type { Language } from '../words/language.ts';
 import { exercisePaper } from './exercise-paper.ts';
+import { sheetWordsIn } from './words-in.ts';
 
 /** A sheet that readings of real macros are written on, ready to be set: for each cut a block, for each reader a column. */
 export interface MacroPaper {
+  language: Language;
   title: string;
   joint: string;
   how: string;
@@ -27,49 +29,39 @@ export interface MacroPaper {
 const MOST_CUTS = 3;
 
 /** The sheet for the macros of an exercise's coupon. @throws InputError when the profile it names is not there */
-export function macroPaper(exercise: Exercise): MacroPaper {
-  const sheet = exercisePaper(exercise);
+export function macroPaper(exercise: Exercise, language: Language = 'en'): MacroPaper {
   const profile = profileOf(exercise);
+  const sheet = exercisePaper(exercise, profile, language);
   const { joint, cuts_mm } = exercise;
-  const [right, left] = joint.kind === 'lap' ? ['back plate', 'edge plate'] : ['right plate', 'left plate'];
+  const words = sheetWordsIn(language);
+  const { said, macro: w } = words;
+  const [right, left] = [words.plateName(joint.kind, 'A'), words.plateName(joint.kind, 'B')];
   const give = (name: keyof typeof byHand): string => `± ${said(byHand[name], 2)}`;
-  const heights = cuts_mm.slice(0, MOST_CUTS).map((y) => `Cut at ${said(y)} mm`);
+  const heights = cuts_mm.slice(0, MOST_CUTS).map((y) => w.cut(said(y)));
   return {
-    title: `${exercise.title}: macros`,
+    language,
+    title: w.title(sheet.title),
     joint: sheet.joint,
-    how: 'Mark the cuts before you weld. Saw square to the joint, grind, etch as a trained person has shown you, and read to a quarter of a millimetre. Each reader reads alone, without seeing the others’ column; the same number twice is no agreement.',
-    key: {
-      svg: filletKeySvg(joint.kind),
-      caption:
-        'Dashed: fusion line, where the etch changes from weld to plate. Not the edge of the heat-affected zone, which lies farther out.',
-    },
+    how: w.how,
+    key: { svg: filletKeySvg(joint.kind), caption: w.caption },
     readings: [
-      { letter: 'a', what: `leg, ${right}`, giveOrTake: give('leg') },
-      { letter: 'b', what: `leg, ${left}`, giveOrTake: give('leg') },
-      { letter: 'c', what: 'throat, root to the line from toe to toe', giveOrTake: give('throat') },
-      { letter: 'd', what: 'convexity above that line', giveOrTake: give('convexity') },
-      { letter: 'e', what: 'past the corner at the root; short of it: −', giveOrTake: give('root fusion') },
-      { letter: 'f', what: `fused into the ${right}, deepest`, giveOrTake: give('fusion') },
-      { letter: 'g', what: `fused into the ${left}, deepest`, giveOrTake: give('fusion') },
-      { letter: '', what: 'undercut, the deeper', giveOrTake: give('undercut') },
+      { letter: 'a', what: w.leg(right), giveOrTake: give('leg') },
+      { letter: 'b', what: w.leg(left), giveOrTake: give('leg') },
+      { letter: 'c', what: w.throat, giveOrTake: give('throat') },
+      { letter: 'd', what: w.convexity, giveOrTake: give('convexity') },
+      { letter: 'e', what: w.root, giveOrTake: give('root fusion') },
+      { letter: 'f', what: w.fused(right), giveOrTake: give('fusion') },
+      { letter: 'g', what: w.fused(left), giveOrTake: give('fusion') },
+      { letter: '', what: w.undercut, giveOrTake: give('undercut') },
     ],
-    cuts: heights.length > 0 ? heights : ['Cut at ____ mm'],
-    readers: ['1st reader', '2nd reader', '3rd reader', 'the model’s cut'],
+    cuts: heights.length > 0 ? heights : [w.cut('____')],
+    readers: w.readers,
     opened: [
-      ['Broken open instead: tied in over', '          mm of           mm'],
-      ['Where not', ''],
+      [w.broken, w.brokenOf],
+      [w.where, ''],
     ],
-    limits: `Limits: ${profile?.title ?? exercise.profile}, ${profile?.edition ?? ''}; they stand on the sheet of the exercise.`,
+    limits: w.limits(profile?.title ?? exercise.profile, profile?.edition ?? ''),
     cautions: sheet.cautions,
-    block: [
-      ['Exercise', exercise.name],
-      ['Coupon, number', ''],
-      ['Trainee', ''],
-      ['Welded on, bench', ''],
-      ['Cut and etched on, by', ''],
-      ['1st reader, initials', ''],
-      ['2nd reader, initials', ''],
-      ['3rd reader, initials', ''],
-    ],
+    block: [[words.block.exercise, exercise.name], ...w.block.map((what): [string, string] => [what, ''])],
   };
 }

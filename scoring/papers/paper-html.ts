@@ -1,15 +1,23 @@
+import type { Language } from '../words/language.ts';
 import { type Html, html, NOTHING, txt } from './html.ts';
 
 /**
  * Style of the papers: an engineering drawing's sheet. One thin frame, hairlines, a title block at the foot; black on white, so that any
- * printer and copier does.
+ * printer and copier does. Where Barlow is not installed, what the machine has is set as wide as Barlow would be, so that one A4 stays one A4: the
+ * shares are measured widths of a paragraph of these sheets in either weight (tests/browser/papers.test.ts prints with and without).
  */
 const STYLE = html`
+@font-face { font-family: "Sheet A"; font-weight: 400; size-adjust: 94.6%; src: local("Helvetica Neue"), local("Helvetica"), local("Arial"), local("Liberation Sans"), local("Arimo") }
+@font-face { font-family: "Sheet A"; font-weight: 600; size-adjust: 90.5%; src: local("Helvetica Neue Bold"), local("Helvetica Bold"), local("Arial Bold"), local("Liberation Sans Bold"), local("Arimo Bold") }
+@font-face { font-family: "Sheet B"; font-weight: 400; size-adjust: 95.6%; src: local("Roboto"), local("Roboto Regular") }
+@font-face { font-family: "Sheet B"; font-weight: 600; size-adjust: 96.5%; src: local("Roboto Medium"), local("Roboto") }
+@font-face { font-family: "Sheet C"; font-weight: 400; size-adjust: 83.3%; src: local("DejaVu Sans"), local("Bitstream Vera Sans"), local("Verdana") }
+@font-face { font-family: "Sheet C"; font-weight: 600; size-adjust: 75.4%; src: local("DejaVu Sans Bold"), local("Bitstream Vera Sans Bold"), local("Verdana Bold") }
 @page { size: A4; margin: 9mm }
 * { box-sizing: border-box }
 html { background: #e9e9e9 }
-body { margin: 0; color: #000; font: 8pt/1.28 "Barlow", "Helvetica Neue", Arial, "Liberation Sans", sans-serif; font-variant-numeric: tabular-nums; -webkit-print-color-adjust: exact; print-color-adjust: exact }
-.sheet { width: 192mm; min-height: 278mm; margin: 9mm auto; padding: 4mm 7mm 0; background: #fff; border: .35mm solid #000; display: flex; flex-direction: column; gap: 1.8mm }
+body { margin: 0; color: #000; font: 8pt/1.28 "Barlow", "Sheet A", "Sheet B", "Sheet C", sans-serif; font-variant-numeric: tabular-nums; -webkit-print-color-adjust: exact; print-color-adjust: exact }
+.sheet { width: 192mm; min-height: 278mm; margin: 9mm auto; padding: 4mm 7mm 0; background: #fff; border: .35mm solid #000; display: flex; flex-direction: column; gap: 1.6mm }
 h1 { font-size: 16pt; font-weight: 600; line-height: 1.15; margin: 0 }
 h2 { font-size: 8.6pt; font-weight: 600; margin: 0 0 .8mm }
 p { margin: 0 } p + p { margin-top: .5mm }
@@ -19,13 +27,13 @@ svg { display: block; width: 100%; height: auto }
 .verdict { font-size: 13pt; font-weight: 600; border: .5mm solid #000; padding: .8mm 3mm 1mm; white-space: nowrap }
 .verdict small { font-size: 8pt; font-weight: 400 }
 .verdict.outside { border-width: 1mm } .verdict.none { border-style: dashed } .verdict.close { border-style: double; border-width: 1mm }
-.two { display: grid; grid-template-columns: 64mm 1fr; gap: 6mm }
+.two { display: grid; grid-template-columns: 58mm 1fr; gap: 6mm }
 figure { margin: 0 } figcaption { font-size: 7.6pt; margin-top: .8mm }
 .strip { margin-top: -1mm } .strip figcaption { margin-top: -2.2mm }
 .framed { position: relative } .framed::after { content: ""; position: absolute; inset: 0; border: .2mm solid #000 }
 .first { font-size: 13pt; line-height: 1.3; border-left: 1mm solid #000; padding-left: 3mm; margin-bottom: 2.5mm }
 .first small { display: block; font-size: 8pt; margin-top: .8mm }
-.small-cuts { display: grid; grid-template-columns: repeat(3, 27mm); gap: 2.5mm; margin-top: 2mm }
+.small-cuts { display: grid; grid-template-columns: repeat(3, 25mm); gap: 2.5mm; margin-top: 2mm }
 .three { display: grid; grid-template-columns: repeat(3, 1fr); gap: 5mm; margin-bottom: 1mm } h3 { font-size: 11pt; font-weight: 600; margin: 1.5mm 0 .5mm } .file { font-size: 6.4pt; overflow-wrap: anywhere }
 .class th { white-space: normal } .class td:first-child { font-weight: 600; white-space: nowrap }
 ol, ul { margin: 0; padding-left: 4.5mm } li + li { margin-top: .6mm }
@@ -34,8 +42,8 @@ th { text-align: left; white-space: nowrap; font-weight: 600; border-bottom: .35
 td { border-bottom: .15mm solid #888; padding: .35mm 2mm .45mm 0; vertical-align: middle; line-height: 1.25 }
 th:last-child, td:last-child { padding-right: 0 }
 td.nw { white-space: nowrap } td small { display: block; font-size: 6.2pt; line-height: 1.12; color: #222 } td b { font-weight: 600 }
-td.standing { width: 21mm }
-td.blank { width: 18mm; border: .2mm solid #000 }
+td.standing { width: 18mm }
+td.blank { width: 15mm; border: .2mm solid #000 }
 tr.outside td.v { font-weight: 700 }
 .weave svg { width: auto; max-width: 100% } .pairs { width: auto } .pairs + section { margin-top: 3mm } .pairs th { border-bottom: .15mm solid #888; font-weight: 400; padding-right: 5mm; vertical-align: middle } .pairs td { min-width: 30mm; font-weight: 600 }
 .card { border: .35mm dashed #000; padding: 2mm 4mm 3mm } .card .pairs { width: 100% } .card tbody { display: grid; grid-template-columns: 1fr 1fr; column-gap: 8mm } .card tr { display: grid; grid-template-columns: 36mm 1fr } .card td.blank { height: 6.5mm; width: auto }
@@ -56,9 +64,9 @@ tr.outside td.v { font-weight: 700 }
 `;
 
 /** A complete HTML document on its own: no script, nothing loaded from elsewhere. */
-export function paperDocument(title: string, sheet: readonly Html[]): Html {
+export function paperDocument(title: string, sheet: readonly Html[], language: Language = 'en'): Html {
   return html`<!doctype html>
-<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
+<html lang="${txt(language)}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
 <title>${txt(title)}</title><style>${STYLE}</style></head>
 <body><main class="sheet">

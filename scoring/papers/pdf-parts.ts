@@ -80,6 +80,56 @@ export function heading(title: string, stamp: { word: string; small: string | nu
   ];
 }
 
+/**
+ * A table to be filled in with a pen: every cell from one column on is framed.
+ * @param penFrom the first column for the pen
+ * @param height of a row, points
+ */
+export function penTable(
+  widths: (number | string)[],
+  head: readonly string[],
+  rows: TableCell[][],
+  { penFrom, height }: { penFrom: number; height: number },
+): Content {
+  const heading = head.map((text): TableCell => ({ text, bold: true, fontSize: 7.2 }));
+  return {
+    table: {
+      dontBreakRows: true,
+      widths,
+      heights: (row) => (row === 0 && head.length > 0 ? 10 : height),
+      body: head.length === 0 ? rows : [heading, ...rows],
+    },
+    layout: {
+      hLineWidth: (i) => (i === 0 ? (head.length === 0 ? 0.5 : 0) : i === 1 && head.length > 0 ? 0.9 : 0.5),
+      vLineWidth: (i) => (i >= penFrom ? 0.5 : 0),
+      paddingLeft: (i) => (i === 0 && penFrom > 0 ? 0 : 4),
+      paddingRight: () => 3,
+      paddingTop: () => 1.6,
+      paddingBottom: () => 1.6,
+    },
+  };
+}
+
+/** What, and what it is, a line each; a value left empty is for a pen. */
+export function pairsTable(rows: readonly (readonly [string, string])[], fontSize = 8): Content {
+  const body = rows.map(([what, value]): TableCell[] => [
+    { text: what, fontSize },
+    { text: value === '' ? ' ' : value, bold: true, fontSize, preserveLeadingSpaces: true },
+  ]);
+  return {
+    table: { widths: ['auto', '*'], body },
+    layout: {
+      hLineWidth: (i) => (i === 0 ? 0 : 0.3),
+      hLineColor: () => '#888888',
+      vLineWidth: () => 0,
+      paddingLeft: (i) => (i === 0 ? 0 : 10),
+      paddingRight: () => 3,
+      paddingTop: () => 1.6,
+      paddingBottom: () => 1.6,
+    },
+  };
+}
+
 /** A table with a rule under its head and hairlines between rows. */
 export function ruled(
   widths: (number | string)[],

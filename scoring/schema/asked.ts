@@ -1,4 +1,5 @@
 import type { Exercise } from './exercise.ts';
+import { madeOne } from './leeway.ts';
 
 /** Stands for a machine that the trainee sets by ear. */
 const BY_EAR: Exercise['process'] = {
@@ -16,18 +17,10 @@ const BY_EAR: Exercise['process'] = {
  */
 export function asAsked(exercise: Exercise): Exercise {
   const base = withoutPiece(exercise);
-  const { settings, free, process } = base;
+  const { settings, free, process, hold } = base;
   if (settings === 'own process') return { ...base, process: BY_EAR };
   if (settings === 'fixed' || free === undefined) return base;
-  const { feed_mpmin, volts_V } = free;
-  return {
-    ...base,
-    process: {
-      ...process,
-      feed_mpmin: feed_mpmin === null ? process.feed_mpmin : feed_mpmin.from,
-      volts_V: volts_V === null ? process.volts_V : volts_V.from,
-    },
-  };
+  return { ...base, process: madeOne(process, free), hold: madeOne(hold, free) };
 }
 
 /** The exercise before a piece was dealt; itself where none was. */

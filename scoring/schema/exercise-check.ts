@@ -1,5 +1,6 @@
 import { checkOptions, OPTION_RANGES } from '../../engine/index.ts';
-import { type Band, type Exercise, exerciseSchema } from './exercise.ts';
+import { type Exercise, exerciseSchema } from './exercise.ts';
+import { type Band, FREE_AT_MACHINE, FREE_BY_KIND, FREE_IN_HAND, type FreeSetting, isLeft } from './leeway.ts';
 import { describeFound, InputError, type Problem, parseWith } from './problem.ts';
 
 /** Cell size of the model an exercise is welded at, unless somebody asks for another, mm. */
@@ -47,40 +48,59 @@ function machineProblems({ joint, process }: Exercise): Problem[] {
 }
 
 /** From and to within what can be set at all. */
-function bandProblems(path: string, { from, to }: Band, group: 'joint' | 'process', name: string): Problem[] {
-  const rule = OPTION_RANGES[group]?.[name];
-  if (rule === undefined || !('low' in rule)) return [];
-  const { low, high, unit } = rule;
+function bandProblems(
+  path: string,
+  { from, to }: Band,
+  [low, high, unit]: readonly [number, number, string],
+): Problem[] {
   return [['from', from] as const, ['to', to] as const]
     .filter(([, value]) => value < low || value > high)
     .map(([end, value]) => ({
       path: `${path}.${end}`,
       found: describeFound(value),
-      allowed: `${low} to ${high} ${unit}`,
+      allowed: `${low} to ${high} ${unit}`.replace(' °', '°'),
     }));
+}
+
+/** Least, most and unit of a number the engine is given. */
+function rangeOf(group: 'joint' | 'process', name: string): readonly [number, number, string] {
+  const rule = OPTION_RANGES[group]?.[name];
+  return rule !== undefined && 'low' in rule
+    ? [rule.low, rule.high, rule.unit]
+    : [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY, ''];
 }
 
 function varyProblems({ vary }: Exercise): Problem[] {
   return (['gap_mm', 'startTemp_C'] as const).flatMap((name) => {
     const band = vary?.[name];
-    return band ? bandProblems(`vary.${name}`, band, 'joint', name) : [];
+    return band ? bandProblems(`vary.${name}`, band, rangeOf('joint', name)) : [];
   });
 }
 
-/** A range ends where the machine does, and what is given lies in it. */
-function freeProblems({ free, process }: Exercise): Problem[] {
+/** A range ends where machine and hand do, and what is given lies in what is left free. */
+function freeProblems({ free, process, hold, demonstration }: Exercise): Problem[] {
+  if (free === undefined) return [];
   const problems: Problem[] = [];
-  for (const name of ['feed_mpmin', 'volts_V'] as const) {
-    const band = free?.[name];
-    if (!band) continue;
-    problems.push(...bandProblems(`free.${name}`, band, 'process', name));
-    if (process[name] < band.from || process[name] > band.to) {
-      problems.push({
-        path: `process.${name}`,
-        found: describeFound(process[name]),
-        allowed: `${band.from} to ${band.to}, the range it is free in`,
-      });
-    }
+  const givenIn = (path: string, name: FreeSetting, value: unknown): void => {
+    const left = free[name] ?? null;
+    if (left === null || isLeft(free, name, value)) return;
+    const allowed =
+      'from' in left
+        ? `${left.from} to ${left.to}, the range it is free in`
+        : `one of those left free: ${left.join(', ')}`;
+    problems.push({ path, found: describeFound(value), allowed });
+  };
+  for (const name of FREE_AT_MACHINE) {
+    const band = free[name];
+    if (band) problems.push(...bandProblems(`free.${name}`, band, rangeOf('process', name)));
+    givenIn(`process.${name}`, name, process[name]);
+  }
+  for (const name of FREE_BY_KIND) givenIn(`process.${name}`, name, process[name]);
+  for (const name of FREE_IN_HAND) {
+    const band = free[name];
+    if (band) problems.push(...bandProblems(`free.${name}`, band, WEAVE_RANGES[name]));
+    givenIn(`demonstration.${name}`, name, demonstration[name]);
+    if (hold[name] !== demonstration[name]) givenIn(`hold.${name}`, name, hold[name]);
   }
   return problems;
 }

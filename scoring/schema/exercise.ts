@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { jointSchema, processSchema, weaveSchema } from './bench.ts';
+import { band, leavesAnything, leewaySchema } from './leeway.ts';
 import { profileSchema } from './profile.ts';
 
 const name = z
@@ -7,11 +8,6 @@ const name = z
   .min(1)
   .max(60)
   .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/);
-
-/** A band a hand should stay in. */
-const band = z
-  .strictObject({ from: z.number(), to: z.number() })
-  .refine((b) => b.from <= b.to, 'a band whose `from` is not above its `to`');
 
 /**
  * The weld size asked for. `leg` is the leg of the largest right-angled isosceles triangle the weld holds, `throat` its height from
@@ -55,11 +51,11 @@ export const exerciseSchema = z
     process: processSchema,
     /**
      * `fixed`: joint and settings as given. `own process`: the joint as given, the machine set by ear. `within ranges`: the joint as given,
-     * feed and volts free as `free` says.
+     * machine and gun free as `free` says.
      */
     settings: z.enum(['fixed', 'own process', 'within ranges']),
-    /** Settings left to the trainee, from and to; null: as given. Only with `within ranges`. */
-    free: z.strictObject({ feed_mpmin: band.nullable(), volts_V: band.nullable() }).exactOptional(),
+    /** Settings left to the trainee, from and to or one of a few; null: as given. Only with `within ranges`. */
+    free: leewaySchema.exactOptional(),
     /** Attempts that count for each trainee; left out: all do. */
     attempts: z.int().min(1).max(99).exactOptional(),
     asked: askedSchema,
@@ -123,14 +119,14 @@ export const exerciseSchema = z
     if (e.piece !== undefined && e.vary === undefined) {
       ctx.addIssue({ code: 'custom', path: ['piece'], message: 'left out, where the exercise lets nothing vary' });
     }
-    const ranged = e.free !== undefined && (e.free.feed_mpmin !== null || e.free.volts_V !== null);
+    const ranged = leavesAnything(e.free);
     if (ranged !== (e.settings === 'within ranges')) {
       ctx.addIssue({
         code: 'custom',
         path: ['free'],
         message: ranged
           ? 'left out, unless settings are "within ranges"'
-          : 'from and to of feed_mpmin, of volts_V or of both',
+          : 'from and to of at least one setting, such as feed_mpmin or tipToWork_mm, or a choice of wire_mm or gas',
       });
     }
     for (const field of ['edition', 'source'] as const) {
@@ -158,10 +154,6 @@ export type Exercise = z.infer<typeof exerciseSchema>;
 export type Asked = Exercise['asked'];
 /** The bands the coaching speaks of; they never decide the verdict. */
 export type HandTarget = Exercise['target'];
-/** A setting that an exercise may leave free within a range. */
-export type FreeSetting = keyof NonNullable<Exercise['free']>;
-/** From and to, both included. */
-export type Band = z.infer<typeof band>;
 
 /** The judged length on a piece: a piece shorter than the exercise's ends where it ends. */
 export function judgedOn({ judged }: Exercise, { length_mm }: { length_mm: number }): Exercise['judged'] {

@@ -2,7 +2,7 @@ import { type Attempt, attemptOf } from '../attempt/attempt.ts';
 import { judgedOf } from '../exercises/workshop.ts';
 import { Survey } from '../measures/bead/survey.ts';
 import { type Measures, measure } from '../measures/measures.ts';
-import { checkBooks } from '../measures/open-books.ts';
+import { checkAccounts } from '../measures/open-accounts.ts';
 import type { Exercise } from '../schema/exercise.ts';
 import { describeFound, InputError } from '../schema/problem.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
@@ -53,7 +53,7 @@ interface Welded {
 
 function weldedAgain(recording: AttemptRecording, file: string): Welded {
   const attempt = attemptOf(recording);
-  checkBooks(attempt.accounts, file);
+  checkAccounts(attempt.accounts, file);
   return { attempt, survey: new Survey(attempt.section) };
 }
 

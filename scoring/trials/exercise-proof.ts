@@ -1,4 +1,4 @@
-import { handOfAmount, noFaults, recordPoses, weaveHand } from '../../engine/index.ts';
+import { type HandFaults, handOfAmount, noFaults, type Pose, recordPoses, weaveHand } from '../../engine/index.ts';
 import { attemptOf } from '../attempt/attempt.ts';
 import type { Exercise } from '../schema/exercise.ts';
 import { checkRecording } from '../schema/recording.ts';
@@ -100,6 +100,30 @@ function faulty(fault: ProofFault, w: Weave): { weave: Weave; lead_mm?: number; 
     case 'straight-instead':
       return { weave: { ...w, pattern: 'straight' } };
   }
+}
+
+/** A named fault as a robot hand does it: weave, failings and poses. @param share how much of the fault, 0 none to 1 all of it */
+export function faultHand(
+  exercise: Exercise,
+  fault: ProofFault,
+  seed: number,
+  share = 1,
+): { weave: Weave; faults: HandFaults; poses: Pose[] } {
+  const shown = exercise.demonstration;
+  const all = faulty(fault, shown);
+  const part = (k: keyof Weave): unknown => {
+    const [from, to] = [shown[k], all.weave[k]];
+    return typeof from === 'number' && typeof to === 'number' && share !== 1 ? from + share * (to - from) : to;
+  };
+  const weave = Object.fromEntries((Object.keys(all.weave) as (keyof Weave)[]).map((k) => [k, part(k)])) as Weave;
+  const base = noFaults(seed);
+  const faults = { ...base, lead_mm: share * (all.lead_mm ?? 0), timing: share * (all.timing ?? 0) };
+  const shift_mm = share * (all.shift_mm ?? 0);
+  return {
+    weave,
+    faults,
+    poses: [...weaveHand(weave, faults)].map((pose) => ({ ...pose, u_mm: pose.u_mm + shift_mm })),
+  };
 }
 
 /**

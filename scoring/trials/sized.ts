@@ -1,6 +1,7 @@
 import { minTipToWork_mm, type ProcessOptions } from '../../engine/index.ts';
 import { UNEVEN_LEGS_MM } from '../advice/habits.ts';
-import type { Band, Exercise } from '../schema/exercise.ts';
+import type { Exercise } from '../schema/exercise.ts';
+import type { Band } from '../schema/leeway.ts';
 import type { Change, Result } from '../schema/result.ts';
 import { inSteps, type Knob, steps } from './steps.ts';
 

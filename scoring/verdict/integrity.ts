@@ -3,7 +3,8 @@ import type { Attempt } from '../attempt/attempt.ts';
 import { pieceFollows } from '../exercises/piece.ts';
 import { exerciseNamed } from '../exercises/ready.ts';
 import { asAsked } from '../schema/asked.ts';
-import type { Band, Exercise, FreeSetting } from '../schema/exercise.ts';
+import type { Exercise } from '../schema/exercise.ts';
+import { FREE_IN_HAND, type FreeSetting, isLeft, leftSaid } from '../schema/leeway.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
 import type { Difference, FoundReason } from './found.ts';
 
@@ -21,7 +22,7 @@ export function editsIn(
   const reasons: FoundReason[] = [];
   const joint = difference(exercise.joint, recording.simulation.joint);
   if (joint !== null) reasons.push({ code: 'settings-edited', data: { what: 'joint', differs: joint } });
-  const process = settingsOff(exercise, recording.simulation.process);
+  const process = settingsOff(exercise, recording);
   if (process !== null) reasons.push({ code: 'settings-edited', data: { what: 'settings', differs: process } });
   const ready = exerciseNamed(exercise.name);
   if (!given && ready !== undefined && !same(asAsked(ready), asAsked(exercise))) {
@@ -36,22 +37,41 @@ export function editsIn(
 }
 
 /** The first setting that is neither as given nor where the exercise leaves it to the trainee; null: all are. */
-function settingsOff(exercise: Exercise, found: Exercise['process']): Difference | null {
-  if (exercise.settings === 'own process') return null;
-  for (const [name, band] of Object.entries(exercise.free ?? {}) as [FreeSetting, Band | null][]) {
-    const is = found[name];
-    if (band !== null && (is < band.from || is > band.to))
-      return { name, is, asked: `anything from ${band.from} to ${band.to}` };
+function settingsOff(exercise: Exercise, { simulation, device, poses }: AttemptRecording): Difference | null {
+  const { settings, free, process } = exercise;
+  if (settings === 'own process') return null;
+  for (const [name, asked] of Object.entries(process)) {
+    const left = free?.[name as FreeSetting] ?? null;
+    const is = simulation.process[name as keyof Exercise['process']];
+    if (left === null ? is !== asked : !isLeft(free, name, is))
+      return { name, is, asked: left === null ? asked : leftSaid(left) };
   }
-  return difference({ ...exercise.process, ...freed(exercise, found) }, found);
+  return heldOff(exercise, device, poses);
 }
 
-/** What the exercise leaves to the trainee, as it was set. */
-function freed({ free }: Exercise, found: Exercise['process']): Partial<Exercise['process']> {
-  return {
-    ...(free?.feed_mpmin ? { feed_mpmin: found.feed_mpmin } : {}),
-    ...(free?.volts_V ? { volts_V: found.volts_V } : {}),
+/** Where a device cannot tell how the gun is held, that is a setting too: the first that is not where the exercise leaves it. */
+function heldOff(
+  { free, hold }: Exercise,
+  { measures }: AttemptRecording['device'],
+  poses: AttemptRecording['poses'],
+): Difference | null {
+  const columns = { tipToWork_mm: 'tip', workAngle_deg: 'work', travelAngle_deg: 'travel' } as const;
+  const told = {
+    tipToWork_mm: measures.tipToWork,
+    workAngle_deg: measures.workAngle,
+    travelAngle_deg: measures.travelAngle,
   };
+  for (const name of FREE_IN_HAND) {
+    const left = free?.[name] ?? null;
+    if (left === null) continue;
+    const quanta = name === 'tipToWork_mm' ? 100 : 10;
+    // Poses are kept in whole quanta.
+    const wide = { from: left.from - 0.5 / quanta, to: left.to + 0.5 / quanta };
+    const held = told[name] ? [] : Array.from(poses[columns[name]], (value) => value / quanta);
+    const is = [hold[name], ...held].find((value) => value < wide.from || value > wide.to);
+    if (is !== undefined) return { name, is, asked: leftSaid(left) };
+  }
+  return null;
 }
 
 /** Where file and weld no longer go together; null where they do, or where that cannot be told. */

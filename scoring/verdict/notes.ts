@@ -1,7 +1,7 @@
 import { ENGINE_VERSION } from '../../engine/index.ts';
 import { FREE_NAME } from '../exercises/free.ts';
 import { exerciseNamed } from '../exercises/ready.ts';
-import { booksOpen } from '../measures/open-books.ts';
+import { accountsOpen } from '../measures/open-accounts.ts';
 import { findingsIn } from './findings.ts';
 import type { FoundNote } from './found.ts';
 import { aidsUsed, type ReasonQuestion } from './reasons.ts';
@@ -46,7 +46,7 @@ export function notesFor(q: ReasonQuestion, profileName: string | null): FoundNo
     if (exercise.asked.size_mm > LARGEST_PASS_MM) notes.push({ code: 'size-over-6', data: {} });
   }
   const { dripped_g, fed_g } = attempt.accounts;
-  if (!booksOpen(attempt.accounts) && dripped_g > NOTED_DROP * fed_g)
+  if (!accountsOpen(attempt.accounts) && dripped_g > NOTED_DROP * fed_g)
     notes.push({ code: 'metal-dropped', data: { dripped_g } });
   const transfer = outsideTransfer(recording, exercise);
   if (transfer !== null) notes.push({ code: 'outside-transfer', data: transfer });

@@ -1,6 +1,6 @@
 import type { Attempt } from '../attempt/attempt.ts';
 import type { Way } from '../measures/hand/passes.ts';
-import { booksOpen } from '../measures/open-books.ts';
+import { accountsOpen } from '../measures/open-accounts.ts';
 import { type Exercise, judgedOn } from '../schema/exercise.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
 import type { Line, Result } from '../schema/result.ts';
@@ -34,11 +34,11 @@ export interface ReasonQuestion {
 export function reasonsFor(q: ReasonQuestion): FoundReason[] {
   const { recording, attempt, exercise } = q;
   const { accounts } = attempt;
-  if (accounts.arcTime_s === 0 && !booksOpen(accounts)) return [{ code: 'no-arc', data: {} }];
-  if (exercise === null) return [{ code: booksOpen(accounts) ? 'books-open' : 'no-exercise', data: {} }];
+  if (accounts.arcTime_s === 0 && !accountsOpen(accounts)) return [{ code: 'no-arc', data: {} }];
+  if (exercise === null) return [{ code: accountsOpen(accounts) ? 'books-open' : 'no-exercise', data: {} }];
   const edits = [...tooLittle(exercise), ...editsIn(recording, attempt, exercise, q.exerciseGiven)];
   // Whatever else seems to be wrong with such a bead may be the model's fault.
-  if (booksOpen(accounts)) return [{ code: 'books-open', data: {} }, ...edits];
+  if (accountsOpen(accounts)) return [{ code: 'books-open', data: {} }, ...edits];
   const reasons: FoundReason[] = [];
   if (recording.ended === 'too-slow') reasons.push({ code: 'machine-too-slow', data: {} });
   const bare_mm = q.bead.bare_mm.length;

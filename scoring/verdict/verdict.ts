@@ -1,5 +1,6 @@
 import { margin, worse } from '../lines/limit.ts';
-import type { Band, HandTarget } from '../schema/exercise.ts';
+import type { HandTarget } from '../schema/exercise.ts';
+import type { Band } from '../schema/leeway.ts';
 import type { Motion } from '../schema/motion.ts';
 import type { Line, Verdict } from '../schema/result.ts';
 import type { FoundReason } from './found.ts';

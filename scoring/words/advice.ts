@@ -5,10 +5,10 @@ import { machineSentences, suspectSaid } from './machine.ts';
 import { said, toeName, upper } from './names.ts';
 import { rootSaid, seenSaid } from './seen.ts';
 
-type Sentences = { [C in AdviceCode]: (p: AdviceData[C]) => string };
+export type AdviceSentences = { [C in AdviceCode]: (p: AdviceData[C]) => string };
 
 /** Every sentence of advice, in one place. Numbers come from the attempt; a sentence whose numbers are not known is not said. */
-const sentences: Sentences = {
+const adviceSentences: AdviceSentences = {
   'weld-the-judged-length': (p) =>
     `Weld all of the judged length, ${said(p.from_mm)} to ${said(p.to_mm)} mm; ${said(p.bare_mm)} mm of it are bare.`,
 
@@ -50,11 +50,15 @@ const sentences: Sentences = {
     `A straight run with this much metal stands ${said(p.convexity_mm)} high; ${said(p.limit_mm)} is the limit. Climb a little faster, or weave it.`,
 
   undersize: (p) =>
-    `Leg is ${said(p.size_mm)} where ${said(p.asked_mm)} was asked${p.length_mm > 0 ? `, over ${said(p.length_mm, 0)} mm` : ''}.${
-      p.laid_mm2 !== null && p.holds_mm2 !== null && p.laid_mm2 < 1.1 * p.holds_mm2
-        ? ` You're laying ${said(p.laid_mm2, 0)} mm² and the size takes ${said(p.holds_mm2, 0)}.`
-        : ''
-    } Your hand was as shown: climb slower, or give it more wire.`,
+    p.place === null
+      ? `Leg is ${said(p.size_mm)} where ${said(p.asked_mm)} was asked${p.length_mm > 0 ? `, over ${said(p.length_mm, 0)} mm` : ''}.${
+          p.laid_mm2 !== null && p.holds_mm2 !== null && p.laid_mm2 < 1.1 * p.holds_mm2
+            ? ` You're laying ${said(p.laid_mm2, 0)} mm² and the size takes ${said(p.holds_mm2, 0)}.`
+            : ''
+        } Your hand was as shown: climb slower, or give it more wire.`
+      : `Leg is ${said(p.size_mm)} where ${said(p.asked_mm)} was asked, ${shortAt(p.place)}; the rest holds. ${
+          p.place.little ? 'That is little: weld' : 'Weld'
+        } as you did, and look what your hand did there.`,
 
   oversize: (p) =>
     `Weld is ${said(p.size_mm)} where at most ${said(p.most_mm)} was asked${p.length_mm > 0 ? `, over ${said(p.length_mm, 0)} mm` : ''}. Climb faster.`,
@@ -97,16 +101,23 @@ const sentences: Sentences = {
 };
 
 /** A piece of advice as it goes into a result: with its sentence. */
-export function adviceSaid({ code, data, y_mm, t_s, cycle, side, change }: Found): Advice {
+export function adviceSaid(
+  { code, data, y_mm, t_s, cycle, side, change }: Found,
+  sentences: AdviceSentences = adviceSentences,
+): Advice {
   // Each code has its own data; the table and the union are made of the same names, which the compiler cannot follow through a look-up.
   const say = sentences[code] as (p: typeof data) => string;
   return { code, text: say(data), y_mm, t_s, cycle, side, change };
+}
+
+function shortAt({ from_mm, to_mm }: { from_mm: number; to_mm: number }): string {
+  return from_mm === to_mm ? `at ${said(from_mm, 0)} mm` : `from ${said(from_mm, 0)} to ${said(to_mm, 0)} mm`;
 }
 
 function toe(p: { joint: Parameters<typeof toeName>[0]; side: 'A' | 'B' }): string {
   return upper(toeName(p.joint, p.side));
 }
 
-function unitSign(unit: Line['unit']): string {
+export function unitSign(unit: Line['unit']): string {
   return unit === 'deg' ? '°' : unit;
 }

@@ -1,6 +1,6 @@
 import type { Gap, GapName, GapReason } from '../schema/gap.ts';
 
-const NAMES: Record<GapName, string> = {
+const gapNames: Record<GapName, string> = {
   motion: 'motion',
   'arc on front': 'arc on the front of the puddle',
   weave: 'reach, pauses, beat, width and step up',
@@ -18,10 +18,10 @@ const NAMES: Record<GapName, string> = {
 
 /** What is not measured and why, in words; as results and reports carry it. */
 export function gapSaid(gap: Gap): { what: string; why: string } {
-  return { what: NAMES[gap.what], why: reasonSaid(gap) };
+  return { what: gapNames[gap.what], why: gapReason(gap) };
 }
 
-function reasonSaid(reason: GapReason): string {
+function gapReason(reason: GapReason): string {
   switch (reason.why) {
     case 'arc never burned':
       return 'the arc never burned over the judged length';

@@ -7,7 +7,7 @@ import { measureName, said, toeName, upper } from './names.ts';
 type Kind = JointOptions['kind'];
 
 /** A reading that is not within, as it is said. */
-interface Fault extends Pick<Line, 'side' | 'sense' | 'limit' | 'plusMinus' | 'reading' | 'y_mm'> {
+export interface Fault extends Pick<Line, 'side' | 'sense' | 'limit' | 'plusMinus' | 'reading' | 'y_mm'> {
   measure: LineMeasure | typeof DROPPED;
   unit: string;
 }
@@ -34,6 +34,8 @@ export const proofSentences = {
         : `, nearest was ${changeSaid(nearest.change, kind)} (${number(nearest.after.reading, nearest.after)})`
     }. The drill for it: ${drill}.`,
 };
+
+export type ProofSentences = typeof proofSentences;
 
 /** A change as it would be said at the bench. */
 export function changeSaid({ what, by }: Change, kind: Kind): string {

@@ -1,4 +1,5 @@
 import type { JointOptions, ProcessOptions } from '../../engine/index.ts';
+import type { FREE_IN_HAND } from '../schema/leeway.ts';
 import type { Note, NoteCode, Reason, ReasonCode } from '../schema/result.ts';
 import type { AidName, Difference, FoundNote, FoundReason, NoteData, ReasonData } from '../verdict/found.ts';
 import type { OutsideTransfer } from '../verdict/transfer.ts';
@@ -13,8 +14,9 @@ function transferSaid(p: OutsideTransfer): string {
   return `Not short-circuiting transfer: ${said(p.volts_V)} V are ${how}. At these amps it dips from about ${said(p.low_V)} to ${said(p.high_V)} V.`;
 }
 
+export type ReasonSentences = { [C in ReasonCode]: (p: ReasonData[C]) => string };
 /** Every sentence on why an attempt gets no verdict. */
-const reasons: { [C in ReasonCode]: (p: ReasonData[C]) => string } = {
+const reasonSentences: ReasonSentences = {
   'no-exercise': () =>
     'No exercise is named in the file, so no size, no judged length and no limits are known. Name one to score it.',
   'no-arc': () => 'No arc burned in this attempt.',
@@ -54,8 +56,9 @@ const reasons: { [C in ReasonCode]: (p: ReasonData[C]) => string } = {
       : `The exercise's ${p.what} is ${said(p.is)} mm; under ${said(p.least)} mm nothing is shown by it.`,
 };
 
+export type NoteSentences = { [C in NoteCode]: (p: NoteData[C]) => string };
 /** Every sentence on what is of note. */
-const notes: { [C in NoteCode]: (p: NoteData[C]) => string } = {
+const noteSentences: NoteSentences = {
   robot: () => 'Welded by the robot hand, not by a person.',
   piece: (p) =>
     `Plate ${p.number}, seed ${p.seed}: gap ${said(p.gap_mm)} mm, plates at ${said(p.startTemp_C, 0)} °C, cuts at ${p.cuts_mm.map((y) => said(y)).join(', ')} mm.`,
@@ -90,14 +93,14 @@ const notes: { [C in NoteCode]: (p: NoteData[C]) => string } = {
 };
 
 /** A reason as it goes into a result: with its sentence. */
-export function reasonSaid({ code, data }: FoundReason): Reason {
+export function reasonSaid({ code, data }: FoundReason, reasons: ReasonSentences = reasonSentences): Reason {
   // As in advice.ts: table and union are made of the same names, which the compiler cannot follow through a look-up.
   const say = reasons[code] as (p: typeof data) => string;
   return { code, text: say(data) };
 }
 
 /** A note as it goes into a result: with its sentence. */
-export function noteSaid({ code, data }: FoundNote): Note {
+export function noteSaid({ code, data }: FoundNote, notes: NoteSentences = noteSentences): Note {
   const say = notes[code] as (p: typeof data) => string;
   return { code, text: say(data) };
 }
@@ -141,4 +144,7 @@ const SETTINGS: Partial<Record<string, readonly [words: string, unit: string]>> 
   gas: ['the gas', ''],
   tip_mm: ['the place of the contact tip in the nozzle', ' mm'],
   nozzle_mm: ['the nozzle', ' mm'],
-} satisfies Record<keyof (JointOptions & ProcessOptions), readonly [string, string]>;
+  tipToWork_mm: ['tip-to-work', ' mm'],
+  workAngle_deg: ['the work angle', '°'],
+  travelAngle_deg: ['the travel angle', '°'],
+} satisfies Record<keyof (JointOptions & ProcessOptions) | (typeof FREE_IN_HAND)[number], readonly [string, string]>;

@@ -21,16 +21,21 @@ describe.each([
   ['served', async () => (await serveGame()).address],
   ['single file', async () => SINGLE_FILE],
 ])('the page keeps to itself: %s', (_name, address) => {
+  let bench: BenchDriver;
+  beforeAll(async () => {
+    bench = await BenchDriver.open(browser, await address());
+  });
+  afterAll(async () => {
+    await bench?.close();
+  });
+
   it('opens, and opens its sheets, without a request to anyone or a word from its policy', async () => {
-    const bench = await BenchDriver.open(browser, await address());
     await bench.page.getByRole('button', { name: 'About' }).click();
     await bench.page.getByRole('dialog').waitFor();
     expect(bench.complaints).toEqual([]);
-    await bench.close();
   });
 
   it('lets neither a call to the outside, a script from text nor an inline script through', async () => {
-    const bench = await BenchDriver.open(browser, await address());
     const refused = await bench.page.evaluate(async (outside) => {
       const said: string[] = [];
       document.addEventListener('securitypolicyviolation', (event) => said.push(event.effectiveDirective));
@@ -59,6 +64,5 @@ describe.each([
     // The watch that the other tests rely on sees both: that something was asked for, and the policy's own word.
     expect(bench.complaints).toContain(`asked ${OUTSIDE}`);
     expect(bench.complaints.join()).toContain('Content Security Policy');
-    await bench.close();
   });
 });

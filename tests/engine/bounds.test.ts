@@ -103,7 +103,7 @@ describe('maximum principle', () => {
           if (n++ % LOOK_EVERY === 0) expect(broken(sim, plan, bounds)).toBeNull();
         }
       }),
-      { seed: 20261125, numRuns: runs(30, 4) },
+      { seed: 20261125, numRuns: runs(30, 2) },
     );
   });
 

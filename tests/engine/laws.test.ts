@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { createRandom, createSimulation, EngineError, type Pose } from '../../engine/index.ts';
+import { createRandom, createSimulation, EngineError, type Pose, type Simulation } from '../../engine/index.ts';
 import { share } from '../support/share.ts';
 import { optionsOf, type WeldCase, weld } from '../support/weld.ts';
 
@@ -12,7 +12,7 @@ describe('accounts', () => {
     ['straight and slow, dripping', { weave: { pattern: 'straight', travel_mmps: 1.2 }, process: { feed_mpmin: 7 } }],
     ['gap and warm plates', { joint: { gap_mm: 1.5, startTemp_C: 200 } }],
   ];
-  it.each(share(cases, 2))('close within 0.1 percent: %s', (_name, c) => {
+  it.each(share(cases, 1))('close within 0.1 percent: %s', (_name, c) => {
     const a = weld({ ...c, joint: { length_mm: 34, ...c.joint } }).accounts();
     expect(a.fed_g).toBeGreaterThan(1);
     expect(a.massError).toBeLessThan(1e-9);
@@ -117,12 +117,14 @@ describe('hostile hands', () => {
     for (const t of sim.surface().temp_C) expect(t).toBeLessThan(2900);
   });
 
+  let welded: Simulation | null = null;
   it.each([
     ['u_mm', Number.NaN],
     ['y_mm', Number.POSITIVE_INFINITY],
     ['tipToWork_mm', Number.NaN],
   ] as const)('refuses %s = %s by name and stays as it was', (field, value) => {
-    const sim = weld(short);
+    welded ??= weld(short);
+    const sim = welded;
     const before = sim.hash();
     const pose = { u_mm: 0, y_mm: 5, tipToWork_mm: 12, workAngle_deg: 45, travelAngle_deg: 0, trigger: true };
     let caught: unknown;

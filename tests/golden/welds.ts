@@ -16,11 +16,21 @@ export function storedWelds(): GoldenWelds {
   return JSON.parse(readFileSync(WELDS_FILE, 'utf8'));
 }
 
-export function weldAll(): GoldenWelds {
+/** Every scene to its end, or its first so many seconds. */
+export function weldAll(lastOf: (scene: string) => number | undefined = () => undefined): GoldenWelds {
   const pair = (s: Second): [string, string] => [s.state, s.shown];
   return {
     engine: ENGINE_VERSION,
-    scenes: Object.fromEntries(SCENES.map((scene) => [scene.name, witness(scene).map(pair)])),
+    scenes: Object.fromEntries(SCENES.map((scene) => [scene.name, witness(scene, lastOf(scene.name)).map(pair)])),
+  };
+}
+
+/** The golden set's first so many seconds of each scene. */
+export function storedUpTo(lastOf: (scene: string) => number | undefined): GoldenWelds {
+  const { engine, scenes } = storedWelds();
+  return {
+    engine,
+    scenes: Object.fromEntries(Object.entries(scenes).map(([name, all]) => [name, all.slice(0, lastOf(name))])),
   };
 }
 

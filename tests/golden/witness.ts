@@ -33,8 +33,8 @@ const TRACED = [
   'spatter_g',
 ] as const satisfies readonly (keyof TraceSample)[];
 
-/** Steps a scene and takes both numbers every second of weld, and once more at the end with cuts and opened root. */
-export function witness(scene: Scene): Second[] {
+/** Steps a scene and takes both numbers every second of weld, up to `last_s`, or to the end and there once more with cuts and opened root. */
+export function witness(scene: Scene, last_s = Number.POSITIVE_INFINITY): Second[] {
   const sim = createSimulation(scene.options);
   const sha = createHash('sha256');
   const seconds: Second[] = [];
@@ -53,6 +53,7 @@ export function witness(scene: Scene): Second[] {
     if (sim.steps % 100 !== 0) continue;
     surface(sha, sim);
     take();
+    if (seconds.length >= last_s) return seconds;
   }
   surface(sha, sim);
   cuts(sha, sim);

@@ -12,7 +12,9 @@ import {
   type Result,
 } from '../../scoring/index.ts';
 import type { FolderScores } from '../../scoring/node/index.ts';
+import { packedSize_kB } from '../support/budget.ts';
 import { compileExamples, type Packed, packAndInstall, run, runExample, typeFaultsOf } from './packed.ts';
+import { publintOf, typesWrongIn } from './published.ts';
 
 /** The package as somebody else would get it: packed, unpacked, run in plain Node, type-checked against its own declarations. */
 
@@ -80,6 +82,24 @@ describe('the package', () => {
 
   it('has declarations a strict project can check its code by', () => {
     expect(typeFaults).toEqual([expect.stringMatching(/^examples\/wrong\.ts\(2,14\): error TS2322/)]);
+  });
+
+  it('has nothing that publint or arethetypeswrong would complain of, and they would', async () => {
+    expect(await publintOf(packed)).toEqual([]);
+    expect(await typesWrongIn(packed)).toEqual([]);
+    const gone = packed.files.filter((file) => file !== 'dist/scoring/index.d.ts');
+    expect(await typesWrongIn({ ...packed, files: gone })).toContain('UntypedResolution node16-esm');
+  });
+
+  it.each([
+    // A page that welds and judges loads these; what is over is what a library coming in by the back door would show in.
+    ['engine', /^dist\/engine\/.*\.js$/, 110],
+    ['scoring', /^dist\/scoring\/.*\.js$/, 310],
+  ])('carries no more code in %s than is meant', (_, which, most_kB) => {
+    const code = packed.files.filter((file) => which.test(file)).map((file) => join(packed.home, file));
+    const size_kB = packedSize_kB(code);
+    expect(size_kB).toBeLessThan(most_kB);
+    expect(size_kB).toBeGreaterThan(most_kB / 2);
   });
 
   it('brings a command that works without the rest of the repository', async () => {

@@ -20,7 +20,7 @@ const SECURE_ONLY =
   /\b(randomUUID|crypto\.subtle|navigator\.clipboard|navigator\.storage|showSaveFilePicker|showOpenFilePicker|serviceWorker|navigator\.locks|getCoalescedEvents|getGamepads)\b/g;
 
 /** Where one is used all the same, it is asked for first. */
-const ASKED_FIRST = /navigator\.storage\?\.|getCoalescedEvents\?\.|getGamepads\?\./;
+const ASKED_FIRST = /navigator\.storage\?\.|getCoalescedEvents\?\.|getGamepads\?\.|serviceWorker\?\./;
 
 afterEach(() => {
   vi.unstubAllGlobals();

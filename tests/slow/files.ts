@@ -19,12 +19,13 @@ export const WHOLE_HERE = [
 
 export const SHARED_HERE = [
   'tests/engine/{bounds,laws}.test.ts',
-  'tests/golden/results.test.ts',
+  'tests/golden/{results,welds}.test.ts',
   'tests/reference/reference.test.ts',
   'tests/scoring/exercises/exercises.test.ts',
+  'tests/scoring/verdict/validity.test.ts',
 ];
 
 /** Days in the browser, acted out in real time: a stage of its own after the slow suite's other tests, one file at a time. */
 export const IN_BROWSER = [
-  'tests/browser/{coupon,desk,devices,lab,lesson,level,measure,notices,proof,shelf,slow,zoom}.test.ts',
+  'tests/browser/{coupon,crowded,desk,devices,lab,lesson,level,measure,notices,offline,proof,shelf,slow,stranger,view,zoom}.test.ts',
 ];

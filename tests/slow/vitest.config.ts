@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { SHARED_HERE, WHOLE_HERE } from './files.ts';
@@ -9,6 +10,8 @@ export default defineConfig({
     include: ['tests/slow/**/*.test.ts', ...WHOLE_HERE, ...SHARED_HERE],
     // The lab is tested on a PostgreSQL server here; tests/run.mjs runs its tests a second time, on the embedded database.
     env: { LAB_STORE: process.env.LAB_STORE ?? 'server', TEST_SHARE: 'whole' },
+    // Left alone, one core is kept free for the watcher that a single run does not have.
+    maxWorkers: availableParallelism(),
     testTimeout: 1_200_000,
     hookTimeout: 120_000,
     passWithNoTests: false,

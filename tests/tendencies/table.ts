@@ -14,6 +14,8 @@ export interface Tendency {
   margin: number;
   /** A larger margin that was asked and is not held; `margin` is then what the model does show, and DEVELOPERS.md says so. */
   asked?: number;
+  /** A cell size at which it misses its margin, and what the difference comes to there: said in the README's limits, and tested to stay so. */
+  notHeldAt?: { cell_mm: number; between: readonly [number, number] };
   /** The calibration was set to show this (tests/studies/calibration): held, but not predicted. */
   calibratedOn?: true;
 }
@@ -137,6 +139,7 @@ const ALL: readonly Tendency[] = [
     more: hot,
     less: cold,
     margin: 0.3,
+    notHeldAt: { cell_mm: 0.5, between: [0.2, 0.3] },
     calibratedOn: true,
   },
   {
@@ -171,6 +174,7 @@ const ALL: readonly Tendency[] = [
     more: coldEqualMetal,
     less: hotEqualMetal,
     margin: 0.1,
+    notHeldAt: { cell_mm: 0.5, between: [-0.05, 0.06] },
   },
   {
     name: 'a farther tip takes fewer amps',
@@ -387,6 +391,7 @@ const ALL: readonly Tendency[] = [
     more: craterFilled,
     less: craterOpen,
     margin: 0.4,
+    notHeldAt: { cell_mm: 0.5, between: [0.25, 0.4] },
   },
 ];
 

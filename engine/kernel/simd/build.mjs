@@ -1,5 +1,6 @@
 /** Makes the twins' constants, compiles heat.ts and surface.ts to WebAssembly and writes them as ../simd-module.ts (base64), so that no loader, file or network is needed. */
 import { execFileSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
@@ -76,10 +77,18 @@ export function constantsText() {
   return `// Made from ../layout.ts by \`npm run build:kernel\`; a test checks that it is current.\n${lines.join('')}`;
 }
 
+/** Digest of everything that decides what is compiled, so that a stale module shows without compiling it. */
+export function sourceDigest() {
+  const hash = createHash('sha256');
+  for (const name of ['heat.ts', 'surface.ts', 'constants.ts', 'build.mjs'])
+    hash.update(readFileSync(join(here, name), 'utf8').replaceAll('\r\n', '\n'));
+  return hash.digest('hex').slice(0, 32);
+}
+
 /** The text of ../simd-module.ts. */
 export function moduleText() {
   return (
-    '/** Made from simd/*.ts by `npm run build:kernel`; a test checks that it is current. */\n' +
+    `/** Made from simd/*.ts (digest ${sourceDigest()}) by \`npm run build:kernel\`; a test checks that it is current. */\n` +
     `export const HEAT_WASM =\n  '${compile('heat')}';\n\nexport const SURFACE_WASM =\n  '${compile('surface')}';\n`
   );
 }

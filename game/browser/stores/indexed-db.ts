@@ -1,5 +1,6 @@
 import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB, type StoreNames } from 'idb';
-import type { AttemptStore, CouponStore, ScoreStore } from '../../core/ports.ts';
+import type { AttemptStore, CouponStore, PracticeStore, ScoreStore } from '../../core/ports.ts';
+import { idOf, type PracticeRecord } from '../../core/practice/record.ts';
 import type { AttemptEntry, StoredAttempt, StoredCoupon } from '../../core/session/shelf.ts';
 import type { DraftChunk, DraftHead } from '../../core/session/unfinished.ts';
 
@@ -10,6 +11,7 @@ interface Schema extends DBSchema {
   drafts: { key: string; value: DraftHead };
   chunks: { key: [string, number]; value: DraftChunk };
   scores: { key: string; value: object };
+  practice: { key: string; value: PracticeRecord };
 }
 
 /** Most scores of classes kept. */
@@ -22,13 +24,14 @@ type Writing = IDBPTransaction<Schema, Name[], 'readwrite'>;
 export function indexedDbStores(name = 'toehold'): {
   attempts: AttemptStore;
   coupons: CouponStore;
+  practice: PracticeStore;
   scores: ScoreStore;
 } {
   let opening: Promise<IDBPDatabase<Schema>> | null = null;
 
   const open = (): Promise<IDBPDatabase<Schema>> => {
     if (opening) return opening;
-    const asked = openDB<Schema>(name, 4, {
+    const asked = openDB<Schema>(name, 5, {
       upgrade(db, from) {
         if (from < 1) db.createObjectStore('attempts', { keyPath: 'id' }).createIndex('made', 'made_ms');
         if (from < 2) db.createObjectStore('coupons', { keyPath: 'id' }).createIndex('attempt', 'attempt');
@@ -39,6 +42,7 @@ export function indexedDbStores(name = 'toehold'): {
           db.createObjectStore('chunks', { keyPath: ['id', 'from'] });
         }
         if (from < 4) db.createObjectStore('scores');
+        if (from < 5) db.createObjectStore('practice', { keyPath: 'id' });
       },
       // Another tab has a newer program and waits to bring the store up: let go of it, and open it anew when it is next needed.
       blocking(_current, _next, event) {
@@ -84,11 +88,12 @@ export function indexedDbStores(name = 'toehold'): {
     entries: async () => (await open()).getAll('entries'),
     putEntry: (entry) => write(['entries'], (tx) => tx.objectStore('entries').put(entry)),
     remove: (id) =>
-      write(['attempts', 'entries', 'coupons', 'drafts', 'chunks'], async (tx) => {
+      write(['attempts', 'entries', 'coupons', 'drafts', 'chunks', 'practice'], async (tx) => {
         const coupons = tx.objectStore('coupons');
         for (const key of await coupons.index('attempt').getAllKeys(id)) await coupons.delete(key);
         await tx.objectStore('attempts').delete(id);
         await tx.objectStore('entries').delete(id);
+        for (const kind of ['judgement', 'retention'] as const) await tx.objectStore('practice').delete(idOf(kind, id));
         await dropDraft(tx, id);
       }),
     putChunk: (head, chunk) =>
@@ -106,6 +111,12 @@ export function indexedDbStores(name = 'toehold'): {
     of: async (attempt) => (await open()).getAllFromIndex('coupons', 'attempt', attempt),
   };
 
+  const practice: PracticeStore = {
+    put: (record) => write(['practice'], (tx) => tx.objectStore('practice').put(record)),
+    all: async () => (await open()).getAll('practice'),
+    remove: (id) => write(['practice'], (tx) => tx.objectStore('practice').delete(id)),
+  };
+
   const scores: ScoreStore = {
     get: async (key) => (await open()).get('scores', key),
     put: async (key, score) => {
@@ -117,7 +128,7 @@ export function indexedDbStores(name = 'toehold'): {
     clear: async () => (await open()).clear('scores'),
   };
 
-  return { attempts, coupons, scores };
+  return { attempts, coupons, practice, scores };
 }
 
 /** A change that failed half way is taken back whole. */

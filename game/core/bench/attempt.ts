@@ -12,8 +12,10 @@ import {
   attemptHtml,
   attemptPaperOf,
   type Judged,
-  judgeAttempt,
-  type Result,
+  type Judgement,
+  judgementOf,
+  type Language,
+  resultOf,
   Survey,
   Trace,
 } from '../../../scoring/index.ts';
@@ -44,7 +46,7 @@ export class Attempt {
   private replayStep = 0;
   private last: Pose | null = null;
   private sawn: Survey | null = null;
-  private judged: Judged | null = null;
+  private judged: (Omit<Judged, 'result'> & { judgement: Judgement }) | null = null;
 
   /** @param simulation a cold piece, not yet welded on */
   constructor(
@@ -87,7 +89,7 @@ export class Attempt {
   }
 
   /** Judges the finished piece as it lies here; scoring a saved recording welds it again and comes to the same digits. */
-  judge(recording: AttemptRecording): Result {
+  judge(recording: AttemptRecording): Judgement {
     const { simulation } = this;
     const attempt = {
       simulation: simulation.options,
@@ -97,14 +99,16 @@ export class Attempt {
       stateHash: simulation.hash(),
       states: this.recorder.states(),
     };
-    const result = judgeAttempt(recording, attempt, { survey: this.survey });
-    this.judged = { recording, section: attempt.section, survey: this.survey, result };
-    return result;
+    const judgement = judgementOf(recording, attempt, { survey: this.survey });
+    this.judged = { recording, section: attempt.section, survey: this.survey, judgement };
+    return judgement;
   }
 
-  /** The report as it is printed; null before the attempt has been judged. */
-  paper(file: string): string | null {
-    return this.judged === null ? null : attemptHtml(attemptPaperOf(this.judged, file));
+  /** The report as it is printed, in a language; null before the attempt has been judged. */
+  paper({ file, language, inches }: { file: string; language: Language; inches: boolean }): string | null {
+    if (this.judged === null) return null;
+    const { judgement, ...rest } = this.judged;
+    return attemptHtml(attemptPaperOf({ ...rest, result: resultOf(judgement, language) }, file, { language, inches }));
   }
 
   /** The cuts of the finished piece, each made once: judging and everything that is shown of it share them. */

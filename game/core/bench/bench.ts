@@ -1,5 +1,5 @@
 import { createSimulation, type Pose, poses, type Recording, type Simulation } from '../../../engine/index.ts';
-import { type AttemptRecording, booksOpen, openedRoot, readSection } from '../../../scoring/index.ts';
+import { type AttemptRecording, accountsOpen, openedRoot, readSection } from '../../../scoring/index.ts';
 import type { TorchSample } from '../hand/sample.ts';
 import type { Clock } from '../ports.ts';
 import { messageOf } from '../session/problem.ts';
@@ -81,7 +81,7 @@ export class Bench {
         this.stretch(request);
         return;
       case 'paper': {
-        const html = request.job === this.job ? (this.attempt?.paper(request.file) ?? null) : null;
+        const html = request.job === this.job ? (this.attempt?.paper(request) ?? null) : null;
         if (html !== null) this.post({ type: 'paper', job: this.job, html });
         return;
       }
@@ -235,9 +235,9 @@ export class Bench {
       try {
         const { length_mm } = attempt.simulation.options.joint;
         // Of a piece whose accounts are open nothing is read, here as in the result.
-        const strip = booksOpen(attempt.simulation.accounts()) ? [] : openedRoot(attempt.survey, length_mm);
+        const strip = accountsOpen(attempt.simulation.accounts()) ? [] : openedRoot(attempt.survey, length_mm);
         // Written by this bench or read by scoring's own reader: the exercise in it has scoring's shape.
-        this.post({ type: 'scored', job, result: attempt.judge(recording as AttemptRecording), strip });
+        this.post({ type: 'scored', job, judgement: attempt.judge(recording as AttemptRecording), strip });
       } catch (error) {
         this.post({ type: 'failed', job, doing: 'finish', message: messageOf(error) });
       }
@@ -260,15 +260,16 @@ export class Bench {
     // The finished piece has been measured where it was judged; a piece on its way is read as it stands.
     const finished = attempt?.recording && piece === attempt.simulation;
     const station = finished ? attempt.survey.at(y_mm)?.station : readSection(section)?.station;
-    const read = booksOpen(piece.accounts()) ? null : (station ?? null);
+    const read = accountsOpen(piece.accounts()) ? null : (station ?? null);
     this.post(answerCut(request, section, read, this.job));
   }
 
-  private stretch({ recording, turn, y_mm, id, scale }: Extract<BenchRequest, { type: 'stretch' }>): void {
+  private stretch({ recording, turn, y_mm, id, scale, language }: Extract<BenchRequest, { type: 'stretch' }>): void {
     const piece = this.attempt?.recording ? this.attempt.stretch(recording, y_mm) : null;
     const section = piece?.section(y_mm);
-    const station = piece && section && !booksOpen(piece.accounts()) ? (readSection(section)?.station ?? null) : null;
-    const cut = section ? cutMessage(section, station, { y_mm, id, scale }, this.job) : null;
+    const station =
+      piece && section && !accountsOpen(piece.accounts()) ? (readSection(section)?.station ?? null) : null;
+    const cut = section ? cutMessage(section, station, { y_mm, id, scale, language }, this.job) : null;
     this.post({ type: 'stretch', job: this.job, turn, cut });
   }
 

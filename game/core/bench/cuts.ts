@@ -1,5 +1,13 @@
 import type { Section } from '../../../engine/index.ts';
-import { compareOwn, cutFrame, etchedCut, InputError, type Station, sectionSvg } from '../../../scoring/index.ts';
+import {
+  compareOwn,
+  cutFrame,
+  etchedCut,
+  InputError,
+  type Language,
+  type Station,
+  sectionSvg,
+} from '../../../scoring/index.ts';
 import type { BenchAnswer, BenchRequest, CutMessage } from './protocol.ts';
 
 export type CutRequest = Extract<BenchRequest, { type: 'cut' | 'etched' | 'compareOwn' }>;
@@ -28,8 +36,8 @@ export function answerCut(request: CutRequest, section: Section, station: Statio
   const { scale } = request;
   if (request.type === 'etched')
     return { type: 'etched', job, y_mm, cut: station && etchedCut(section, station, { scale, id: 'glass' }) };
-  const { id, glass } = request;
-  const cut = cutMessage(section, station, { y_mm, id, scale }, job);
+  const { id, glass, language } = request;
+  const cut = cutMessage(section, station, { y_mm, id, scale, language }, job);
   return glass && station ? { ...cut, svg: etchedCut(section, station, { scale, id }).svg } : cut;
 }
 
@@ -37,7 +45,7 @@ export function answerCut(request: CutRequest, section: Section, station: Statio
 export function cutMessage(
   section: Section,
   station: Station | null,
-  { y_mm, id, scale }: { y_mm: number; id: string; scale: number },
+  { y_mm, id, scale, language }: { y_mm: number; id: string; scale: number; language: Language },
   job: number,
 ): CutMessage {
   return {
@@ -45,7 +53,7 @@ export function cutMessage(
     job,
     y_mm,
     scale,
-    svg: sectionSvg(section, station, { id, scale }),
+    svg: sectionSvg(section, station, { id, scale, language }),
     frame: cutFrame(section, station, scale),
     surface_mm: surfaceOf(section),
     station,

@@ -26,6 +26,11 @@ export class PoseChunks {
     trigger.push(pose.trigger ? 1 : 0);
   }
 
+  /** All that was added and not taken. */
+  rest(): PoseColumns {
+    return this.columns;
+  }
+
   /** A full chunk with the number of its first pose, or null while there is none. */
   take(): { from: number; poses: PoseColumns } | null {
     const { length } = this.columns.u;

@@ -12,9 +12,10 @@ import type {
   CutFrame,
   EtchedCut,
   Exercise,
+  Judgement,
+  Language,
   OwnMarks,
   OwnReading,
-  Result,
   RootPlace,
   Station,
 } from '../../../scoring/index.ts';
@@ -47,14 +48,14 @@ export type BenchRequest =
   | { type: 'recover'; job: number; recording: Recording }
   | { type: 'seek'; t_s: number | null }
   /** `id` tells the drawings on one page apart; `scale` is pixels per millimetre; `glass`: without a reading in it. */
-  | { type: 'cut'; y_mm: number; id: string; scale: number; glass: boolean }
+  | { type: 'cut'; y_mm: number; id: string; scale: number; glass: boolean; language: Language }
   /** The cut of the finished piece with the stretch about it welded anew as `recording`. `turn` tells questions apart. */
-  | { type: 'stretch'; turn: number; recording: Recording; y_mm: number; id: string; scale: number }
+  | { type: 'stretch'; turn: number; recording: Recording; y_mm: number; id: string; scale: number; language: Language }
   /** The cut as it lies under the glass, for measuring it oneself. */
   | { type: 'etched'; y_mm: number; scale: number }
   | { type: 'compareOwn'; y_mm: number; marks: OwnMarks }
   /** The report of the finished attempt, under the name of its file. */
-  | { type: 'paper'; job: number; file: string }
+  | { type: 'paper'; job: number; file: string; language: Language; inches: boolean }
   | { type: 'surfaceBack'; buffer: ArrayBuffer };
 
 export interface SurfaceMessage {
@@ -109,7 +110,7 @@ export type BenchAnswer =
   | { type: 'etched'; job: number; y_mm: number; cut: EtchedCut | null }
   /** `refused`: why the marks make no fillet. */
   | { type: 'ownReading'; job: number; y_mm: number; reading: OwnReading | null; refused: Refusal | null }
-  | { type: 'scored'; job: number; result: Result; strip: RootPlace[] }
+  | { type: 'scored'; job: number; judgement: Judgement; strip: RootPlace[] }
   /** A complete page of HTML. */
   | { type: 'paper'; job: number; html: string }
   | { type: 'failed'; job: number; doing: BenchRequest['type']; message: string };

@@ -17,6 +17,7 @@ import {
   type Judge,
   type KnownPieces,
   keptScore,
+  type Language,
   MOST_FILES,
   readExercise,
   refusePacked,
@@ -92,11 +93,13 @@ export class ClassRoom {
   /**
    * @param made exercises made or opened here: attempts at them count, as those at the ready ones do
    * @param pieces whose plate is whose, and the start word
+   * @param language of the class sheet on paper
    */
   constructor(
     private readonly ports: Pick<Ports, 'openHand' | 'hands' | 'clock' | 'files' | 'scores' | 'papers'>,
     private readonly made: () => readonly Exercise[],
     private readonly pieces: () => KnownPieces,
+    private readonly language: () => Language,
   ) {
     this.crew = new Crew(ports.openHand, ports.hands);
   }
@@ -204,6 +207,7 @@ export class ClassRoom {
     return classPaperWith(
       sheet,
       sheet.firstThree.map((_, i) => cuts[i] ?? missing),
+      this.language(),
     );
   }
 

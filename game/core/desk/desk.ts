@@ -2,14 +2,11 @@ import { effect } from '@preact/signals-core';
 import type { Recording } from '../../../engine/index.ts';
 import {
   type AttemptRecording,
-  boothHtml,
-  boothPaper,
   type Exercise,
-  exerciseHtml,
-  exercisePaper,
+  type ExercisePrint,
+  exercisePrintHtml,
+  exercisePrintPdf,
   type KnownPieces,
-  macroHtml,
-  macroPaper,
   readExercise,
   readRecording,
 } from '../../../scoring/index.ts';
@@ -25,9 +22,6 @@ import { type ClassExport, ClassRoom } from './class-room.ts';
 import { Editor } from './editor.ts';
 import { Readers } from './readers.ts';
 import { Techniques } from './techniques.ts';
-
-/** What can be printed of an exercise. */
-export type ExercisePrint = 'sheet' | 'macros' | 'booth';
 
 /** The instructor's desk: a class from its files. What goes wrong is said, and nothing on the bench or the desk is lost by it. */
 export class Desk {
@@ -48,6 +42,7 @@ export class Desk {
       ports,
       () => state.preferences.value.exercises,
       () => piecesKnown(state.preferences.value),
+      () => state.language.value,
     );
     this.editor = new Editor(ports, state, (exercise) => this.bench.use(exercise));
     this.techniques = new Techniques(ports);
@@ -81,12 +76,18 @@ export class Desk {
   printOf(what: ExercisePrint): void {
     const exercise = this.editor.exercise();
     if (exercise === null) return;
-    const pages: Record<ExercisePrint, () => string> = {
-      sheet: () => exerciseHtml(exercisePaper(exercise)),
-      macros: () => macroHtml(macroPaper(exercise)),
-      booth: () => boothHtml(boothPaper(exercise)),
-    };
-    this.ports.papers.print(pages[what]());
+    this.ports.papers.print(exercisePrintHtml(exercise, what, this.state.language.value));
+  }
+
+  /** Saves one of these as a PDF: the command line's bytes. */
+  savePdfOf(what: ExercisePrint): Promise<void> {
+    return this.trying(async () => {
+      const exercise = this.editor.exercise();
+      if (exercise === null) return;
+      const { files, papers } = this.ports;
+      const pdf = await exercisePrintPdf(exercise, what, await papers.fonts(), this.state.language.value);
+      files.saveAs(pdf, `${exercise.name}-${what}.pdf`, 'application/pdf');
+    });
   }
 
   printReport(): void {

@@ -36,7 +36,7 @@ import type { State } from '../session/state.ts';
 import { Crew, type Piece } from './crew.ts';
 
 /** What stands in a field, as typed: a number where it is one, else the text, so that the check can name what was found. */
-export type Typed = string | number | boolean | null | number[] | { from: Typed; to: Typed };
+export type Typed = string | number | boolean | null | (string | number)[] | { from: Typed; to: Typed };
 
 /** The map beside the proof: where root and profile both hold, round the settings. */
 export interface MapView {

@@ -10,7 +10,7 @@ import type { State } from '../session/state.ts';
 export class Trainees {
   constructor(
     private readonly state: State,
-    private readonly keeper: Pick<Keeper, 'forget'>,
+    private readonly keeper: Pick<Keeper, 'forget' | 'forgetPractice'>,
     private readonly clearBench: () => void,
     /** Scores of a class kept here carry names too. */
     private readonly forgetScores: () => Promise<void>,
@@ -87,6 +87,7 @@ export class Trainees {
     // What lies on the bench carries the name it was welded under.
     this.clearBench();
     for (const { id } of named) await this.keeper.forget(id);
+    if (attempts) await this.keeper.forgetPractice();
     await this.forgetScores();
   }
 }

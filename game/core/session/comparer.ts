@@ -9,9 +9,18 @@ import type { State } from './state.ts';
 export class Comparer {
   private line: BenchLine | null = null;
   private ready = false;
+  /** Welds what is laid beside; null once it has been told to. */
+  private start: (() => void) | null = null;
   private at_mm = 0;
   private readonly cuts = new Latest<number>((y_mm) =>
-    this.line?.ask({ type: 'cut', y_mm, id: 'beside', scale: this.state.cutScale.peek(), glass: false }),
+    this.line?.ask({
+      type: 'cut',
+      y_mm,
+      id: 'beside',
+      scale: this.state.cutScale.peek(),
+      glass: false,
+      language: this.state.language.peek(),
+    }),
   );
 
   private readonly seeks = new Latest<number | null>((t_s) => this.line?.ask({ type: 'seek', t_s }));
@@ -22,7 +31,8 @@ export class Comparer {
     private readonly failed: (problem: Problem) => void,
   ) {}
 
-  show(id: string, title: string | null, recording: Recording, y_mm: number): void {
+  /** @param waits its bench is made ready and welds nothing before `go`: whatever else is to come first has the machine to itself */
+  show(id: string, title: string | null, recording: Recording, y_mm: number, waits = false): void {
     this.close();
     this.at_mm = y_mm;
     this.state.other.value = { id, title };
@@ -31,7 +41,14 @@ export class Comparer {
       (answer) => this.hear(answer),
       (message) => this.failed({ code: 'bench-broken', message }),
     );
-    this.line.ask({ type: 'open', job: 1, recording });
+    const { line } = this;
+    this.start = () => line.ask({ type: 'open', job: 1, recording });
+    if (!waits) this.go();
+  }
+
+  go(): void {
+    this.start?.();
+    this.start = null;
   }
 
   cut(y_mm: number): void {
@@ -49,6 +66,7 @@ export class Comparer {
   close(): void {
     this.line?.close();
     this.line = null;
+    this.start = null;
     this.ready = false;
     this.cuts.reset();
     this.seeks.reset();
@@ -56,7 +74,7 @@ export class Comparer {
     this.state.otherCut.value = null;
     this.state.otherStretch.value = false;
     this.state.otherBusy.value = null;
-    this.state.otherResult.value = null;
+    this.state.otherJudgement.value = null;
     this.state.whatIf.value = null;
   }
 
@@ -87,7 +105,7 @@ export class Comparer {
         this.cuts.answered();
         return;
       case 'scored':
-        this.state.otherResult.value = answer.result;
+        this.state.otherJudgement.value = answer.judgement;
         return;
       case 'failed':
         this.close();

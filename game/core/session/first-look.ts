@@ -17,7 +17,16 @@ export class FirstLook {
   ) {
     this.stretches = new Latest((y_mm) => {
       const { turn, recording } = this;
-      if (recording) ask({ type: 'stretch', turn, recording, y_mm, id: 'beside', scale: state.cutScale.peek() });
+      if (recording)
+        ask({
+          type: 'stretch',
+          turn,
+          recording,
+          y_mm,
+          id: 'beside',
+          scale: state.cutScale.peek(),
+          language: state.language.peek(),
+        });
     });
   }
 
@@ -37,5 +46,6 @@ export class FirstLook {
     if (turn !== this.turn) return;
     this.stretches.answered();
     if (cut) this.comparer.preview(cut);
+    this.comparer.go();
   }
 }

@@ -3,7 +3,8 @@ import { InputError, type Result } from '../../../scoring/index.ts';
 import type { PoseColumns } from '../bench/pose-chunk.ts';
 import type { AttemptMeta } from '../bench/protocol.ts';
 import type { Ports } from '../ports.ts';
-import { attemptsIn, logbookName, logbookOf, type TakenLogbook } from './logbook-file.ts';
+import { type PracticeRecord, readPractice } from '../practice/record.ts';
+import { attemptsIn, logbookName, logbookOf, practiceIn, type TakenLogbook } from './logbook-file.ts';
 import { problemOfStore } from './problem.ts';
 import {
   type AttemptEntry,
@@ -32,7 +33,7 @@ export class Keeper {
   private lookAgain: () => void = () => undefined;
 
   constructor(
-    private readonly ports: Pick<Ports, 'attempts' | 'clock' | 'tabs' | 'persistence' | 'files'>,
+    private readonly ports: Pick<Ports, 'attempts' | 'clock' | 'tabs' | 'persistence' | 'files' | 'practice'>,
     private readonly state: State,
   ) {
     ports.tabs.hear(() => void this.refresh());
@@ -146,7 +147,10 @@ export class Keeper {
     } finally {
       if (leftOut > 0) this.state.problem.value = { code: 'logbook-left-out', count: leftOut };
     }
-    this.ports.files.save(logbookOf(attempts), logbookName(this.ports.clock.written(this.ports.clock.date_ms()).day));
+    this.ports.files.save(
+      logbookOf(attempts, this.state.practice.value),
+      logbookName(this.ports.clock.written(this.ports.clock.date_ms()).day),
+    );
   }
 
   /**
@@ -171,9 +175,28 @@ export class Keeper {
         taken.bad.push(`${place}: ${whyDamaged(error)}`);
       }
     }
+    const known = new Set(this.state.practice.value.map((r) => r.id));
+    for (const record of practiceIn(content, name)) if (!known.has(record.id)) await this.ports.practice.put(record);
     this.ports.tabs.tell();
     await this.refresh();
     return taken;
+  }
+
+  /** Keeps what was practised beside attempts. */
+  async practised(record: PracticeRecord): Promise<void> {
+    try {
+      await this.ports.practice.put(record);
+      this.ports.tabs.tell();
+      await this.refresh();
+    } catch (error) {
+      this.state.problem.value = problemOfStore(error);
+    }
+  }
+
+  /** Forgets what trainees with a name practised here. */
+  async forgetPractice(): Promise<void> {
+    for (const { id, trainee } of this.state.practice.value) if (trainee !== null) await this.ports.practice.remove(id);
+    await this.refresh();
   }
 
   async forget(id: string): Promise<void> {
@@ -199,6 +222,7 @@ export class Keeper {
   private async read(): Promise<void> {
     try {
       this.state.shelf.value = await this.list();
+      this.state.practice.value = (await this.ports.practice.all()).flatMap((kept) => readPractice(kept) ?? []);
       await this.refreshUnfinished();
     } catch (error) {
       // What was listed stays listed: a store that fails once need not have lost anything.

@@ -41,6 +41,9 @@ export class Lesson {
     effect(() => this.watchRobot());
     effect(() => this.watchRun());
     effect(() => this.watchCut());
+    effect(() => {
+      this.state.inLesson.value = this.view.value !== null;
+    });
   }
 
   /** Begins, or goes on where it was left. A run that lay on the bench then is gone, so cut and root need a new one. */

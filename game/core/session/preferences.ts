@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { checkMade, type Exercise, MOST_PLATES } from '../../../scoring/index.ts';
+import { checkMade, type Exercise, languages, MOST_PLATES } from '../../../scoring/index.ts';
 
 /** Bounds of the hand rig's sliders. */
 export const RIG_RANGE = { gun_g: { from: 200, to: 1500 }, hose: { from: 0, to: 1 } } as const;
@@ -30,6 +30,14 @@ const flag = (usual: boolean) => z.boolean().catch(usual);
  */
 const preferencesSchema = z.object({
   exercise: z.string().max(60).nullable().catch(null),
+  /** Language on screen and paper; null: the browser's. */
+  language: z.enum(languages).nullable().catch(null),
+  /** Inches are shown beside millimetres. */
+  inches: flag(false),
+  /** The page is laid out for a left hand. */
+  leftHanded: flag(false),
+  /** What the arc sounds like is said in words, too. */
+  captions: flag(false),
   cautionsRead: flag(false),
   /** A torch that shows the weave to go by. */
   pacer: flag(false),
@@ -49,6 +57,10 @@ const preferencesSchema = z.object({
   measureFirst: flag(false),
   /** Guides as set here, whatever the level says. */
   ownGuides: flag(false),
+  /** Whether the trainee judges an attempt before the verdict is shown. */
+  judgeFirst: z.enum(['lessons', 'always', 'never']).catch('lessons'),
+  /** Seen guides go while the hand is inside the band. */
+  fadeGuides: flag(true),
   /** Step of the first lesson to go on with, 'done' after its end; null: never begun. */
   lesson: z.enum(['joint', 'weave', 'robot', 'straight', 'cut', 'root', 'done']).nullable().catch(null),
   /** The first lesson has been offered, begun or declined. */

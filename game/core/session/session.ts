@@ -1,10 +1,13 @@
-import { effect } from '@preact/signals-core';
+import { computed, effect, untracked } from '@preact/signals-core';
 import { noFaults, POSE_RATE_HZ, type Recording } from '../../../engine/index.ts';
 import {
   type AttemptRecording,
   type Change,
   type Exercise,
   exerciseNamed,
+  type Judgement,
+  type RootPlace,
+  resultOf,
   withoutPiece,
 } from '../../../scoring/index.ts';
 import { Latest } from '../bench/latest.ts';
@@ -18,6 +21,10 @@ import { Trainees } from '../desk/trainees.ts';
 import type { TorchSample } from '../hand/sample.ts';
 import { TorchTool } from '../hand/torch-tool.ts';
 import type { Ports } from '../ports.ts';
+import { Bandwidth } from '../practice/bandwidth.ts';
+import { Drills } from '../practice/drills.ts';
+import { Practice } from '../practice/practice.ts';
+import type { Drill } from '../practice/record.ts';
 import { changedAttempt } from './changed-attempt.ts';
 import { Comparer } from './comparer.ts';
 import { Coupons } from './coupons.ts';
@@ -40,7 +47,7 @@ const WHAT_IF = 'what-if';
 
 /** Joins hand, benches and state: what the user can do, each a method. */
 export class Session {
-  readonly tool: TorchTool;
+  private readonly torch: TorchTool;
   readonly trace: TraceLog;
   /** Told of each new picture of the surface; its skin goes back to the bench when this returns. */
   onSurface: (frame: SurfaceFrame) => void = () => undefined;
@@ -60,6 +67,13 @@ export class Session {
   readonly trainees: Trainees;
   readonly desk: Desk;
   readonly player: Player;
+  readonly practice: Practice;
+  readonly drills: Drills;
+  private bandwidth: Bandwidth | null = null;
+  /** A robot's coupon lies on the bench, whose fault is to be named: nobody's attempt, and not kept. */
+  private isCoupon = false;
+  /** The attempt on the bench was welded here just now. */
+  private fresh = false;
   private readonly prover: Prover;
   private readonly firstLook: FirstLook;
   private readonly cuts: Latest<number>;
@@ -78,7 +92,7 @@ export class Session {
     this.bench = new WatchedBench(ports, {
       hear: (answer) => this.hear(answer),
       broken: (message) => {
-        this.tool.ended();
+        this.torch.ended();
         this.broken({ code: 'bench-broken', message });
         void this.keeper.abandon();
       },
@@ -86,7 +100,8 @@ export class Session {
     });
     this.cuts = new Latest((y_mm) => {
       const glass = state.readingsHidden.peek();
-      this.bench.ask({ type: 'cut', y_mm, id: 'cut', scale: state.cutScale.peek(), glass });
+      const language = state.language.peek();
+      this.bench.ask({ type: 'cut', y_mm, id: 'cut', scale: state.cutScale.peek(), glass, language });
     });
     this.seeks = new Latest((t_s) => this.bench.ask({ type: 'seek', t_s }));
     this.comparer = new Comparer(ports.openBench, state, (problem) => this.broken(problem));
@@ -101,6 +116,28 @@ export class Session {
       (e) => this.useMade(e),
     );
     this.prover = new Prover(ports.openHand, state);
+    const inches = computed(() => state.preferences.value.inches);
+    effect(() => {
+      // Sheet and cut are lettered anew where language or units change.
+      state.language.value;
+      inches.value;
+      untracked(() => {
+        if (state.judgement.value === null) return;
+        this.askPaper();
+        this.cutAt(state.cutAt.value);
+      });
+    });
+    this.practice = new Practice(
+      {
+        reveal: () => this.reveal(),
+        weldCoupon: (recording) => this.weldCoupon(recording),
+        chooseExercise: (name) => this.chooseExercise(name),
+      },
+      state,
+      this.keeper,
+      ports,
+    );
+    this.drills = new Drills(ports.clock, state, (view, exercise) => this.practice.drilled(view, exercise));
     this.coupons = new Coupons(ports, state);
     this.measurer = new Measurer(state, (request) => this.bench.ask(request));
     this.player = new Player(this, state);
@@ -115,9 +152,12 @@ export class Session {
       () => this.useExercise(state.exercise.value),
       () => ports.scores.clear().catch(() => undefined),
     );
-    this.tool = new TorchTool({
+    this.torch = new TorchTool({
       strike: (sample) => this.strike(sample),
-      samples: (samples, until_ms) => this.bench.ask({ type: 'samples', samples, until_ms }),
+      samples: (samples, until_ms) => {
+        this.bench.ask({ type: 'samples', samples, until_ms });
+        if (this.bandwidth) state.faded.value = !this.bandwidth.add(samples, until_ms);
+      },
       finish: (at_ms) => this.bench.ask({ type: 'finish', at_ms }),
       changed: (torch) => {
         state.torchState.value = torch;
@@ -136,11 +176,30 @@ export class Session {
     });
   }
 
+  /** The torch in the hand: the bench's, or in a drill one that strikes nothing. */
+  get tool(): TorchTool {
+    return this.state.drill.peek() ? this.drills.tool : this.torch;
+  }
+
+  /** The moment by the calendar, for what is due. */
+  today_ms(): number {
+    return this.ports.clock.date_ms();
+  }
+
+  /** A drill without metal on a cold piece; null ends it. */
+  drill(drill: Drill | null): void {
+    this.drills.leave();
+    if (drill === null) return;
+    this.again();
+    this.drills.begin(drill);
+  }
+
   /** Once a frame. @param complete_ms readings up to here have all been delivered, also where the hand rested and there were none */
   tick(complete_ms: number): void {
     const now_ms = this.ports.clock.now_ms();
-    this.tool.tick(now_ms, complete_ms);
-    this.state.restrikeLeft_s.value = Math.ceil(this.tool.restrikeLeft_s(now_ms));
+    this.torch.tick(now_ms, complete_ms);
+    if (this.state.drill.peek()) this.drills.tick(now_ms, complete_ms);
+    this.state.restrikeLeft_s.value = Math.ceil(this.torch.restrikeLeft_s(now_ms));
   }
 
   /** Ends the attempt instead of waiting for another strike. */
@@ -177,7 +236,7 @@ export class Session {
 
   /** Puts a cold piece on the bench. */
   again(): void {
-    this.tool.again();
+    this.torch.again();
     this.job += 1;
     this.clear();
     void this.keeper.abandon();
@@ -187,6 +246,7 @@ export class Session {
 
   /** The robot hand welds the exercise's weave, marked as a robot in the recording. */
   demonstrate(): void {
+    this.drills.leave();
     this.again();
     const { demonstration: weave } = this.state.exercise.value;
     const faults = noFaults();
@@ -238,7 +298,7 @@ export class Session {
     }
     this.state.besideCoupon.value = null;
     this.firstLook.of(recording as Recording, this.state.cutAt.value);
-    this.comparer.show(WHAT_IF, null, recording as Recording, this.state.cutAt.value);
+    this.comparer.show(WHAT_IF, null, recording as Recording, this.state.cutAt.value, true);
     this.state.whatIf.value = change;
   }
 
@@ -249,6 +309,7 @@ export class Session {
   }
 
   private useExercise(asked: Exercise, exercise = pieceFor(asked, this.state.preferences.value)): void {
+    if (exercise.name !== this.state.retention.peek()?.exercise) this.state.retention.value = null;
     if (exercise.joint.kind !== this.state.exercise.value.joint.kind) this.comparer.close();
     this.state.exercise.value = exercise;
     const { length_mm } = exercise.joint;
@@ -259,6 +320,12 @@ export class Session {
   private clear(): void {
     this.opening = null;
     this.struck = null;
+    this.isCoupon = false;
+    this.bandwidth = null;
+    this.state.faded.value = false;
+    this.state.held.value = null;
+    this.state.ownJudgement.value = null;
+    this.state.naming.value = null;
     this.bench.rest();
     this.prover.stop();
     this.firstLook.of(null, 0);
@@ -271,12 +338,26 @@ export class Session {
     // What was tried on the piece goes with it; another attempt laid beside stays.
     if (this.state.whatIf.value) this.comparer.close();
     void this.coupons.show(null);
-    this.state.result.value = null;
+    this.state.judgement.value = null;
     this.state.opened.value = null;
     this.state.paper.value = null;
     this.state.busy.value = null;
     this.state.shownTime.value = null;
     this.state.playing.value = false;
+  }
+
+  /** The report in the language on screen, and anew when that changes. */
+  private askPaper(): void {
+    const { finished, shelf, language, preferences } = this.state;
+    if (finished.peek() === null) return;
+    const file = nameOfFile(finished.peek()!, shelf.peek(), this.ports.clock);
+    this.bench.ask({
+      type: 'paper',
+      job: this.job,
+      file,
+      language: language.peek(),
+      inches: preferences.peek().inches,
+    });
   }
 
   private startedAt(date_ms: number): string {
@@ -289,11 +370,15 @@ export class Session {
     const made_ms = this.ports.clock.date_ms();
     const meta = attemptMeta(this.state, { kind: 'hand' }, this.startedAt(made_ms));
     this.struck = { id: this.ports.newId(), made_ms };
+    const { fadeGuides } = this.state.preferences.peek();
+    this.bandwidth = fadeGuides ? new Bandwidth(this.state.exercise.peek(), sample.at_ms) : null;
+    this.bandwidth?.add([sample], sample.at_ms);
     this.keeper.begin(this.struck.id, made_ms, meta, simulationOf(this.state.exercise.value));
     this.bench.work({ type: 'strike', job: this.job, meta, samples: [sample] });
   }
 
   private weldAgain(opening: Opening): void {
+    this.drills.leave();
     this.job += 1;
     this.comparer.close();
     this.before = this.state.finished.value;
@@ -313,6 +398,55 @@ export class Session {
     this.bench.work({ type: opening.unfinished ? 'recover' : 'open', job: this.job, recording });
   }
 
+  /** A coupon lies on the bench as an attempt does, under the exercise it is judged by; what is practised otherwise comes to its end. */
+  private weldCoupon(recording: Recording): void {
+    this.state.retention.value = null;
+    this.weldAgain({ recording, file: null, id: this.ports.newId(), made_ms: this.ports.clock.date_ms() });
+    this.isCoupon = true;
+  }
+
+  /** Measured: shown at once, or held back until the trainee has said something of it. */
+  private hearScored(answer: Extract<BenchAnswer, { type: 'scored' }>): void {
+    const { state } = this;
+    const { judgement, strip } = answer;
+    const result = resultOf(judgement);
+    const done = state.finished.peek();
+    state.busy.value = null;
+    const naming = state.naming.peek();
+    const why = this.isCoupon && naming ? 'name' : this.fresh && this.practice.judgesFirst(result) ? 'judge' : null;
+    if (done && this.fresh && done.recording.origin.kind === 'hand') this.practice.tested(done.id);
+    if (done && !this.isCoupon) void this.keeper.keep(done, result);
+    if (why === null) {
+      this.show(judgement, strip);
+      return;
+    }
+    state.held.value = { judgement, result, strip, why };
+    if (why === 'name' && naming) {
+      state.naming.value = { ...naming, phase: 'asked' };
+      state.opened.value = strip;
+    }
+    state.announcement.value = { code: 'say-first', why };
+  }
+
+  /** Shows what is held back. */
+  private reveal(): void {
+    const held = this.state.held.peek();
+    if (!held) return;
+    this.state.held.value = null;
+    this.show(held.judgement, held.strip);
+  }
+
+  private show(judgement: Judgement, strip: RootPlace[]): void {
+    const { state } = this;
+    state.judgement.value = judgement;
+    state.opened.value = strip;
+    state.announcement.value = { code: 'verdict' };
+    const done = state.finished.peek();
+    if (!done) return;
+    if (!this.isCoupon) this.prover.prove(done.recording as AttemptRecording, resultOf(judgement));
+    this.askPaper();
+  }
+
   private hear(answer: BenchAnswer): void {
     if (answer.type === 'surface') this.hearSurface(answer);
     if (answer.type === 'cut') this.cuts.answered();
@@ -322,16 +456,7 @@ export class Session {
         this.hearEnded(answer);
         return;
       case 'scored':
-        this.state.busy.value = null;
-        this.state.result.value = answer.result;
-        this.state.opened.value = answer.strip;
-        this.state.announcement.value = { code: 'verdict', result: answer.result };
-        if (this.state.finished.value) {
-          void this.keeper.keep(this.state.finished.value, answer.result);
-          this.prover.prove(this.state.finished.value.recording as AttemptRecording, answer.result);
-          const file = nameOfFile(this.state.finished.value, this.state.shelf.value, this.ports.clock);
-          this.bench.ask({ type: 'paper', job: this.job, file });
-        }
+        this.hearScored(answer);
         return;
       case 'paper':
         this.state.paper.value = answer.html;
@@ -376,10 +501,12 @@ export class Session {
     const { recording, hash, lag_s } = answer;
     const from = this.opening ?? this.struck;
     const file = this.opening?.file ?? null;
+    this.fresh = this.opening === null;
     this.opening = null;
     this.struck = null;
     this.bench.rest();
-    this.tool.ended();
+    this.bandwidth = null;
+    this.torch.ended();
     this.state.robotWelding.value = false;
     this.state.finished.value = {
       id: from?.id ?? this.ports.newId(),
@@ -391,7 +518,7 @@ export class Session {
     };
     this.state.announcement.value = { code: 'ended', ended: recording.ended };
     this.cuts.ask(this.state.cutAt.value);
-    void this.keeper.keep(this.state.finished.value, null);
+    if (!this.isCoupon) void this.keeper.keep(this.state.finished.value, null);
     void this.coupons.show(this.state.finished.value.id);
     this.state.busy.value = { what: 'measuring', share: 0 };
   }

@@ -8,7 +8,7 @@ import {
   type TransferRegime,
   wireState,
 } from '../../../engine/index.ts';
-import { dealPiece, type Exercise, freeExercise, sizeAsked, withoutPiece } from '../../../scoring/index.ts';
+import { dealPiece, type Exercise, freeExercise, isLeft, sizeAsked, withoutPiece } from '../../../scoring/index.ts';
 
 export const CELL_MM = 0.75;
 
@@ -26,16 +26,16 @@ export function simulationOf(exercise: Exercise): SimulationOptions {
 }
 
 /**
- * The exercise after an edit. Where the exercise leaves the machine to the trainee, or feed and volts within ranges, setting those changes
- * nothing about whose exercise it is; any other change makes it the user's own joint and settings.
+ * The exercise after an edit. Where the exercise leaves the machine to the trainee, or some of machine and gun within ranges, setting those
+ * changes nothing about whose exercise it is; any other change makes it the user's own joint and settings.
  */
 export function editExercise(exercise: Exercise, edit: SetupEdit): Exercise {
   const process = { ...exercise.process, ...edit.process };
-  const onlyMachine = !edit.joint && !edit.hold && !edit.size_mm && !edit.travel_mmps;
-  if (onlyMachine && (exercise.settings === 'own process' || withinRanges(exercise, edit.process ?? {})))
-    return { ...exercise, process };
-  const joint = { ...exercise.joint, ...edit.joint };
   const hold = { ...exercise.hold, ...edit.hold };
+  const settingsOnly = !edit.joint && !edit.size_mm && !edit.travel_mmps;
+  const machineLeft = exercise.settings === 'own process' || allLeft(exercise, edit.process);
+  if (settingsOnly && machineLeft && allLeft(exercise, edit.hold)) return { ...exercise, process, hold };
+  const joint = { ...exercise.joint, ...edit.joint };
   const made = freeExercise({
     joint,
     process,
@@ -52,11 +52,8 @@ export function editExercise(exercise: Exercise, edit: SetupEdit): Exercise {
 }
 
 /** Whether only settings are touched that the exercise leaves free, and within their ranges. */
-function withinRanges({ free }: Exercise, edit: Partial<ProcessOptions>): boolean {
-  return Object.entries(edit).every(([name, value]) => {
-    const band = name === 'feed_mpmin' || name === 'volts_V' ? free?.[name] : null;
-    return band ? Number(value) >= band.from && Number(value) <= band.to : false;
-  });
+function allLeft({ free }: Exercise, edit: SetupEdit['process'] | SetupEdit['hold'] = {}): boolean {
+  return Object.entries(edit).every(([name, value]) => isLeft(free, name, value));
 }
 
 /** What is known of whoever welds, for an exercise that deals everybody a piece of their own. */

@@ -8,12 +8,18 @@ import {
   exerciseNamed,
   exercises,
   type FirstProof,
+  type Judgement,
+  type Language,
   type OwnReading,
   type Result,
   type RootPlace,
+  resultOf,
   type Station,
 } from '../../../scoring/index.ts';
 import type { TorchState } from '../hand/torch-tool.ts';
+import { practised } from '../practice/due.ts';
+import { isKind, type OwnJudgement, type PracticeRecord, type RetentionStep } from '../practice/record.ts';
+import type { DrillView, NamingView } from '../practice/views.ts';
 import { attemptsUsed, levelOf } from './level.ts';
 import { type Preferences, preferencesFrom } from './preferences.ts';
 import type { Problem, Refusal } from './problem.ts';
@@ -66,7 +72,8 @@ export interface Measuring {
 export type Announcement =
   | { code: 'torch'; torch: TorchState }
   | { code: 'ended'; ended: Recording['ended'] }
-  | { code: 'verdict'; result: Result };
+  | { code: 'verdict' }
+  | { code: 'say-first'; why: Held['why'] };
 
 /** What the user should know though nothing is wrong. */
 export type Notice = 'asks-to-keep' | 'may-be-cleared';
@@ -76,6 +83,21 @@ export type Notice = 'asks-to-keep' | 'may-be-cleared';
  * (read), or a moment of it is looked at again (replay).
  */
 export type BenchStage = 'rest' | 'weld' | 'read' | 'replay';
+
+/** An attempt that has been measured and is not shown yet, and what has to be said first. */
+export interface Held {
+  judgement: Judgement;
+  result: Result;
+  strip: RootPlace[];
+  why: 'judge' | 'name';
+}
+
+/** A test after a while that is being welded. */
+export interface RetentionTest {
+  exercise: string;
+  step: RetentionStep;
+  base_ms: number;
+}
 
 /** What a level of the trace shows while welding. */
 export interface Live {
@@ -112,22 +134,35 @@ export function createState() {
   const torchState = signal<TorchState>('idle');
   const robotWelding = signal(false);
   const busy = signal<Busy | null>(null);
+  const practice = signal<PracticeRecord[]>([]);
+  const held = signal<Held | null>(null);
+  const retention = signal<RetentionTest | null>(null);
+  const drill = signal<DrillView | null>(null);
+  /** Seen guides are away: the hand holds without them. */
+  const faded = signal(false);
+  const tests = computed(() => practice.value.filter(isKind('retention')));
   const shownTime = signal<number | null>(null);
+  const judgement = signal<Judgement | null>(null);
+  const otherJudgement = signal<Judgement | null>(null);
+  /** The language this browser asks for, where the user has chosen none. */
+  const usualLanguage = signal<Language>('en');
+  const language = computed(() => preferences.value.language ?? usualLanguage.value);
+  const said = (judged: Judgement | null): Result | null => judged && resultOf(judged, language.value);
 
   /** How much the exercise is helped along, after what was kept of it here. */
-  const level = computed(() => levelOf(shelf.value, exercise.value, preferences.value.trainee));
+  const level = computed(() => levelOf(practised(shelf.value, tests.value), exercise.value, preferences.value.trainee));
   /** Attempts used up and allowed; null where any number counts. */
   const used = computed(() => attemptsUsed(shelf.value, exercise.value, preferences.value.trainee));
   const isTest = computed(() => level.value.kind === 'test');
   /** The guides in force: as the user has them; none in a test, none at a level without them unless the user asks for them. */
   const guides = computed(() => {
     const { pacer, beatSeen, beatHeard, toeMarks, ownGuides } = preferences.value;
-    const none = isTest.value || (level.value.kind === 'without guides' && !ownGuides);
+    const none = isTest.value || retention.value !== null || (level.value.kind === 'without guides' && !ownGuides);
     return {
       pacer: pacer && !none,
-      beatSeen: beatSeen && !none,
+      beatSeen: beatSeen && !none && !faded.value,
       beatHeard: beatHeard && !none,
-      toeMarks: toeMarks && !none,
+      toeMarks: toeMarks && !none && !faded.value,
     };
   });
 
@@ -152,7 +187,24 @@ export function createState() {
     restrikeLeft_s: signal(0),
 
     finished,
-    result: signal<Result | null>(null),
+    usualLanguage,
+    language,
+    /** What the attempt came to, before it is said. */
+    judgement,
+    /** The same in the language on screen. */
+    result: computed(() => said(judgement.value)),
+    /** Measured, and not shown yet: the trainee says first what it came to, or what was wrong with it. */
+    held,
+    /** What the trainee said of the attempt on the bench before the verdict. */
+    ownJudgement: signal<OwnJudgement | null>(null),
+    naming: signal<NamingView | null>(null),
+    practice,
+    tests,
+    retention,
+    drill,
+    faded,
+    /** A lesson is under way. */
+    inLesson: signal(false),
     /** What became of the first sentence when it was welded again; null: not tried, or nothing to try. */
     proof: signal<FirstProof | 'trying' | null>(null),
     /** The root opened along the joint, or null before it has been measured. */
@@ -181,7 +233,7 @@ export function createState() {
     /** The cut is shown as under the glass: the user wants to measure it first. */
     readingsHidden: computed(
       () =>
-        preferences.value.measureFirst &&
+        (preferences.value.measureFirst || held.value?.why === 'judge') &&
         finished.value !== null &&
         other.value === null &&
         revealedAt.value !== cutAt.value,
@@ -209,7 +261,8 @@ export function createState() {
     /** Of the second one only the stretch about the cut has been welded so far. */
     otherStretch: signal(false),
     /** What the second one came to; null until it has been measured. */
-    otherResult: signal<Result | null>(null),
+    otherJudgement,
+    otherResult: computed(() => said(otherJudgement.value)),
     /** The second one is the attempt on the bench with this changed; null: it is another attempt. */
     whatIf: signal<Change | null>(null),
 

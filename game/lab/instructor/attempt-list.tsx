@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { labWords } from '../../locale/lab.ts';
+import { labWords } from '../../locale/lab-words.ts';
 import { Dialog } from '../../panels/dialog.tsx';
 import { VerdictMark } from '../../panels/verdict-mark.tsx';
 import { dayAndTime } from '../../panels/when.ts';

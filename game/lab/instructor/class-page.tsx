@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { labWords } from '../../locale/lab.ts';
+import { labWords } from '../../locale/lab-words.ts';
 import type { ClassInfo } from './answers.ts';
 import { AttemptList } from './attempt-list.tsx';
 import type { Desk } from './desk.ts';

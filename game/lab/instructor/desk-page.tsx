@@ -1,4 +1,4 @@
-import { labWords } from '../../locale/lab.ts';
+import { labWords } from '../../locale/lab-words.ts';
 import { ClassPage } from './class-page.tsx';
 import type { Desk } from './desk.ts';
 import { OneField } from './one-field.tsx';

@@ -1,5 +1,5 @@
 import { exercises } from '../../../scoring/index.ts';
-import { labWords } from '../../locale/lab.ts';
+import { labWords } from '../../locale/lab-words.ts';
 import { dayAndTime } from '../../panels/when.ts';
 import type { Desk } from './desk.ts';
 

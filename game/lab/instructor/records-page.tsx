@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import { labWords } from '../../locale/lab.ts';
+import { labWords } from '../../locale/lab-words.ts';
 import { dayAndTime } from '../../panels/when.ts';
 import type { Differences, Records, Trail } from './answers.ts';
 import type { Desk } from './desk.ts';

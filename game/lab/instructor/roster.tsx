@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { labWords } from '../../locale/lab.ts';
+import { labWords } from '../../locale/lab-words.ts';
 import type { ClassInfo, Trainee } from './answers.ts';
 import type { Desk } from './desk.ts';
 

@@ -1,4 +1,4 @@
-import { labWords } from '../../locale/lab.ts';
+import { labWords } from '../../locale/lab-words.ts';
 import type { Desk } from './desk.ts';
 
 const w = labWords.desk;

@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import { labWords } from '../../locale/lab.ts';
+import { labWords } from '../../locale/lab-words.ts';
 import type { Desk } from './desk.ts';
 
 const w = labWords.desk;

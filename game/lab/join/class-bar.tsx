@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useState } from 'preact/hooks';
-import { labWords } from '../../locale/lab.ts';
+import { labWords } from '../../locale/lab-words.ts';
 import { Dialog } from '../../panels/dialog.tsx';
 import type { Membership } from './membership.ts';
 

@@ -3,7 +3,7 @@ import { commonSaid, headline } from '../../../scoring/index.ts';
 import type { ClassExport, ClassView } from '../../core/desk/class-room.ts';
 import type { Session } from '../../core/session/session.ts';
 import { words } from '../../locale/index.ts';
-import { onTop } from '../../page.ts';
+import { language, onTop } from '../../page.ts';
 import { ofFolder } from './class-files.ts';
 import { ClassLists } from './class-lists.tsx';
 import { ClassTable } from './class-table.tsx';
@@ -52,7 +52,7 @@ export function ClassSheetPanel({ session, close }: { session: Session; close: (
       {sheet && view.stage !== 'empty' && (
         <>
           <p class="headline">
-            {headline(sheet)} {sheet.rows.length > 0 && commonSaid(sheet)}
+            {headline(sheet, language.value)} {commonSaid(sheet, language.value)}
           </p>
           <p class="unit">
             {w.counted(view.counted)} {view.known > 0 && w.known(view.known)}

@@ -2,8 +2,9 @@ import { signal } from '@preact/signals';
 import { useState } from 'preact/hooks';
 import {
   type ClassSheet,
+  classWordsIn,
   type Entry,
-  faultName,
+  faultSaid,
   TABLE_HEAD,
   type TraineeRow,
   tableCells,
@@ -12,7 +13,7 @@ import {
 import type { Session } from '../../core/session/session.ts';
 import { words } from '../../locale/index.ts';
 import { trimmed } from '../../locale/numbers.ts';
-import { finished } from '../../page.ts';
+import { finished, language } from '../../page.ts';
 import { VerdictMark } from '../verdict-mark.tsx';
 import { fileSaid, nameSaid } from './names.ts';
 import { TrendLine } from './trend-line.tsx';
@@ -70,7 +71,7 @@ export function ClassTable({ session, sheet, close }: Props) {
                     title={w.sortBy(column)}
                     onClick={() => setBy({ column, down: by.column === column && !by.down })}
                   >
-                    {column}
+                    {classWordsIn(language.value).head[column]}
                     {by.column === column && (by.down ? ' ↓' : ' ↑')}
                   </button>
                 </th>
@@ -88,7 +89,7 @@ export function ClassTable({ session, sheet, close }: Props) {
                       <bdi>{nameSaid(sheet, row.trainee)}</bdi>
                     </button>
                   </th>
-                  {tableCells(row)
+                  {tableCells(row, language.value)
                     .slice(1)
                     .map((cell, i) => (
                       <td key={TABLE_HEAD[i + 1]}>{cell}</td>
@@ -229,7 +230,7 @@ function Weeks({ row }: { row: TraineeRow }) {
 }
 
 function faultOf(entry: Entry): string {
-  return entry.fault === null ? '' : faultName(entry.fault.code);
+  return entry.fault === null ? '' : faultSaid(entry.fault.code, language.value);
 }
 
 function sorted(rows: readonly TraineeRow[], { column, down }: { column: Column; down: boolean }): TraineeRow[] {
@@ -237,7 +238,8 @@ function sorted(rows: readonly TraineeRow[], { column, down }: { column: Column;
   const at = TABLE_HEAD.indexOf(column);
   const sign = down ? -1 : 1;
   return [...rows].sort((a, b) => {
-    if (number === undefined) return sign * tableCells(a)[at]!.localeCompare(tableCells(b)[at]!);
+    if (number === undefined)
+      return sign * tableCells(a, language.value)[at]!.localeCompare(tableCells(b, language.value)[at]!);
     const [x, y] = [number(a), number(b)];
     if (x === null || y === null) return Number(x === null) - Number(y === null);
     return sign * (x - y);
@@ -246,7 +248,7 @@ function sorted(rows: readonly TraineeRow[], { column, down }: { column: Column;
 
 /** Whether a row has all the words looked for, in any cell. A hidden name is not found. */
 function has(row: TraineeRow, sheet: ClassSheet, having: string): boolean {
-  const text = [nameSaid(sheet, row.trainee), ...tableCells(row).slice(1)].join(' ').toLowerCase();
+  const text = [nameSaid(sheet, row.trainee), ...tableCells(row, language.value).slice(1)].join(' ').toLowerCase();
   return having
     .toLowerCase()
     .split(/\s+/)

@@ -19,8 +19,9 @@ export function EditorField({ field, value, wrong, set }: Props) {
   const id = `field-${field.path}`;
   const says = `${id}-wrong`;
   const about = { id, 'aria-invalid': wrong !== '', 'aria-describedby': wrong === '' ? undefined : says };
+  const wide = field.kind === 'long' || field.kind === 'some or none';
   return (
-    <div class={`field ${field.kind === 'long' ? 'long' : ''}`}>
+    <div class={`field ${wide ? 'long' : ''}`}>
       <label for={id}>{w.fields[field.path]}</label>
       <Control field={field} value={value} set={set} about={about} />
       {wrong !== '' && (
@@ -49,25 +50,29 @@ function Control({ field, value, set, about }: { field: Field; value: unknown; s
           onChange={(event) => set(event.currentTarget.checked)}
         />
       );
-    case 'choice':
+    case 'choice': {
+      const choices = field.of();
       return (
         <select
           {...about}
           value={String(value)}
-          onChange={(event) => set(field.of[event.currentTarget.selectedIndex]?.[0] ?? event.currentTarget.value)}
+          onChange={(event) => set(choices[event.currentTarget.selectedIndex]?.[0] ?? event.currentTarget.value)}
         >
-          {field.of.map(([of, said]) => (
+          {choices.map(([of, said]) => (
             <option key={of} value={String(of)}>
               {said}
             </option>
           ))}
         </select>
       );
+    }
     case 'long':
       return <textarea {...about} rows={2} value={String(value)} onInput={(event) => set(event.currentTarget.value)} />;
     case 'text':
     case 'name':
       return <input {...about} value={String(value)} onInput={(event) => set(event.currentTarget.value)} />;
+    case 'some or none':
+      return <Some of={field.of()} value={value} set={set} about={about} label={w.fields[field.path]} />;
     case 'band or none':
       return <Band value={value} set={set} about={about} label={w.fields[field.path]} />;
     default:
@@ -100,6 +105,42 @@ export function Numbers({
       }}
       onBlur={() => setTyped(null)}
     />
+  );
+}
+
+/** A box for each of a few; none ticked: as given. */
+function Some({
+  of,
+  value,
+  set,
+  about,
+  label,
+}: {
+  of: readonly (readonly [value: string | number, said: string])[];
+  value: unknown;
+  set: Props['set'];
+  about: About;
+  label: string;
+}) {
+  const chosen = Array.isArray(value) ? (value as (string | number)[]) : [];
+  const turn = (one: string | number, on: boolean): void => {
+    const next = of.map(([each]) => each).filter((each) => (each === one ? on : chosen.includes(each)));
+    set(next.length === 0 ? null : next);
+  };
+  return (
+    <fieldset class="some" id={about.id} aria-label={label} aria-describedby={about['aria-describedby']}>
+      {of.map(([one, said]) => (
+        <label key={one}>
+          <input
+            type="checkbox"
+            checked={chosen.includes(one)}
+            aria-invalid={about['aria-invalid']}
+            onChange={(event) => turn(one, event.currentTarget.checked)}
+          />
+          {said}
+        </label>
+      ))}
+    </fieldset>
   );
 }
 

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import type { ExercisePrint } from '../../core/desk/desk.ts';
+import { EXERCISE_PRINTS } from '../../../scoring/index.ts';
 import type { Session } from '../../core/session/session.ts';
-import { words } from '../../locale/index.ts';
+import { ready, words } from '../../locale/index.ts';
 import { exercise, preferences } from '../../page.ts';
 import { EditorField } from './editor-field.tsx';
 import { beginnings, groups, isAsked, valueAt } from './fields.ts';
@@ -10,8 +10,6 @@ import { ProofPanel } from './proof.tsx';
 import { RangePanel } from './range-panel.tsx';
 
 const w = words.desk.editor;
-
-const PRINTS: readonly ExercisePrint[] = ['sheet', 'macros', 'booth'];
 
 /** Making an exercise: fields checked as they are typed, then proved, saved, handed on and printed. */
 export function EditorPanel({ session, close }: { session: Session; close: () => void }) {
@@ -34,35 +32,38 @@ export function EditorPanel({ session, close }: { session: Session; close: () =>
           }}
         >
           <option value="">…</option>
-          <option value="bench">{words.desk.onBench(exercise.value.title)}</option>
+          <option value="bench">{words.desk.onBench(ready(exercise.value.title))}</option>
           {own.map((e) => (
             <option key={e.name} value={e.name}>
-              {e.title}
+              {ready(e.title)}
             </option>
           ))}
         </select>
       </label>
-      {groups.map((group) => (
-        <fieldset key={group.name}>
-          <legend>{w.groups[group.name]}</legend>
-          {group.fields
-            .filter((field) => isAsked(field, draft))
-            .map((field) => (
-              <EditorField
-                key={field.path}
-                field={field}
-                value={valueAt(draft, field.path)}
-                wrong={problems
-                  .filter((p) => belongs(p.path, field.path))
-                  .map((p) => w.wrong(p.found, p.allowed))
-                  .join('; ')}
-                set={(value) => editor.set(field.path, value)}
-              />
-            ))}
-          {group.name === 'guides' && test && <p class="unit">{w.test}</p>}
-          {group.name === 'piece' && <p class="unit long">{w.pieceTeach}</p>}
-        </fieldset>
-      ))}
+      {groups
+        .filter(({ fields }) => fields.some((field) => isAsked(field, draft)))
+        .map((group) => (
+          <fieldset key={group.name}>
+            <legend>{w.groups[group.name]}</legend>
+            {group.fields
+              .filter((field) => isAsked(field, draft))
+              .map((field) => (
+                <EditorField
+                  key={field.path}
+                  field={field}
+                  value={valueAt(draft, field.path)}
+                  wrong={problems
+                    .filter((p) => belongs(p.path, field.path))
+                    .map((p) => w.wrong(p.found, p.allowed))
+                    .join('; ')}
+                  set={(value) => editor.set(field.path, value)}
+                />
+              ))}
+            {group.name === 'guides' && test && <p class="unit">{w.test}</p>}
+            {group.name === 'left' && <p class="unit long">{w.leftTeach}</p>}
+            {group.name === 'piece' && <p class="unit long">{w.pieceTeach}</p>}
+          </fieldset>
+        ))}
       <LimitsEditor session={session} />
       <div class="bar">
         <p role="status" class={problems.length === 0 ? '' : 'wrong'}>
@@ -115,8 +116,20 @@ function Actions({ session, close, ready }: { session: Session; close: () => voi
           {w.link}
         </button>
         <span class="unit">{w.print.what}</span>
-        {PRINTS.map((what) => (
+        {EXERCISE_PRINTS.map((what) => (
           <button key={what} type="button" disabled={!ready} onClick={() => session.desk.printOf(what)}>
+            {w.print[what]}
+          </button>
+        ))}
+        <span class="unit">{w.print.pdf}</span>
+        {EXERCISE_PRINTS.map((what) => (
+          <button
+            key={what}
+            type="button"
+            aria-label={w.print.asPdf(w.print[what])}
+            disabled={!ready}
+            onClick={() => void session.desk.savePdfOf(what)}
+          >
             {w.print[what]}
           </button>
         ))}

@@ -1,5 +1,6 @@
 import { type Exercise, exercises } from '../../../scoring/index.ts';
 import { words } from '../../locale/index.ts';
+import { oneDecimal } from '../../locale/numbers.ts';
 
 const w = words.desk.editor;
 
@@ -12,14 +13,20 @@ export type Field =
   | { path: FieldPath; kind: 'number or none' }
   /** From and to, both of which may be left out. */
   | { path: FieldPath; kind: 'band or none' }
-  | { path: FieldPath; kind: 'choice'; of: readonly (readonly [value: string | number, said: string])[] };
+  /** Several of a few, or none of them. */
+  | { path: FieldPath; kind: 'some or none'; of: () => readonly (readonly [value: string | number, said: string])[] }
+  | { path: FieldPath; kind: 'choice'; of: () => readonly (readonly [value: string | number, said: string])[] };
 
-const said = (...values: string[]) => values.map((value) => [value, w.choices[value] ?? value] as const);
+/** Read when they are shown: they are in the language on screen. */
+const said =
+  (...values: string[]) =>
+  () =>
+    values.map((value) => [value, w.choices[value] ?? value] as const);
 const number = (path: FieldPath): Field => ({ path, kind: 'number' });
 const flag = (path: FieldPath): Field => ({ path, kind: 'flag' });
 
-const PATTERNS = Object.entries(words.weave);
-const GASES = Object.entries(words.setting.gas);
+const wires = () => [0.8, 0.9, 1, 1.2].map((mm) => [mm, oneDecimal(mm)] as const);
+const gases = () => Object.entries(words.setting.gas);
 
 /** Every field of an exercise that can be made, group by group; all else follows from these. */
 export const groups: readonly { name: keyof typeof w.groups; fields: readonly Field[] }[] = [
@@ -35,7 +42,7 @@ export const groups: readonly { name: keyof typeof w.groups; fields: readonly Fi
   {
     name: 'joint',
     fields: [
-      { path: 'joint.kind', kind: 'choice', of: Object.entries(words.setting.kind) },
+      { path: 'joint.kind', kind: 'choice', of: () => Object.entries(words.setting.kind) },
       number('joint.plateA_mm'),
       number('joint.plateB_mm'),
       number('joint.plateWidth_mm'),
@@ -58,20 +65,32 @@ export const groups: readonly { name: keyof typeof w.groups; fields: readonly Fi
     name: 'machine',
     fields: [
       { path: 'settings', kind: 'choice', of: said('fixed', 'within ranges', 'own process') },
-      { path: 'process.wire_mm', kind: 'choice', of: [0.8, 0.9, 1, 1.2].map((mm) => [mm, mm.toFixed(1)] as const) },
+      { path: 'process.wire_mm', kind: 'choice', of: wires },
       number('process.feed_mpmin'),
       number('process.volts_V'),
-      { path: 'process.gas', kind: 'choice', of: GASES },
+      { path: 'process.gas', kind: 'choice', of: gases },
       number('process.tip_mm'),
       number('process.nozzle_mm'),
+    ],
+  },
+  {
+    name: 'left',
+    fields: [
       { path: 'free.feed_mpmin', kind: 'band or none' },
       { path: 'free.volts_V', kind: 'band or none' },
+      { path: 'free.wire_mm', kind: 'some or none', of: wires },
+      { path: 'free.gas', kind: 'some or none', of: gases },
+      { path: 'free.tip_mm', kind: 'band or none' },
+      { path: 'free.nozzle_mm', kind: 'band or none' },
+      { path: 'free.tipToWork_mm', kind: 'band or none' },
+      { path: 'free.workAngle_deg', kind: 'band or none' },
+      { path: 'free.travelAngle_deg', kind: 'band or none' },
     ],
   },
   {
     name: 'weave',
     fields: [
-      { path: 'demonstration.pattern', kind: 'choice', of: PATTERNS },
+      { path: 'demonstration.pattern', kind: 'choice', of: () => Object.entries(words.weave) },
       number('demonstration.cyclesPerSecond'),
       number('demonstration.width_mm'),
       number('demonstration.travel_mmps'),

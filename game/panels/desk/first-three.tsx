@@ -1,7 +1,8 @@
-import { type ClassSheet, FIRST_RULE, type First, type FirstCut } from '../../../scoring/index.ts';
+import { type ClassSheet, classWordsIn, type First, type FirstCut, faultSaid } from '../../../scoring/index.ts';
 import type { ClassView } from '../../core/desk/class-room.ts';
 import type { Session } from '../../core/session/session.ts';
 import { words } from '../../locale/index.ts';
+import { language } from '../../page.ts';
 import { nameSaid } from './names.ts';
 import { Still } from './still.tsx';
 
@@ -34,7 +35,7 @@ export function FirstThree({ session, view, sheet, close }: Props) {
           />
         ))}
       </ol>
-      <p class="unit">{FIRST_RULE}</p>
+      <p class="unit">{classWordsIn(language.value).firstRule}</p>
     </section>
   );
 }
@@ -64,9 +65,11 @@ function One({ session, first, place, sheet, cut, close }: OneProps) {
         {place + 1}. <bdi>{who}</bdi>
       </h4>
       <p>
-        <b>{first.fault}</b>, <span class="unit">{w.times(first.times, first.of, first.device)}</span>
+        <b>{first.entry.fault ? faultSaid(first.entry.fault.code, language.value) : first.fault}</b>,{' '}
+        <span class="unit">{w.times(first.times, first.of, first.device)}</span>
       </p>
-      <p>{first.says}</p>
+      {/* A kept score carries its sentence as it was said when it was judged: in English, as files do. */}
+      <p lang="en">{first.says}</p>
       <button
         type="button"
         class="link"

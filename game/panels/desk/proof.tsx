@@ -74,7 +74,10 @@ function Row({ name, row, kind }: { name: string; row: ProofRow | null; kind: 't
       </tr>
     );
   const { nearest } = row;
-  const line = nearest === null ? '' : `${nearest.measure} ${words.findings.side(kind, nearest.side)}`.trim();
+  const line =
+    nearest === null
+      ? ''
+      : `${words.findings.measure(nearest.measure)} ${words.findings.side(kind, nearest.side)}`.trim();
   return (
     <tr>
       <th scope="row">{name}</th>

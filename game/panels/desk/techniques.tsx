@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { TechniqueRow, TwoTechniques } from '../../../scoring/index.ts';
 import type { Session } from '../../core/session/session.ts';
-import { words } from '../../locale/index.ts';
+import { ready, words } from '../../locale/index.ts';
 import { fixed, trimmed } from '../../locale/numbers.ts';
 import { finished, shelf } from '../../page.ts';
 import { timeOfDay } from '../when.ts';
@@ -53,7 +53,7 @@ export function TechniquesPanel({ session }: { session: Session }) {
                 <option value="">{others.length === 0 ? w.noOther : '…'}</option>
                 {others.map((entry) => (
                   <option key={entry.id} value={entry.id}>
-                    {entry.title ?? words.shelf.untitled}, {timeOfDay(entry.made_ms)}
+                    {ready(entry.title ?? words.shelf.untitled)}, {timeOfDay(entry.made_ms)}
                   </option>
                 ))}
               </select>

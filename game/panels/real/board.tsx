@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { PictureSpot } from '../../../scoring/index.ts';
-import { real } from '../../locale/real.ts';
+import { real } from '../../locale/real-words.ts';
 import { apart, type Chosen, inLine, type MarkSet, movePoint, pointsOf, removePoint, type Step } from './marks.ts';
 
 interface BoardPicture {

@@ -12,7 +12,7 @@ import type { StoredCoupon } from '../../core/session/shelf.ts';
 import type { Cut } from '../../core/session/state.ts';
 import { words } from '../../locale/index.ts';
 import { oneDecimal, trimmed } from '../../locale/numbers.ts';
-import { real } from '../../locale/real.ts';
+import { real } from '../../locale/real-words.ts';
 import { cut, cutShown } from '../../page.ts';
 import { MarkShapes } from './board.tsx';
 import { marksFrom } from './coupon-marks.ts';

@@ -5,7 +5,7 @@ import { readText } from '../../core/session/files.ts';
 import type { Session } from '../../core/session/session.ts';
 import type { StoredCoupon } from '../../core/session/shelf.ts';
 import { trimmed } from '../../locale/numbers.ts';
-import { real } from '../../locale/real.ts';
+import { real } from '../../locale/real-words.ts';
 import { cutAt, exercise, finished } from '../../page.ts';
 import { couponFile } from '../../panels/dropped.ts';
 import { Dialog } from '../dialog.tsx';

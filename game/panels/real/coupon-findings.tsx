@@ -2,7 +2,7 @@ import { useMemo } from 'preact/hooks';
 import { couponReport } from '../../../scoring/index.ts';
 import type { StoredCoupon } from '../../core/session/shelf.ts';
 import { oneDecimal } from '../../locale/numbers.ts';
-import { real } from '../../locale/real.ts';
+import { real } from '../../locale/real-words.ts';
 import { CouponLines } from './coupon-lines.tsx';
 
 /** The lines of the coupon that lies beside the cut, under those of the attempt. */

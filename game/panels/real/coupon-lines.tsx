@@ -1,7 +1,7 @@
 import type { Coupon, CouponReport, Line } from '../../../scoring/index.ts';
 import { words } from '../../locale/index.ts';
 import { trimmed } from '../../locale/numbers.ts';
-import { real } from '../../locale/real.ts';
+import { real } from '../../locale/real-words.ts';
 import { VerdictMark } from '../verdict-mark.tsx';
 import { CouponReadings } from './coupon-readings.tsx';
 
@@ -23,7 +23,7 @@ export function CouponLines({ report, coupon }: { report: CouponReport; coupon: 
               title={line.rule}
             >
               <th scope="row">
-                {line.measure} <span class="side">{words.findings.side(kind, line.side)}</span>
+                {words.findings.measure(line.measure)} <span class="side">{words.findings.side(kind, line.side)}</span>
               </th>
               <td class="number">
                 {trimmed(line.reading, decimals(line.unit))}{' '}

@@ -1,7 +1,7 @@
 import { byHandOn, type Coupon, type MarkedReadings, type PictureScale, scaleOf } from '../../../scoring/index.ts';
 import { words } from '../../locale/index.ts';
 import { trimmed } from '../../locale/numbers.ts';
-import { real } from '../../locale/real.ts';
+import { real } from '../../locale/real-words.ts';
 
 type Name = Parameters<typeof byHandOn>[0];
 

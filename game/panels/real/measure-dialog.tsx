@@ -3,7 +3,7 @@ import type { EtchedCut, OwnReading, PictureSpot } from '../../../scoring/index.
 import type { Session } from '../../core/session/session.ts';
 import { words } from '../../locale/index.ts';
 import { oneDecimal, trimmed } from '../../locale/numbers.ts';
-import { real } from '../../locale/real.ts';
+import { real } from '../../locale/real-words.ts';
 import { cutAt, exercise, measuring, revealedAt } from '../../page.ts';
 import { Dialog } from '../dialog.tsx';
 import { Board, Loupe } from './board.tsx';

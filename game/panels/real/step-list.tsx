@@ -1,4 +1,4 @@
-import { real } from '../../locale/real.ts';
+import { real } from '../../locale/real-words.ts';
 import { type MarkSet, pointsOf, type Step } from './marks.ts';
 
 interface Props {

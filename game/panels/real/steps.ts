@@ -1,4 +1,4 @@
-import { real } from '../../locale/real.ts';
+import { real } from '../../locale/real-words.ts';
 import type { Step } from './marks.ts';
 
 type Kind = 'tee' | 'lap' | 'corner';

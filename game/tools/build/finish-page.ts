@@ -3,6 +3,7 @@ import { readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Plugin } from 'vite';
 import { insideOf, type Listed, listedIn, noticesText } from './notices.ts';
+import { addManifest, addServiceWorker } from './offline.ts';
 import { withPolicy } from './policy.ts';
 
 export interface Page {
@@ -24,7 +25,7 @@ export function finishPage({ root, single, inWorker }: Page): Plugin {
   return {
     name: 'toehold:finish-page',
     apply: 'build',
-    closeBundle() {
+    async closeBundle() {
       const listed = JSON.parse(readFileSync(join(out, LIST), 'utf8')) as Listed[];
       rmSync(join(out, LIST));
       const modules = join(root, 'node_modules');
@@ -38,13 +39,20 @@ export function finishPage({ root, single, inWorker }: Page): Plugin {
       // The last one: the scripts inside a single file may speak of pages too.
       const end = html.lastIndexOf('</body>');
       const whole = `${html.slice(0, end)}  <template id="notices">${escaped(notices)}</template>\n  ${html.slice(end)}`;
-      writeFileSync(page, withPolicy(whole, single));
+      const named = single
+        ? whole
+        : whole.replace('</head>', '  <link rel="manifest" href="./manifest.webmanifest" />\n  </head>');
+      writeFileSync(page, withPolicy(named, single));
       if (!single) {
         const lab = join(out, 'lab', 'index.html');
         writeFileSync(lab, withPolicy(readFileSync(lab, 'utf8'), single));
       }
       writeFileSync(join(single ? dist : out, 'NOTICES.txt'), notices);
-      if (!single) return;
+      if (!single) {
+        await addManifest(out, join(root, 'game'));
+        addServiceWorker(out, join(root, 'game'));
+        return;
+      }
       renameSync(page, join(dist, 'toehold.html'));
       rmSync(out, { recursive: true });
     },

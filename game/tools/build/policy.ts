@@ -20,6 +20,7 @@ const SERVED: Sources = {
   'font-src': "'self' data:",
   'connect-src': "'self'",
   'worker-src': "'self'",
+  'manifest-src': "'self'",
 };
 
 /** For the single file: the scripts and styles that stand in it, each by its hash; the Worker from a blob: that the page makes. */

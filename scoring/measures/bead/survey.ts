@@ -1,6 +1,6 @@
 import { type Section, TAB_MM } from '../../../engine/index.ts';
 import type { Station } from '../../schema/station.ts';
-import { milli } from '../precision.ts';
+import { milli, plusMinus } from '../precision.ts';
 import { faceHeight_mm } from '../section/face.ts';
 import { rootFusion } from '../section/root-fusion.ts';
 import { type FreezeStamps, readSection } from '../section/station.ts';
@@ -119,21 +119,33 @@ export interface RootPlace {
   rootFusionA_mm: number;
   rootFusionB_mm: number;
   fused: boolean;
+  /** How far the readings may be off, mm: nearer to the root line than this, tied in or not is in doubt. */
+  plusMinus_mm: number;
+}
+
+/** What one depth of fusion at a root says, mm past the root line: tied in for sure, not for sure, or nearer to the line than it can be read. */
+export function tiedIn(fusion_mm: number, plusMinus_mm: number): 'tied in' | 'in doubt' | 'not tied in' {
+  if (Math.abs(fusion_mm) < plusMinus_mm) return 'in doubt';
+  return fusion_mm > 0 ? 'tied in' : 'not tied in';
 }
 
 /**
  * The opened root: a fillet broken open along its root shows fusion over the whole length, where a macro shows one cut. Read from the
  * survey, so with the same digits as the stations.
- * @param step_mm distance between heights
+ * @param plusMinus_mm of root fusion, at the cell the piece was welded with
  */
-export function openedRoot(survey: Survey, length_mm: number, step_mm = 1): RootPlace[] {
+export function openedRoot(
+  survey: Survey,
+  length_mm: number,
+  plusMinus_mm: number = plusMinus['root fusion'].value,
+): RootPlace[] {
   const strip: RootPlace[] = [];
-  for (let k = 0; k * step_mm <= length_mm + 1e-9; k++) {
-    const y_mm = milli(k * step_mm);
+  for (let k = 0; k * SLICE_MM <= length_mm + 1e-9; k++) {
+    const y_mm = milli(k * SLICE_MM);
     const { rootFusionA_mm, rootFusionB_mm, rootFusion_mm } = survey.root(y_mm);
     const welded = survey.at(y_mm) !== null;
     // Plates that melted and kept no metal are bare, and a bare root is never tied in.
-    strip.push({ y_mm, welded, rootFusionA_mm, rootFusionB_mm, fused: welded && rootFusion_mm > 0 });
+    strip.push({ y_mm, welded, rootFusionA_mm, rootFusionB_mm, fused: welded && rootFusion_mm > 0, plusMinus_mm });
   }
   return strip;
 }

@@ -1,5 +1,5 @@
 import type { Span, Trace } from '../../attempt/trace.ts';
-import type { Band } from '../../schema/exercise.ts';
+import type { Band } from '../../schema/leeway.ts';
 import type { Crossing } from '../../schema/motion.ts';
 import { milli } from '../precision.ts';
 import type { Turn } from './swings.ts';

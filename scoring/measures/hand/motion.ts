@@ -1,7 +1,7 @@
 import type { DeviceInfo } from '../../../engine/index.ts';
 import type { Span, Trace } from '../../attempt/trace.ts';
-import type { Band } from '../../schema/exercise.ts';
 import type { Gap } from '../../schema/gap.ts';
+import type { Band } from '../../schema/leeway.ts';
 import type { Motion, ToeVisit } from '../../schema/motion.ts';
 import { milli, tenth } from '../precision.ts';
 import { mean, variation } from '../statistics.ts';

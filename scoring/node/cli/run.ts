@@ -2,6 +2,7 @@ import { Command, CommanderError } from 'commander';
 import { ENGINE_VERSION, EngineError } from '../../../engine/index.ts';
 import { InputError } from '../../schema/problem.ts';
 import { adviseCommand } from './advise.ts';
+import { exerciseCommand } from './exercise.ts';
 import { rangeCommand } from './range.ts';
 import { reportCommand } from './report.ts';
 import { schemaCommand } from './schema.ts';
@@ -9,7 +10,6 @@ import { scoreCommand } from './score.ts';
 import { Screen, type Terminal } from './screen.ts';
 import { sectionCommand } from './section.ts';
 import { sheetCommand } from './sheet.ts';
-
 import { weaveCommand } from './weave.ts';
 
 export type { Terminal };
@@ -47,6 +47,7 @@ export async function run(args: readonly string[], terminal: Terminal): Promise<
     .addCommand(sectionCommand(screen))
     .addCommand(reportCommand(screen))
     .addCommand(sheetCommand(screen, finish))
+    .addCommand(exerciseCommand(screen))
     .addCommand(schemaCommand(screen))
     .addCommand(adviseCommand(screen))
     .addCommand(rangeCommand(screen));

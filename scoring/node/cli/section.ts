@@ -1,7 +1,7 @@
 import { Command } from 'commander';
 import { attemptOf } from '../../attempt/attempt.ts';
 import { sectionSvg } from '../../draw/section-svg.ts';
-import { checkBooks } from '../../measures/open-books.ts';
+import { checkAccounts } from '../../measures/open-accounts.ts';
 import { readSection } from '../../measures/section/station.ts';
 import { InputError } from '../../schema/problem.ts';
 import { said } from '../../words/names.ts';
@@ -45,7 +45,7 @@ export function sectionCommand(screen: Screen): Command {
         ]);
       }
       const attempt = attemptOf(recording);
-      checkBooks(attempt.accounts, file);
+      checkAccounts(attempt.accounts, file);
       const cut = attempt.section(flags.at);
       const reading = readSection(cut);
       if (flags.svg !== undefined) writeText(flags.svg, sectionSvg(cut, reading?.station ?? null));

@@ -46,7 +46,14 @@ export class BenchDriver {
   /** Opens the game in a fresh browser profile, reads the cautions and puts a cold piece on the bench. */
   static async open(browser: Browser, address: string, options: BenchOptions = {}): Promise<BenchDriver> {
     const { exercise, plain, lesson, ...context } = options;
-    const page = await (await browser.newContext({ viewport: { width: 1100, height: 760 }, ...context })).newPage();
+    const page = await (
+      await browser.newContext({
+        viewport: { width: 1100, height: 760 },
+        // Each test's profile is new and gone in seconds: keeping the page for it would only take time.
+        serviceWorkers: 'block',
+        ...context,
+      })
+    ).newPage();
     const bench = new BenchDriver(page, await page.context().newCDPSession(page), address);
     await page.goto(address);
     await page.getByRole('button', { name: plain ? 'Start in the plain view' : 'Understood' }).click();

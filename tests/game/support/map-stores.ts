@@ -1,4 +1,5 @@
-import type { AttemptStore, CouponStore, ScoreStore } from '../../../game/core/ports.ts';
+import type { AttemptStore, CouponStore, PracticeStore, ScoreStore } from '../../../game/core/ports.ts';
+import { idOf } from '../../../game/core/practice/record.ts';
 import type { StoredCoupon } from '../../../game/core/session/shelf.ts';
 import type { DraftChunk } from '../../../game/core/session/unfinished.ts';
 
@@ -13,6 +14,7 @@ export class MapStores {
   readonly entryRecords = new Map<string, unknown>();
   readonly couponRecords = new Map<string, StoredCoupon>();
   readonly scoreRecords = new Map<string, unknown>();
+  readonly practiceRecords = new Map<string, unknown>();
   readonly heads = new Map<string, unknown>();
   readonly chunkRecords = new Map<string, DraftChunk[]>();
   readonly unreadable = new Set<string>();
@@ -56,6 +58,7 @@ export class MapStores {
       this.check(false);
       for (const records of [this.attemptRecords, this.entryRecords, this.heads, this.chunkRecords]) records.delete(id);
       for (const [key, coupon] of this.couponRecords) if (coupon.attempt === id) this.couponRecords.delete(key);
+      for (const kind of ['judgement', 'retention'] as const) this.practiceRecords.delete(idOf(kind, id));
     },
     putChunk: async (head, chunk) => {
       this.check(true);
@@ -82,6 +85,21 @@ export class MapStores {
     clear: async () => {
       this.check(true);
       this.scoreRecords.clear();
+    },
+  };
+
+  readonly practice: PracticeStore = {
+    put: async (record) => {
+      this.check(true);
+      this.practiceRecords.set(record.id, structuredClone(record));
+    },
+    all: async () => {
+      this.check(false);
+      return structuredClone([...this.practiceRecords.values()]);
+    },
+    remove: async (id) => {
+      this.check(false);
+      this.practiceRecords.delete(id);
     },
   };
 

@@ -98,9 +98,12 @@ export class TestBench {
     this.stores = options.stores ?? new MapStores();
     this.kept = options.preferences ?? null;
     this.session = new Session(this.ports(options.persistence ?? { granted: null, answer: null }), this.state);
+    const { session } = this;
     this.router = new InputRouter(
       {
-        tool: this.session.tool,
+        get tool() {
+          return session.tool;
+        },
         finish: () => this.session.finish(),
         cutAt: (y_mm) => this.session.cutAt(y_mm),
         moved: () => undefined,
@@ -134,6 +137,7 @@ export class TestBench {
       },
       attempts: this.stores.attempts,
       coupons: this.stores.coupons,
+      practice: this.stores.practice,
       scores: this.stores.scores,
       preferences: {
         load: () => this.kept,

@@ -83,4 +83,15 @@ describe('the opened root drawn', () => {
     expect(svg).toContain('right plate');
     expect(stripSvg(openedRoot(new Survey(() => bare), 60), teeJoint)).toContain('no weld at the root');
   });
+
+  it('draws a root that is nearer to the root line than it can be read as in doubt, by shape', () => {
+    const hot = openedRoot(new Survey(() => sec), 60);
+    const near = hot.map((p) => ({ ...p, rootFusionA_mm: 0.1, rootFusionB_mm: -0.1 }));
+    const svg = stripSvg(near, teeJoint);
+    expect(svg.match(/url\(#strip-doubt\)/g)).toHaveLength(2);
+    expect(svg).not.toContain('url(#strip-torn)');
+    expect(svg).toContain('stroke-dasharray="6 3"');
+    expect(svg).toContain('in doubt over 100 %');
+    expect(stripSvg(hot, teeJoint)).not.toContain('in doubt');
+  });
 });

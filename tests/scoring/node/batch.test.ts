@@ -22,6 +22,7 @@ import {
   rowsJsonl,
   scoreFolder,
 } from '../../../scoring/node/index.ts';
+import { toehold } from '../../support/toehold.ts';
 import { MOUSE, weld } from '../welds.ts';
 
 // Tern Dock workshop, its trainees and their attempts are invented. Four hands over eight files; welds of a few millimetres.
@@ -42,20 +43,6 @@ beforeAll(() => {
   }
 });
 afterAll(() => rmSync(root, { recursive: true }));
-
-async function toehold(...args: string[]): Promise<{ code: number; out: string; err: string }> {
-  let out = '';
-  let err = '';
-  const code = await run(args, {
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-  });
-  return { code, out, err };
-}
 
 /** Cells of a CSV as written by the library: quotes doubled, CRLF between rows. */
 function cells(csv: string): string[][] {

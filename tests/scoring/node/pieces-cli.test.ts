@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { dealPiece, readRecording } from '../../../scoring/index.ts';
-import { run } from '../../../scoring/node/cli/run.ts';
+import { toehold } from '../../support/toehold.ts';
 import { exerciseOf } from '../welds.ts';
 
 const base = exerciseOf({ joint: { length_mm: 30 }, weave: { length_mm: 3, shelf_s: 0 } });
@@ -25,20 +25,6 @@ beforeAll(() => {
   writeFileSync(roster, 'name,plate\nInes Calder,7\nWren Hollis,3\n');
 });
 afterAll(() => rmSync(folder, { recursive: true }));
-
-async function toehold(...args: string[]): Promise<{ code: number; out: string; err: string }> {
-  let out = '';
-  let err = '';
-  const code = await run(args, {
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-  });
-  return { code, out, err };
-}
 
 describe('a piece by the command line', () => {
   it('is the one the game deals, and the sheet names whoever welded on another’s', async () => {

@@ -394,6 +394,21 @@ describe('a piece of advice', () => {
     expect(adviceSaid(found[0]!).text).not.toContain('It held');
   });
 
+  it('says of a size that is short at a place only where it is, and to climb slower only where it is short over the run', () => {
+    const leg = { sense: 'at least', reading: 4.4, limit: 5 } as const;
+    const said = (more: Partial<Line>) =>
+      adviceSaid(adviceFor({ ...holding, ...outside([line('leg', { ...leg, ...more })]) })[0]!);
+    const little = said({ reading: 4.7 });
+    expect(little.code).toBe('undersize');
+    expect(little.change).toBeNull();
+    expect(little.text).toContain('at 20 mm; the rest holds. That is little');
+    expect(said({}).text).toMatch(/at 20 mm; the rest holds. Weld/);
+    const run = said(all);
+    expect(run.change).toEqual({ what: 'travel_mmps', by: -0.2 });
+    expect(run.text).toContain('climb slower');
+    expect(little.text).not.toContain('slower');
+  });
+
   it.each(adviceCodes)('%s is given where it should be, and said', (code) => {
     const found = adviceFor({ ...holding, ...adviceRows[code] });
     expect(found.map((a) => a.code)).toContain(code);

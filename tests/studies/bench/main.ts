@@ -41,6 +41,8 @@ const result = {
     mainThreadMs: page.mainThreadMs,
     workerShare: page.workerShare,
     frameMs: page.frameMs,
+    inputMs: page.inputMs,
+    inputFrames: page.inputFrames,
     firstLoadKb: page.firstLoadKb,
   },
   why: { ...kernels.why, ...page.why },
@@ -65,6 +67,8 @@ const lines = [
   `| main thread, all tasks, a frame while welding, ms | ${show(result.page.mainThreadMs)} | 4 |`,
   `| Worker while welding, share of one core | ${show(result.page.workerShare)} | 0.33 |`,
   `| time between frames, drawn by the processor, ms | ${show(result.page.frameMs, 1)} | |`,
+  `| pointer event to the frame that shows it, ms, median and p95 | ${show(result.page.inputMs?.median ?? null, 1)} and ${show(result.page.inputMs?.p95 ?? null, 1)} | |`,
+  `| the same in frames | ${show(result.page.inputFrames?.median ?? null, 0)} and ${show(result.page.inputFrames?.p95 ?? null, 0)} | 1 |`,
   `| first load, kB gzip | ${show(result.page.firstLoadKb, 0)} | 450 |`,
 ];
 process.stdout.write(`${lines.join('\n')}\n`);

@@ -3,7 +3,7 @@ import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
-import { chromium } from 'playwright-core';
+import { chromium, type Page } from 'playwright-core';
 import { preview } from 'vite';
 import { median } from './statistics.ts';
 
@@ -14,6 +14,9 @@ export interface PageFigures {
   workerShare: number | null;
   /** Median time between frames, ms: without a graphics card the drawing is done by the processor. */
   frameMs: number | null;
+  /** From a pointer's event to the end of the frame that draws the torch there, by the page's own clock, ms; and frames begun in between. */
+  inputMs: { median: number; p95: number } | null;
+  inputFrames: { median: number; p95: number } | null;
   firstLoadKb: number | null;
   why: Record<string, string>;
 }
@@ -70,10 +73,11 @@ export async function benchPage(): Promise<PageFigures> {
       await page.evaluate(() => new Promise((done) => requestAnimationFrame(done)));
     }
     const trace = JSON.parse((await browser.stopTracing()).toString()) as { traceEvents: TraceEvent[] };
+    const input = await inputDelays(page, x, y);
     await page.mouse.up();
     const read = readTrace(trace.traceEvents);
     if (!read) return nothing(firstLoadKb, { mainThreadMs: 'the trace holds no frames of the page' });
-    return { ...read, firstLoadKb, why };
+    return { ...read, ...input, firstLoadKb, why };
   } finally {
     await browser.close();
     await server.close();
@@ -81,7 +85,48 @@ export async function benchPage(): Promise<PageFigures> {
 }
 
 function nothing(firstLoadKb: number | null, why: Record<string, string>): PageFigures {
-  return { mainThreadMs: null, workerShare: null, frameMs: null, firstLoadKb, why };
+  return { mainThreadMs: null, workerShare: null, frameMs: null, inputMs: null, inputFrames: null, firstLoadKb, why };
+}
+
+/** Moves the pointer while the arc burns and lets the page say when what it draws has followed. */
+async function inputDelays(page: Page, x: number, y: number): Promise<Pick<PageFigures, 'inputMs' | 'inputFrames'>> {
+  await page.evaluate(() => {
+    const torch = document.querySelector<SVGElement>('.pane svg.torch')!;
+    const seen: [ms: number, frames: number][] = [];
+    let since: { ms: number; frames: number; place: string } | null = null;
+    Object.assign(window, { seen });
+    window.addEventListener(
+      'pointermove',
+      (event) => {
+        since ??= { ms: event.timeStamp, frames: 0, place: torch.style.transform };
+      },
+      { capture: true },
+    );
+    const { port1, port2 } = new MessageChannel();
+    // Sent from the frame's callbacks, heard after all of them: what the frame draws stands by then.
+    port1.onmessage = () => {
+      if (since === null || torch.style.transform === since.place) return;
+      seen.push([performance.now() - since.ms, since.frames]);
+      since = null;
+    };
+    const frame = (): void => {
+      requestAnimationFrame(frame);
+      if (since !== null) since.frames++;
+      port2.postMessage(0);
+    };
+    requestAnimationFrame(frame);
+  });
+  for (let n = 0; n < FRAMES / 2; n++) {
+    await page.mouse.move(x + 25 * Math.sin(n / 5), y - 0.3 * n);
+    await page.waitForTimeout(5);
+  }
+  const seen = await page.evaluate(() => (window as unknown as { seen: [number, number][] }).seen);
+  if (seen.length < 10) return { inputMs: null, inputFrames: null };
+  const spread = (values: number[]) => {
+    const sorted = [...values].sort((a, b) => a - b);
+    return { median: median(values), p95: sorted[Math.floor(0.95 * sorted.length)]! };
+  };
+  return { inputMs: spread(seen.map(([ms]) => ms)), inputFrames: spread(seen.map(([, frames]) => frames)) };
 }
 
 interface TraceEvent {

@@ -2,10 +2,10 @@
 import { createHash } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { ENGINE_VERSION } from '../../../engine/index.ts';
-import type { Exercise } from '../../../scoring/index.ts';
+import { type Exercise, exercises } from '../../../scoring/index.ts';
 import { SCORING_VERSION } from '../../../scoring/version.ts';
 import type { Hand } from './hands.ts';
-import { machineFor } from './set.ts';
+import { FIRST_SEED, machineFor } from './set.ts';
 import type { Came } from './study.ts';
 
 const FILE = new URL('figures.json', import.meta.url);
@@ -31,7 +31,9 @@ export class Figures {
       if ((cause as NodeJS.ErrnoException).code !== 'ENOENT') throw cause;
       return new Figures([]);
     }
-    return new Figures(JSON.parse(text) as Kept[]);
+    const all = JSON.parse(text) as Kept[];
+    // What was looked at while the exercises were set, and what has been set anew since, is no figure.
+    return new Figures(all.filter((k) => k.kind === 'shown' || k.seed >= FIRST_SEED));
   }
 
   /** What this hand came to at this exercise, if it was welded with these versions. */
@@ -41,6 +43,17 @@ export class Figures {
     if (found === undefined) return null;
     const { of: _, ...came } = found;
     return came;
+  }
+
+  /** The same weld judged by the same lines, under another exercise's name: made once. */
+  twin(exercise: Exercise, hand: Pick<Hand, 'kind' | 'seed' | 'poses'>): Came | null {
+    const own = judgedAlike(exercise);
+    for (const other of exercises) {
+      if (other.name === exercise.name || judgedAlike(other) !== own) continue;
+      const came = this.of(other, hand);
+      if (came !== null) return { ...came, exercise: exercise.name };
+    }
+    return null;
   }
 
   keep(exercise: Exercise, hand: Pick<Hand, 'kind' | 'seed' | 'poses'>, came: Came): Came {
@@ -60,6 +73,24 @@ export class Figures {
   writePage(page: (all: readonly Came[]) => string): void {
     writeFileSync(PAGE, page(this.#kept));
   }
+}
+
+/** All of an exercise that weld and verdict hang on. */
+function judgedAlike(e: Exercise): string {
+  const { joint, hold, demonstration, asked, target, profile, limits, judged, cuts_mm, passes } = e;
+  return JSON.stringify([
+    machineFor(e),
+    joint,
+    hold,
+    demonstration,
+    asked,
+    target,
+    profile,
+    limits,
+    judged,
+    cuts_mm,
+    passes,
+  ]);
 }
 
 function numberOf(exercise: Exercise, { kind, seed, poses }: Pick<Hand, 'kind' | 'seed' | 'poses'>): string {

@@ -1,5 +1,6 @@
 /** Hands that an exercise is held against: its own demonstration, decent ones, poor ones. */
-import { type HandFaults, handOfAmount, noFaults, type Pose, weaveHand } from '../../../engine/index.ts';
+import { type HandFaults, handOfAmount, noFaults, POSE_RATE_HZ, type Pose, weaveHand } from '../../../engine/index.ts';
+import { PoseClock } from '../../../game/core/bench/pose-clock.ts';
 import type { Exercise } from '../../../scoring/index.ts';
 
 type Weave = Exercise['demonstration'];
@@ -26,7 +27,7 @@ const forStraight = [0, 2, 3, 4] as const;
 
 /** One hand that welds an exercise. */
 export interface Hand {
-  kind: 'shown' | 'decent' | 'poor';
+  kind: 'shown' | 'decent' | 'mouse' | 'poor';
   seed: number;
   /** What a poor hand does besides. */
   habit: string | null;
@@ -45,6 +46,25 @@ export function decentHand({ demonstration }: Exercise, seed: number): Hand {
     habit: null,
     poses: [...weaveHand(demonstration, handOfAmount(seed, DECENT_AMOUNT))],
   };
+}
+
+/** A mouse is read this often (USB, full speed: every 8 ms) and to a whole pixel of the joint as it stands on a laptop's screen. */
+const MOUSE_MS = 8;
+const MOUSE_PX_PER_MM = 5.5;
+
+/** A decent hand on a mouse: its way in readings as the page gets them; tip and angles are held for it. */
+export function mouseHand(exercise: Exercise, seed: number): Hand {
+  const { poses } = decentHand(exercise, seed);
+  const pixel = (mm: number): number => Math.round(mm * MOUSE_PX_PER_MM) / MOUSE_PX_PER_MM;
+  const clock = new PoseClock(0);
+  const out: Pose[] = [];
+  const end_ms = ((poses.length - 1) * 1000) / POSE_RATE_HZ;
+  for (let at_ms = 0; at_ms <= end_ms; at_ms += MOUSE_MS) {
+    const { u_mm, y_mm, trigger } = poses[Math.floor((at_ms * POSE_RATE_HZ) / 1000)]!;
+    clock.add([{ at_ms, u_mm: pixel(u_mm), y_mm: pixel(y_mm), ...exercise.hold, trigger }], at_ms);
+    for (let pose = clock.take(); pose !== null; pose = clock.take()) out.push(pose);
+  }
+  return { kind: 'mouse', seed, habit: null, poses: out };
 }
 
 export function poorHand({ demonstration }: Exercise, seed: number): Hand {

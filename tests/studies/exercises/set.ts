@@ -1,8 +1,11 @@
 /** What the ready exercises are held to, and how an exercise is set before it is welded. */
 import { type Exercise, exerciseNamed } from '../../../scoring/index.ts';
 
-/** Hands of each kind an exercise is welded with. */
+/** Seeds of the hands the figures are made of. Seeds 1 to 30 were looked at while the exercises were set, and count for nothing. */
+export const FIRST_SEED = 101;
+/** Decent and poor hands an exercise is welded with, and hands on a mouse. */
 export const SEEDS = 30;
+export const MOUSE_SEEDS = 10;
 /** Share of decent hands that are within, at least; of poor ones, at most. */
 export const DECENT_WITHIN = 0.8;
 export const POOR_WITHIN = 0.05;

@@ -1,5 +1,5 @@
 /** Welds an exercise with one hand and judges it, as the game would when the arc has gone out. */
-import { createRecorder, createSimulation, type RecordingMeta } from '../../../engine/index.ts';
+import { createRecorder, createSimulation, type DeviceInfo, type RecordingMeta } from '../../../engine/index.ts';
 import { checkRecording, type Exercise, judgeAttempt, type Line, type Result, Trace } from '../../../scoring/index.ts';
 import type { Hand } from './hands.ts';
 import { machineFor } from './set.ts';
@@ -18,11 +18,22 @@ export interface Came {
   lump_mm: number | null;
 }
 
+const PEN: DeviceInfo = {
+  kind: 'pen',
+  measures: { tipToWork: true, workAngle: true, travelAngle: true },
+  scale: 1,
+};
+const MOUSE: DeviceInfo = {
+  kind: 'mouse',
+  measures: { tipToWork: false, workAngle: false, travelAngle: false },
+  scale: null,
+};
+
 export function weldWith(exercise: Exercise, hand: Hand): Came {
   const meta: RecordingMeta = {
     simulation: { joint: exercise.joint, process: machineFor(exercise), cell_mm: 0.75 },
     origin: { kind: 'hand' },
-    device: { kind: 'pen', measures: { tipToWork: true, workAngle: true, travelAngle: true }, scale: 1 },
+    device: hand.kind === 'mouse' ? MOUSE : PEN,
     aids: { pacer: false, beat: false, toeMarks: false, plainView: false, handRig: null },
     exercise,
   };

@@ -89,6 +89,7 @@ describe('proving an exercise', () => {
   it('welds it with every hand, shows each as it comes, and can be stopped', async () => {
     const bench = new TestBench({ hands: 2 });
     const editor = shortEditor(bench);
+    editor.set('joint.length_mm', 22);
     const proving = editor.prove();
     while (editor.proof.value.rows.filter((row) => row !== null).length < 3) {
       await new Promise((resolve) => setImmediate(resolve));

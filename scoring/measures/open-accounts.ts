@@ -11,7 +11,7 @@ const OPEN_ENERGY = 1e-3;
 const OPEN_MASS = 1e-6;
 
 /** Whether heat or metal is missing from an attempt's accounts, or a sum in them is no number. */
-export function booksOpen(accounts: Accounts): boolean {
+export function accountsOpen(accounts: Accounts): boolean {
   // Written so that a number that is none does not pass.
   const closed = accounts.energyError <= OPEN_ENERGY && accounts.massError <= OPEN_MASS;
   return !closed || Object.values(accounts).some((sum) => typeof sum === 'number' && !Number.isFinite(sum));
@@ -58,8 +58,8 @@ export function nothingRead({ arcTime_s }: Accounts): Measures {
  * Refuses to draw or read an attempt whose accounts are open.
  * @throws InputError
  */
-export function checkBooks(accounts: Accounts, file: string): void {
-  if (!booksOpen(accounts)) return;
+export function checkAccounts(accounts: Accounts, file: string): void {
+  if (!accountsOpen(accounts)) return;
   throw new InputError(file, [
     {
       path: '',

@@ -1,0 +1,54 @@
+import { adviceSaid } from '../advice.ts';
+import type { ScoringWords } from '../en.ts';
+import { weldedDown, wholePercent } from '../root.ts';
+import { noteSaid, reasonSaid } from '../verdict.ts';
+import { adviceSentences } from './advice.ts';
+import { drawingWords } from './drawing.ts';
+import { readyText } from './exercises.ts';
+import { gapSaid } from './gaps.ts';
+import { leftWords } from './left-free.ts';
+import { measureName, plateName, said, toeName } from './names.ts';
+import { rootSaid } from './seen.ts';
+import { changeSaid, proofSentences } from './trials.ts';
+import { noteSentences, reasonSentences } from './verdict.ts';
+
+const tiedInSaid: ScoringWords['tiedInSaid'] = (r) => {
+  const { rootFusedShare, bare_mm } = r.bead;
+  if (rootFusedShare === null) return null;
+  if (weldedDown(r)) return 'Wurzel nicht bewertet: fallend geschweißt';
+  const percent = wholePercent(rootFusedShare);
+  if (bare_mm.length === 0) return `Wurzel auf ${percent} % der bewerteten Länge erfasst`;
+  return `Wurzel auf ${percent} % der vorhandenen Naht erfasst; ${bare_mm.length} mm der bewerteten Länge sind ohne Naht`;
+};
+
+/** What scoring says, in German: the trade's terms as in DIN EN ISO 17659 and 6520-1 (from memory); what to do in the infinitive. */
+export const german: ScoringWords = {
+  said,
+  plateName,
+  toeName,
+  measureName,
+  rootSaid,
+  tiedInSaid,
+  left: leftWords,
+  changeSaid,
+  proof: proofSentences,
+  drawing: drawingWords,
+  advice: (found) => adviceSaid(found, adviceSentences),
+  reason: (found) => reasonSaid(found, reasonSentences),
+  note: (found) => noteSaid(found, noteSentences),
+  gap: gapSaid,
+  ready: readyText,
+  notModelled: [
+    'Poren',
+    'Risse',
+    'Silikatinseln',
+    'Zündstellen und Spritzer auf dem Blech',
+    'Verzug',
+    'Einbrandkerben, aus denen Metall ausgelaufen ist (ein aufgeschmolzener Übergang steht stattdessen als Kerbgefahr)',
+  ],
+  cautions: [
+    'Eine Lernhilfe. Es entscheiden die örtlichen Vorschriften, die schriftliche Anweisung (WPS) und die Prüfaufsicht; eine Bewertung qualifiziert niemanden.',
+    'Üben ersetzt hier weder beaufsichtigtes Schweißen noch Schutzausrüstung, Lüftung, Brandwache oder ein qualifiziertes Verfahren.',
+    'Schweißen kann blenden, verbrennen, elektrisieren, vergiften und Brände auslösen.',
+  ],
+};
