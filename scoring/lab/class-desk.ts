@@ -4,6 +4,7 @@ import { alias } from 'drizzle-orm/pg-core';
 import { MOST_PLATES, type Result } from '../index.ts';
 import { ClassEvidence } from './class-evidence.ts';
 import type { Evidence } from './evidence.ts';
+import type { AssignmentRow, Handed, OneClass, SubmissionRow, TraineeRow } from './handed.ts';
 import { type JudgeCopy, readJudge, type Versions } from './judge.ts';
 import { type Mark, type MarkedAttempt, markOf } from './marks.ts';
 import { nameKey } from './names.ts';
@@ -12,9 +13,6 @@ import type { Db } from './store.ts';
 import { assignments, classes, judges, overrides, scores, submissions, teaches, trainees } from './tables.ts';
 
 export type ClassRow = typeof classes.$inferSelect;
-export type TraineeRow = typeof trainees.$inferSelect;
-export type AssignmentRow = typeof assignments.$inferSelect;
-export type SubmissionRow = typeof submissions.$inferSelect;
 
 export type OverrideRow = typeof overrides.$inferSelect;
 
@@ -54,26 +52,11 @@ export interface NewAssignment {
   mostAttempts: number | null;
 }
 
-/** A submission with whose it is and what it came to, as far as it is scored. */
-export interface Handed {
-  submission: SubmissionRow;
-  trainee: { id: string; name: string };
-  plate: number | null;
-  assignment: AssignmentRow;
-  score: {
-    result: Result | null;
-    hand: string | null;
-    motion: string | null;
-    fault: string | null;
-    scored: Date;
-  } | null;
-}
-
 /**
  * One class and nothing else: every question it answers carries the class in its condition, so that no id from another class finds
  * anything. Routes get their rows here and nowhere else.
  */
-export class ClassDesk {
+export class ClassDesk implements OneClass {
   readonly db: Db;
   readonly class: ClassRow;
   /** The instructor who asks; null: the lab itself, or a trainee. */

@@ -1,6 +1,6 @@
 import { and, asc, eq, inArray, sql } from 'drizzle-orm';
-import type { ClassDesk, Handed } from './class-desk.ts';
 import { type Evidence, evidenceOf, type Twin } from './evidence.ts';
+import type { Handed, OneClass } from './handed.ts';
 import { readJudge } from './judge.ts';
 import { against, type Moved, type NearTwin, NearTwins, type Place } from './near-twins.ts';
 import { type Plate, pieceFault } from './piece.ts';
@@ -17,7 +17,7 @@ const MOST_COMPARED = 300;
  * only that the person asking teaches.
  */
 export class ClassEvidence {
-  readonly #desk: ClassDesk;
+  readonly #desk: OneClass;
   readonly #scope: readonly string[];
   readonly #taught: ReadonlySet<string>;
   #twins = new Map<string, { id: string; place: Place }[]>();
@@ -25,14 +25,14 @@ export class ClassEvidence {
   #exercises = new Map<string, ReturnType<typeof readJudge>['exercise']>();
   #plates: readonly Plate[] = [];
 
-  private constructor(desk: ClassDesk, scope: readonly string[], taught: ReadonlySet<string>) {
+  private constructor(desk: OneClass, scope: readonly string[], taught: ReadonlySet<string>) {
     this.#desk = desk;
     this.#scope = scope;
     this.#taught = taught;
   }
 
   /** Reads what is needed to speak about the attempts given. */
-  static async about(desk: ClassDesk, handed: readonly Handed[]): Promise<ClassEvidence> {
+  static async about(desk: OneClass, handed: readonly Handed[]): Promise<ClassEvidence> {
     const { db } = desk;
     const mine = db.select({ id: teaches.instructorId }).from(teaches).where(eq(teaches.classId, desk.id));
     const rows = await db

@@ -9,7 +9,7 @@ export interface Carried {
 }
 
 /** What the lab deals by: the assignment's judge and start word, and the number on the trainee's plate. */
-export interface Deal {
+interface Deal {
   judge: JudgeCopy;
   startWord: string | null;
   plate: number | null;

@@ -8,14 +8,14 @@ export const BEAT_S = 6;
 const SILENT_MS = 3 * BEAT_S * 1000;
 
 /** A trainee of the class, by the number on the roster's plate too: what is shown to a room has no names. */
-export interface Present {
+interface Present {
   id: string;
   name: string;
   plate: number | null;
 }
 
 /** What a class is at just now. */
-export interface Now {
+interface Now {
   welding: Present[];
   /** Whose attempts wait to be scored, who has waited longest first. */
   waiting: (Present & { attempts: number })[];

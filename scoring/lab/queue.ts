@@ -21,9 +21,12 @@ const RETRIES = 3;
 /** Seconds after which a job whose worker fell silent is given to another; the slowest attempt allowed takes less. */
 const EXPIRES_S = 900;
 
-/** Statements are looked for every so many seconds; one the store does not take is tried so often before it waits for the next look. */
+/** Statements that wait are sent every so many seconds, so many at once; one the store does not take is tried again so often, then at the next look. */
 const POST_S = 2;
-const POST_RETRIES = 6;
+const POST_BATCH = 50;
+const POST_RETRIES = 3;
+/** How often the table is looked through for what has no job, s. */
+const POST_LOOK_S = 30;
 
 /** When nobody is at school, as cron says it. */
 const NIGHTLY = '17 3 * * *';
@@ -87,18 +90,23 @@ export async function openQueue(store: Store, versions: Versions, onError: (e: E
         retryLimit: POST_RETRIES,
         retryDelay: 2,
         retryBackoff: true,
-        expireInSeconds: 60,
+        // A batch at a store that answers nothing takes its patience once: the first fault gives all of it back.
+        expireInSeconds: EXPIRES_S,
         retentionDays: 30,
       });
       const queued = async (): Promise<void> => {
         const ids = await look();
         await boss.insert(ids.map((id) => ({ name: statements, data: { id }, singletonKey: id })));
       };
-      await boss.work<{ id: string }>(statements, { pollingIntervalSeconds: POST_S, batchSize: 1 }, async (jobs) => {
-        for (const { data } of jobs) await send(data.id);
-      });
+      await boss.work<{ id: string }>(
+        statements,
+        { pollingIntervalSeconds: POST_S, batchSize: POST_BATCH },
+        async (jobs) => {
+          for (const { data } of jobs) await send(data.id);
+        },
+      );
       // In the table they are safe; a job that was lost or given up is made again.
-      posting = setInterval(() => void queued().catch(onError), POST_S * 1000);
+      posting = setInterval(() => void queued().catch(onError), POST_LOOK_S * 1000);
       posting.unref();
       await queued();
     },

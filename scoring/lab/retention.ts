@@ -8,7 +8,7 @@ import { submissions, trainees } from './tables.ts';
 const DAY_MS = 86_400_000;
 
 /** What a school's rule would take. */
-export interface TooOld {
+interface TooOld {
   /** Everything handed in before this is too old. */
   before: Date;
   /** Ids of trainees put on a roster before that, who handed nothing in since: they go with everything of theirs. */

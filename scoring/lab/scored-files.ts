@@ -1,5 +1,6 @@
 import { exerciseDigest, type Scored } from '../node/index.ts';
-import type { ClassDesk, Handed } from './class-desk.ts';
+import type { ClassDesk } from './class-desk.ts';
+import type { Handed } from './handed.ts';
 import { readJudge } from './judge.ts';
 
 /**

@@ -39,8 +39,23 @@ describe(`tables of an earlier lab on the ${KIND} store`, () => {
       await old.executeSql(
         `insert into scores (attempt, engine, scoring, judge, result, hand, scored, took_ms, worker) values ('a', '0.3.0', '0.3.0', 'j', '{}', 'h', now(), 1, 'w')`,
       );
+      await old.executeSql(
+        `insert into classes (id, name, code, marks, pins, made) values ('c', 'Tern Dock', 'TERN', '{"rule":"best"}', false, now());
+         insert into trainees (id, class_id, name, name_key, made) values ('w', 'c', 'Wren', 'wren', now()), ('i', 'c', 'Ines', 'ines', now());
+         insert into judges (digest, content) values ('j', '{}');
+         insert into assignments (id, class_id, judge, title, opens, made) values ('a', 'c', 'j', 'Tee', now(), now());
+         insert into submissions (id, class_id, assignment_id, trainee_id, attempt, bytes, received, number, late) values ('s', 'c', 'a', 'w', 'a', 1, now(), 1, false)`,
+      );
       await old.close();
       const now = await openStore(place);
+      const judged = await now.executeSql('select judge, carried from submissions');
+      expect(judged.rows).toEqual([{ judge: 'j', carried: null }]);
+      // Everybody has a plate of their own, by name among those who came at once.
+      const plates = await now.executeSql('select name, plate from trainees order by plate');
+      expect(plates.rows).toEqual([
+        { name: 'Ines', plate: 1 },
+        { name: 'Wren', plate: 2 },
+      ]);
       const { rows } = await now.executeSql('select attempt, hand, motion from scores');
       expect(rows).toEqual([{ attempt: 'a', hand: 'h', motion: null }]);
       await now.close();

@@ -221,9 +221,9 @@ export class Session {
     this.useExercise(exercise);
   }
 
-  /** Puts an exercise on the bench that is none of the ready ones: one handed out to a class. */
+  /** Puts an exercise on the bench that is none of the ready ones: one handed out to a class, on the piece it was dealt with if it was. */
   takeExercise(exercise: Exercise): void {
-    this.useExercise(exercise);
+    this.useExercise(exercise, exercise.piece && exercise);
   }
 
   edit(edit: SetupEdit): void {
@@ -308,8 +308,7 @@ export class Session {
     this.ports.files.save(done.recording, nameOfFile(done, this.state.shelf.value, this.ports.clock));
   }
 
-  private useExercise(asked: Exercise): void {
-    const exercise = pieceFor(asked, this.state.preferences.value);
+  private useExercise(asked: Exercise, exercise = pieceFor(asked, this.state.preferences.value)): void {
     if (exercise.name !== this.state.retention.peek()?.exercise) this.state.retention.value = null;
     if (exercise.joint.kind !== this.state.exercise.value.joint.kind) this.comparer.close();
     this.state.exercise.value = exercise;

@@ -44,7 +44,7 @@ export interface Handed {
 }
 
 /** Somebody of the class as told while it happens. */
-export interface Present {
+interface Present {
   id: string;
   name: string;
   plate: number | null;

@@ -79,7 +79,9 @@ export class Membership {
     });
     effect(() => {
       // Another exercise, or another joint: what is welded now is not what was handed out.
-      if (state.exercise.value.name !== this.chosen.peek()?.exerciseFile.name) this.chosen.value = null;
+      const asked = this.chosen.peek()?.exerciseFile;
+      const { name, piece } = state.exercise.value;
+      if (name !== asked?.name || piece?.seed !== asked.piece?.seed) this.chosen.value = null;
     });
   }
 

@@ -2,9 +2,10 @@ import { createRoute, type OpenAPIHono, z } from '@hono/zod-openapi';
 import { resultSchema } from '../../index.ts';
 import { type LabEnv, only } from '../access.ts';
 import { note } from '../audit.ts';
-import type { ClassDesk, Handed } from '../class-desk.ts';
+import type { ClassDesk } from '../class-desk.ts';
 import { ClassEvidence } from '../class-evidence.ts';
 import { answers, id, refusals, sha256 } from '../fields.ts';
+import type { Handed } from '../handed.ts';
 import type { Parts } from '../parts.ts';
 import { notThere } from '../refusal.ts';
 

@@ -180,7 +180,7 @@ export function outRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
         {
           keepDays,
           before: old.before.toISOString(),
-          trainees: old.trainees.map((t) => names.get(t.id) ?? ''),
+          trainees: old.trainees.map((t) => names.get(t.id) ?? '').sort(),
           attempts: old.attempts.length,
         },
         200,
