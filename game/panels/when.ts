@@ -8,7 +8,7 @@ function formatters() {
   let found = made.get(value);
   if (found === undefined) {
     // Of the browser's own languages the one that is that on screen, so that an English page keeps the dates of its country.
-    const tag = navigator.languages.find((asked) => asked.startsWith(value)) ?? value;
+    const tag = globalThis.navigator?.languages?.find((asked) => asked.startsWith(value)) ?? value;
     found = {
       day: new Intl.DateTimeFormat(tag, { dateStyle: 'medium', timeStyle: 'short' }),
       time: new Intl.DateTimeFormat(tag, { hour: '2-digit', minute: '2-digit' }),

@@ -6,6 +6,7 @@ import { motionSchema } from './motion.ts';
 import { lineMeasures } from './profile.ts';
 import { consistencySchema, stationSchema } from './station.ts';
 
+/** How a line can be judged. */
 export const lineVerdicts = ['within', 'outside', 'too close to call'] as const;
 /** Every verdict there is. */
 export const verdicts = [...lineVerdicts, 'no verdict'] as const;

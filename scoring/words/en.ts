@@ -30,4 +30,5 @@ export const english = {
   notModelled: NOT_MODELLED,
   cautions: CAUTIONS,
 };
+/** Everything scoring says, in one language. */
 export type ScoringWords = typeof english;

@@ -10,6 +10,7 @@ import {
   attemptPaper,
   checkRecording,
   InputError,
+  lineVerdicts,
   profileNamed,
   profileSchema,
   readRecording,
@@ -179,7 +180,7 @@ async function ofPapers(n: number, text: (place: number) => string): Promise<Try
     standing: made().paper.lines[0]?.standing,
   };
   const drawings = new Set<unknown>([svg, strip, standing, ...made().paper.smallCuts.map((c) => c.svg)]);
-  const { value, places } = poisoned(made().paper, (p) => keepsDrawings(p as AttemptPaper, drawings), text);
+  const { value, places } = poisoned(made().paper, (p) => keepsItsKind(p as AttemptPaper, drawings), text);
   const drawing = drawingOf(
     40,
     40,
@@ -201,9 +202,15 @@ async function ofPapers(n: number, text: (place: number) => string): Promise<Try
   };
 }
 
-/** Drawings are the one kind of markup a paper is handed; everything else in it is text. */
-function keepsDrawings(paper: AttemptPaper, drawings: ReadonlySet<unknown>): boolean {
+const isVerdict: ReadonlySet<string> = new Set(lineVerdicts);
+
+/** Drawings are the one kind of markup a paper is handed; everything else in it but its codes is text. */
+function keepsItsKind(paper: AttemptPaper, drawings: ReadonlySet<unknown>): boolean {
   return (
+    // Codes, not texts: words are found by them.
+    paper.language === made().paper.language &&
+    paper.verdict === made().paper.verdict &&
+    paper.lines.every((l) => isVerdict.has(l.verdict)) &&
     drawings.has(paper.cut.svg) &&
     drawings.has(paper.strip) &&
     paper.smallCuts.every((c) => drawings.has(c.svg)) &&

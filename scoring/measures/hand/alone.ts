@@ -7,6 +7,7 @@ import { curveOf, type Reading } from './curve.ts';
 
 /** What is read of a hand that welds nothing. */
 export const handMeasures = ['beat', 'width', 'pause A', 'pause B', 'climb', 'symmetry', 'evenness'] as const;
+/** One of them. */
 export type HandMeasure = (typeof handMeasures)[number];
 
 /** One thing the hand did, against the band asked for. */
