@@ -120,7 +120,7 @@ const counted = (s: Scored): number =>
 export const editedFiles: Attack = {
   name: 'edited files',
   says: 'size, judged length, cuts, profile, settings, poses, check numbers, engine, device, aids, trainee, day, ending, cells or origin changed in an honest recording; refused, or named with its evidence and counted nowhere, while the honest one counts',
-  share: 4,
+  share: 2,
   whole: 4 * NAMES.length,
   tries: (n): Try => {
     const name = NAMES[n % NAMES.length]!;

@@ -249,7 +249,7 @@ async function ofCommandLine(n: number): Promise<Try> {
 export const hostileText: Attack = {
   name: 'hostile text',
   says: 'control, bidi, formula, markup and line-end texts in every string of recording, exercise, profile, result, paper, file name and argument; terminal, tables, pages, drawings and PDF read back by other readers',
-  share: 3,
+  share: 2,
   whole: WHOLE_TEXTS + 30,
   tries: async (n) => {
     const text = (place: number): string => hostile((n + place) % (2 * WHOLE_TEXTS));

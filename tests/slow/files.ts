@@ -21,6 +21,7 @@ export const SHARED_HERE = [
   'tests/engine/{bounds,laws}.test.ts',
   'tests/golden/{results,welds}.test.ts',
   'tests/reference/reference.test.ts',
+  'tests/scoring/advice/causes.test.ts',
   'tests/scoring/exercises/exercises.test.ts',
   'tests/scoring/verdict/validity.test.ts',
 ];

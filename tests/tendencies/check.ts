@@ -1,4 +1,4 @@
-/** Both groups of tendencies as tests at one cell size; `npm test` takes one in eight of the short ones. */
+/** Both groups of tendencies as tests at one cell size; `npm test` takes one in twelve of the short ones. */
 import { describe, expect, it } from 'vitest';
 import { share, WHOLE } from '../support/share.ts';
 import { summarise } from './summary.ts';
@@ -22,7 +22,7 @@ export function checkTendencies(cell_mm: number): void {
   const short = PREDICTED.filter(
     ({ more, less }) => WHOLE || [more, less].every((c) => (c.joint?.length_mm ?? 0) <= 80),
   );
-  const predicted = share(short, Math.ceil(PREDICTED.length / 8));
+  const predicted = share(short, Math.ceil(PREDICTED.length / 12));
   const calibrated = share(CALIBRATED, 1);
   describe(`${predicted.length} of ${PREDICTED.length} tendencies that nothing was set to show, at ${cell_mm} mm cells`, () => {
     it.each(predicted)('$name ($source)', (t) => checkOne(t, cell_mm));
