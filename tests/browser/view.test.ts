@@ -1,12 +1,8 @@
-import { writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { noFaults, recordPoses, weaveHand } from '../../engine/index.ts';
-import { exerciseNamed } from '../../scoring/index.ts';
 import { BenchDriver } from './support/bench.ts';
 import { launchChromium } from './support/chromium.ts';
+import { shortWeld } from './support/short-weld.ts';
 import { type Site, serveGame } from './support/site.ts';
 
 const SIZES = [
@@ -15,7 +11,6 @@ const SIZES = [
   { width: 768, height: 1024 },
   { width: 390, height: 844 },
 ];
-const LENGTH_MM = 40;
 
 interface Box {
   x: number;
@@ -34,26 +29,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await Promise.all([browser?.close(), site?.close()]);
 });
-
-/** A short weld as a file, and its path; climbed too slowly, so that there is something to say of it. */
-function shortWeld(): string {
-  const exercise = exerciseNamed('tee-inverted-v')!;
-  const joint = { ...exercise.joint, length_mm: LENGTH_MM };
-  const weave = { ...exercise.demonstration, travel_mmps: 1.7, length_mm: LENGTH_MM - 6 };
-  const recording = recordPoses(
-    {
-      simulation: { joint, process: exercise.process, cell_mm: 0.75 },
-      origin: { kind: 'hand' },
-      device: { kind: 'mouse', measures: { tipToWork: false, workAngle: false, travelAngle: false }, scale: null },
-      aids: { pacer: false, beat: true, toeMarks: true, plainView: false, handRig: null },
-      exercise: { ...exercise, joint, judged: { from_mm: 10, to_mm: 30 }, cuts_mm: [12, 20, 28] },
-    },
-    [...weaveHand(weave, noFaults())],
-  );
-  const path = join(tmpdir(), `view-${process.pid}.json`);
-  writeFileSync(path, JSON.stringify(recording));
-  return path;
-}
 
 /** True if the whole of an element lies in the window as it stands. */
 async function inWindow(page: Page, testId: string): Promise<boolean> {

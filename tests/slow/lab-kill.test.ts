@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { digestOf } from '../../scoring/lab/digests.ts';
 import { bytesOf, shortAttempt, shortExercise } from '../lab/support/attempts.ts';
+import { Caller } from '../lab/support/caller.ts';
 import { freePort } from '../lab/support/postgres.ts';
 import { PASSWORD, WORKER_TOKEN } from '../lab/support/school.ts';
 import { KINDS, newServerDatabase, stopServer } from '../lab/support/stores.ts';
@@ -44,35 +45,6 @@ async function end(r: Running, signal: NodeJS.Signals): Promise<number | null> {
   const gone = new Promise<number | null>((resolve) => r.process.once('exit', resolve));
   r.process.kill(signal);
   return gone;
-}
-
-/** A browser's part over a real port. */
-class Caller {
-  readonly #base: string;
-  #cookie = '';
-  #csrf = '';
-  constructor(base: string) {
-    this.#base = base;
-  }
-  async ask(method: string, path: string, body?: unknown): Promise<Record<string, never>> {
-    const raw = body instanceof Uint8Array;
-    const answer = await fetch(`${this.#base}${path}`, {
-      method,
-      headers: {
-        origin: this.#base,
-        cookie: this.#cookie,
-        'x-csrf': this.#csrf,
-        ...(body === undefined ? {} : { 'content-type': raw ? 'application/octet-stream' : 'application/json' }),
-      },
-      ...(body === undefined ? {} : { body: raw ? (body as Uint8Array<ArrayBuffer>) : JSON.stringify(body) }),
-    });
-    const set = answer.headers.get('set-cookie');
-    if (set !== null) this.#cookie = set.split(';')[0]!;
-    const json = (await answer.json()) as Record<string, never>;
-    if (!answer.ok) throw new Error(`${method} ${path}: ${answer.status} ${JSON.stringify(json)}`);
-    if (typeof json.csrf === 'string') this.#csrf = json.csrf;
-    return json;
-  }
 }
 
 /** Own attempts as a trainee is told of them. */

@@ -1,13 +1,10 @@
-import { computed, effect, untracked } from '@preact/signals-core';
+import { effect } from '@preact/signals-core';
 import { noFaults, POSE_RATE_HZ, type Recording } from '../../../engine/index.ts';
 import {
   type AttemptRecording,
   type Change,
   type Exercise,
   exerciseNamed,
-  type Judgement,
-  type RootPlace,
-  resultOf,
   withoutPiece,
 } from '../../../scoring/index.ts';
 import { Latest } from '../bench/latest.ts';
@@ -39,6 +36,7 @@ import { preferencesFrom } from './preferences.ts';
 import { type Problem, problemOf } from './problem.ts';
 import { Prover } from './prover.ts';
 import { editExercise, pieceFor, type SetupEdit, simulationOf } from './setup.ts';
+import { Showing } from './showing.ts';
 import { chosenExercise, cutOf, exerciseOf, readyExercise, type State } from './state.ts';
 import { WatchedBench } from './watched-bench.ts';
 
@@ -75,6 +73,7 @@ export class Session {
   /** The attempt on the bench was welded here just now. */
   private fresh = false;
   private readonly prover: Prover;
+  private readonly showing: Showing;
   private readonly firstLook: FirstLook;
   private readonly cuts: Latest<number>;
   private readonly seeks: Latest<number | null>;
@@ -116,20 +115,18 @@ export class Session {
       (e) => this.useMade(e),
     );
     this.prover = new Prover(ports.openHand, state);
-    const inches = computed(() => state.preferences.value.inches);
-    effect(() => {
-      // Sheet and cut are lettered anew where language or units change.
-      state.language.value;
-      inches.value;
-      untracked(() => {
-        if (state.judgement.value === null) return;
-        this.askPaper();
-        this.cutAt(state.cutAt.value);
-      });
+    this.showing = new Showing(state, {
+      keeper: this.keeper,
+      prover: this.prover,
+      clock: ports.clock,
+      practice: () => this.practice,
+      job: () => this.job,
+      ask: (request) => this.bench.ask(request),
+      cutAgain: () => this.cutAt(state.cutAt.value),
     });
     this.practice = new Practice(
       {
-        reveal: () => this.reveal(),
+        reveal: () => this.showing.reveal(),
         weldCoupon: (recording) => this.weldCoupon(recording),
         chooseExercise: (name) => this.chooseExercise(name),
       },
@@ -346,20 +343,6 @@ export class Session {
     this.state.playing.value = false;
   }
 
-  /** The report in the language on screen, and anew when that changes. */
-  private askPaper(): void {
-    const { finished, shelf, language, preferences } = this.state;
-    if (finished.peek() === null) return;
-    const file = nameOfFile(finished.peek()!, shelf.peek(), this.ports.clock);
-    this.bench.ask({
-      type: 'paper',
-      job: this.job,
-      file,
-      language: language.peek(),
-      inches: preferences.peek().inches,
-    });
-  }
-
   private startedAt(date_ms: number): string {
     return this.ports.clock.written(date_ms).iso;
   }
@@ -405,48 +388,6 @@ export class Session {
     this.isCoupon = true;
   }
 
-  /** Measured: shown at once, or held back until the trainee has said something of it. */
-  private hearScored(answer: Extract<BenchAnswer, { type: 'scored' }>): void {
-    const { state } = this;
-    const { judgement, strip } = answer;
-    const result = resultOf(judgement);
-    const done = state.finished.peek();
-    state.busy.value = null;
-    const naming = state.naming.peek();
-    const why = this.isCoupon && naming ? 'name' : this.fresh && this.practice.judgesFirst(result) ? 'judge' : null;
-    if (done && this.fresh && done.recording.origin.kind === 'hand') this.practice.tested(done.id);
-    if (done && !this.isCoupon) void this.keeper.keep(done, result);
-    if (why === null) {
-      this.show(judgement, strip);
-      return;
-    }
-    state.held.value = { judgement, result, strip, why };
-    if (why === 'name' && naming) {
-      state.naming.value = { ...naming, phase: 'asked' };
-      state.opened.value = strip;
-    }
-    state.announcement.value = { code: 'say-first', why };
-  }
-
-  /** Shows what is held back. */
-  private reveal(): void {
-    const held = this.state.held.peek();
-    if (!held) return;
-    this.state.held.value = null;
-    this.show(held.judgement, held.strip);
-  }
-
-  private show(judgement: Judgement, strip: RootPlace[]): void {
-    const { state } = this;
-    state.judgement.value = judgement;
-    state.opened.value = strip;
-    state.announcement.value = { code: 'verdict' };
-    const done = state.finished.peek();
-    if (!done) return;
-    if (!this.isCoupon) this.prover.prove(done.recording as AttemptRecording, resultOf(judgement));
-    this.askPaper();
-  }
-
   private hear(answer: BenchAnswer): void {
     if (answer.type === 'surface') this.hearSurface(answer);
     if (answer.type === 'cut') this.cuts.answered();
@@ -456,7 +397,7 @@ export class Session {
         this.hearEnded(answer);
         return;
       case 'scored':
-        this.hearScored(answer);
+        this.showing.hear(answer, this.isCoupon, this.fresh);
         return;
       case 'paper':
         this.state.paper.value = answer.html;

@@ -4,8 +4,9 @@ import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { digestOf } from '../../../scoring/lab/digests.ts';
 import { bytesOf, shortAttempt, shortExercise } from '../../lab/support/attempts.ts';
+import { Caller } from '../../lab/support/caller.ts';
 import { freePort } from '../../lab/support/postgres.ts';
-import { Caller, type LabProcess, startLab } from './lab-process.ts';
+import { type LabProcess, startLab } from './lab-process.ts';
 
 export interface Bell {
   trainees: number;
