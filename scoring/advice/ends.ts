@@ -1,7 +1,7 @@
 import { inMm } from '../lines/limit.ts';
 import type { Stop } from '../schema/motion.ts';
 import type { Line } from '../schema/result.ts';
-import { type Facts, outside } from './facts.ts';
+import { type Facts, judgedStops, letGo, outside } from './facts.ts';
 import { type Found, NOWHERE } from './found.ts';
 import { worstSeen } from './seen.ts';
 
@@ -10,16 +10,13 @@ const NEAR_MM = 10;
 
 /** The arc out for less than this, and the hand did not stop: it lost the arc and went on. s */
 const LOST_S = 3;
-/** A stop this near the judged length concerns it, mm. */
-const BESIDE_MM = 4;
 
 /** The arc went out in the judged length and was not taken up again as it is done: struck above, back into the crater. */
 export function arcTakenUp(f: Facts): Found | null {
-  const { from_mm, to_mm } = f.exercise.judged;
-  const judged = f.motion.stops.filter((s) => s.y_mm >= from_mm - BESIDE_MM && s.y_mm <= to_mm);
-  const last = judged.find((s) => s.restart === null);
-  if (last !== undefined && f.bead.bare_mm.some((y) => y > last.y_mm))
-    return { code: 'let-go-early', data: { at_mm: last.y_mm, to_mm }, ...at(last.y_mm, last.t_s) };
+  const { to_mm } = f.exercise.judged;
+  const judged = judgedStops(f);
+  const last = letGo(f);
+  if (last !== null) return { code: 'let-go-early', data: { at_mm: last.y_mm, to_mm }, ...at(last.y_mm, last.t_s) };
   const stop = judged.find((s): s is Restarted => s.restart !== null && s.restart.way !== 'above and back');
   if (stop === undefined) return null;
   const out_s = stop.out_s ?? 0;

@@ -76,3 +76,18 @@ export function meanOver(stations: readonly Station[], read: (s: Station) => num
 export function isWeave(f: Facts): boolean {
   return f.motion.period_s !== null;
 }
+
+/** A stop this near the judged length concerns it, mm. */
+export const BESIDE_MM = 4;
+
+/** Where the arc went out in the judged length or just below it. */
+export function judgedStops(f: Facts): Facts['motion']['stops'] {
+  const { from_mm, to_mm } = f.exercise.judged;
+  return f.motion.stops.filter((s) => s.y_mm >= from_mm - BESIDE_MM && s.y_mm <= to_mm);
+}
+
+/** Where the hand let go for good before the judged length was welded; null where it did not. */
+export function letGo(f: Facts): Facts['motion']['stops'][number] | null {
+  const last = judgedStops(f).find((s) => s.restart === null);
+  return last !== undefined && f.bead.bare_mm.some((y) => y > last.y_mm) ? last : null;
+}
