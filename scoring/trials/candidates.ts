@@ -101,8 +101,9 @@ function tradeOrder(fault: Fault, result: Result): Change[] {
 function teaches(fault: Fault, exercise: Exercise, motion: Motion): string {
   switch (fault.measure) {
     case 'root fusion':
-      // The arc on the front and the root still short: it is the settings.
-      return (motion.lead_mm ?? 0) < exercise.target.lead_mm.from ? 'tee-inverted-v' : 'settings-by-ear';
+      if ((motion.lead_mm ?? 0) < exercise.target.lead_mm.from) return 'tee-inverted-v';
+      // The arc on the front at the climb asked for, and the root still short: it is the settings.
+      return climbsAsAsked(exercise, motion) ? 'settings-by-ear' : 'straight-run';
     case 'edge melted back':
       return 'lap-5';
     case DROPPED:
@@ -114,13 +115,21 @@ function teaches(fault: Fault, exercise: Exercise, motion: Motion): string {
   }
 }
 
+function climbsAsAsked({ target }: Exercise, { travel_mmps: climb }: Motion): boolean {
+  return climb !== null && climb >= target.travel_mmps.from && climb <= target.travel_mmps.to;
+}
+
 /**
- * The drill to go to when no single change mends a fault. Somebody who is at it already goes one exercise back in teaching order; the
- * first exercise is its own drill.
+ * The drill to go to when no single change mends a fault. Somebody who is at it already goes back to the exercise of the hand before
+ * it in teaching order; the first is its own drill.
  */
 export function drillFor(fault: Fault, exercise: Exercise, motion: Motion): { name: string; title: string } {
   const wanted = teaches(fault, exercise, motion);
   const at = exercises.findIndex((e) => e.name === wanted);
-  const drill = wanted === exercise.name ? exercises[Math.max(0, at - 1)]! : (exerciseNamed(wanted) ?? exercises[0]!);
+  const before = exercises
+    .slice(0, Math.max(0, at))
+    .filter((e) => e.settings !== 'own process')
+    .at(-1);
+  const drill = (wanted === exercise.name ? before : exerciseNamed(wanted)) ?? exercises[0]!;
   return { name: drill.name, title: drill.title };
 }
