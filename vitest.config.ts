@@ -1,6 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 import { WHOLE_HERE } from './tests/slow/files.ts';
+import { nativeEngine } from './tests/support/native-engine.ts';
 
 export default defineConfig({
   test: {
@@ -15,5 +16,6 @@ export default defineConfig({
     maxWorkers: availableParallelism(),
     // Files of one worker share their modules, so the welds that several of them look at are made once (tests/support).
     isolate: false,
+    ...nativeEngine,
   },
 });

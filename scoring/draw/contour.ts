@@ -24,11 +24,13 @@ export function rings(columns: number, rows: number, value: (i: number, j: numbe
       const b = at(i + 1, j);
       const c = at(i + 1, j + 1);
       const d = at(i, j + 1);
+      const code = (a >= 0 ? 1 : 0) + (b >= 0 ? 2 : 0) + (c >= 0 ? 4 : 0) + (d >= 0 ? 8 : 0);
+      // Most squares lie wholly inside or outside.
+      if (code === 0 || code === 15) continue;
       const low: Edge = edge(i, j, 'h', a, b);
       const right: Edge = edge(i + 1, j, 'v', b, c);
       const high: Edge = edge(i, j + 1, 'h', d, c);
       const left: Edge = edge(i, j, 'v', a, d);
-      const code = (a >= 0 ? 1 : 0) + (b >= 0 ? 2 : 0) + (c >= 0 ? 4 : 0) + (d >= 0 ? 8 : 0);
       for (const [from, to] of segments(code, a + b + c + d, low, right, high, left))
         next.set(from.key, { to: to.key, point: from.point });
     }

@@ -15,43 +15,45 @@ export interface Place {
  */
 export function zoneOutlines(sec: Section, part: typeof PART.A | typeof PART.B, reached_C: number): Place[][] {
   const limit = spread(reached_C, sec.start_C);
-  const own = (i: number, j: number): number => {
-    if (i < 0 || j < 0 || i >= sec.na || j >= sec.nb) return Number.NaN;
-    const cell = j * sec.na + i;
-    const peak = sec.peak_C[cell]!;
-    return sec.part[cell] !== part || Number.isNaN(peak) ? Number.NaN : spread(peak, sec.start_C);
-  };
-  const carried = (i: number, j: number): number => {
-    const here = own(i, j);
-    if (!Number.isNaN(here)) return here;
-    let sum = 0;
-    let count = 0;
-    for (const [di, dj] of AROUND) {
-      const near = own(i + di, j + dj);
-      const far = own(i + 2 * di, j + 2 * dj);
-      if (Number.isNaN(near)) continue;
-      sum += Number.isNaN(far) ? near : 2 * near - far;
-      count++;
-    }
-    return count > 0 ? sum / count : Number.NaN;
-  };
-  const beyond = (i: number, j: number): number => {
-    const here = carried(i, j);
-    if (!Number.isNaN(here)) return here;
-    let sum = 0;
-    let count = 0;
-    for (const [di, dj] of AROUND) {
-      const near = carried(i + di, j + dj);
-      if (Number.isNaN(near)) continue;
-      sum += near;
-      count++;
-    }
-    return count > 0 ? sum / count : Number.NaN;
-  };
   // Two cells more on every side than the section's grid, for what is carried over its own edges.
-  return rings(sec.na + 4, sec.nb + 4, (i, j) => limit - beyond(i - 2, j - 2)).map((ring) =>
+  const wide: Grid = { columns: sec.na + 4, rows: sec.nb + 4 };
+  const own = new Float64Array(wide.columns * wide.rows).fill(Number.NaN);
+  for (let j = 0; j < sec.nb; j++)
+    for (let i = 0; i < sec.na; i++) {
+      const cell = j * sec.na + i;
+      if (sec.part[cell] === part) own[(j + 2) * wide.columns + i + 2] = spread(sec.peak_C[cell]!, sec.start_C);
+    }
+  const carried = grown(own, wide, (near, far) => (Number.isNaN(far) ? near : 2 * near - far));
+  const beyond = grown(carried, wide, (near) => near);
+  return rings(wide.columns, wide.rows, (i, j) => limit - beyond[j * wide.columns + i]!).map((ring) =>
     ring.map((p) => ({ a: sec.a0_mm + (p.i - 2) * sec.cell_mm, b: sec.b0_mm + (p.j - 2) * sec.cell_mm })),
   );
+}
+
+interface Grid {
+  columns: number;
+  rows: number;
+}
+
+/** The field with each empty (NaN) cell that touches a filled one given the mean of what its filled neighbours, and the cells behind them, say. */
+function grown(field: Float64Array, { columns, rows }: Grid, say: (near: number, far: number) => number): Float64Array {
+  const at = (i: number, j: number): number =>
+    i < 0 || j < 0 || i >= columns || j >= rows ? Number.NaN : field[j * columns + i]!;
+  const out = field.slice();
+  for (let j = 0; j < rows; j++)
+    for (let i = 0; i < columns; i++) {
+      if (!Number.isNaN(field[j * columns + i]!)) continue;
+      let sum = 0;
+      let count = 0;
+      for (const [di, dj] of AROUND) {
+        const near = at(i + di, j + dj);
+        if (Number.isNaN(near)) continue;
+        sum += say(near, at(i + 2 * di, j + 2 * dj));
+        count++;
+      }
+      if (count > 0) out[j * columns + i] = sum / count;
+    }
+  return out;
 }
 
 const AROUND: readonly [number, number][] = [

@@ -1,10 +1,12 @@
 /** Other people's readers: what a terminal, a spreadsheet, a browser and a PDF viewer make of what was written. */
 import { createRequire } from 'node:module';
-import xterm from '@xterm/headless';
 import { parse as parseTable } from 'csv-parse/sync';
 import { XMLValidator } from 'fast-xml-parser';
 import { type DefaultTreeAdapterMap, parse as parsePage } from 'parse5';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+
+// CommonJS, whose default export test runner and script loader hand over differently.
+const { Terminal } = createRequire(import.meta.url)('@xterm/headless') as typeof import('@xterm/headless');
 
 type Node = DefaultTreeAdapterMap['node'];
 
@@ -36,7 +38,7 @@ export function steeringIn(text: string): string | null {
 /** What a terminal shows of an output, line by line, and what it was made to do besides. */
 export async function readTerminal(output: string): Promise<{ lines: string[]; did: string[] }> {
   const count = output.split('\n').length;
-  const screen = new xterm.Terminal({
+  const screen = new Terminal({
     cols: 400,
     rows: 5,
     scrollback: 20 * count + 100,

@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { IN_BROWSER } from '../slow/files.ts';
+import { nativeEngine } from '../support/native-engine.ts';
 import { WHOLE } from '../support/share.ts';
 
 /**
@@ -17,5 +18,6 @@ export default defineConfig({
     hookTimeout: 60_000,
     testTimeout: 120_000,
     passWithNoTests: false,
+    ...nativeEngine,
   },
 });

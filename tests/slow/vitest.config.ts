@@ -1,6 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { nativeEngine } from '../support/native-engine.ts';
 import { SHARED_HERE, WHOLE_HERE } from './files.ts';
 
 /** `npm run test:slow`: the same kinds of check on finer meshes, minutes instead of seconds. */
@@ -15,5 +16,6 @@ export default defineConfig({
     testTimeout: 1_200_000,
     hookTimeout: 120_000,
     passWithNoTests: false,
+    ...nativeEngine,
   },
 });

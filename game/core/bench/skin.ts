@@ -38,8 +38,10 @@ export class Skin {
   private readonly phase: Float32Array;
   private readonly frozen_s: Float32Array;
   private readonly known: Uint8Array;
-  private readonly was: Uint8Array;
   private readonly soft: Float32Array;
+  private readonly across: Float64Array;
+  /** Columns that touch known ones, to be known after the pass. */
+  private readonly edge: Int32Array;
   private readonly stand: Float32Array;
   private shown_s = Number.NaN;
 
@@ -55,8 +57,9 @@ export class Skin {
     this.phase = new Float32Array(n);
     this.frozen_s = new Float32Array(n);
     this.known = new Uint8Array(n);
-    this.was = new Uint8Array(n);
     this.soft = new Float32Array(n);
+    this.across = new Float64Array(ny);
+    this.edge = new Int32Array(n);
     this.stand = new Float32Array(n);
   }
 
@@ -102,28 +105,49 @@ export class Skin {
   }
 
   private grow(from: number, to: number): void {
-    const { nu, ny, known, was, frozen_s } = this;
     for (let pass = 0; pass < GROW_CELLS; pass++) {
-      was.set(known);
-      for (let k = 0; k < nu; k++)
-        for (let j = from; j < to; j++) {
-          const i = k * ny + j;
-          if (was[i]) continue;
-          let sum = 0;
-          let count = 0;
-          for (let dk = -1; dk <= 1; dk++)
-            for (let dj = -1; dj <= 1; dj++) {
-              if (k + dk < 0 || k + dk >= nu || j + dj < from || j + dj >= to) continue;
-              const q = i + dk * ny + dj;
-              if (!was[q]) continue;
-              sum += frozen_s[q];
-              count += 1;
-            }
-          if (count === 0) continue;
-          frozen_s[i] = sum / count;
-          known[i] = 1;
-        }
+      const found = this.findEdge(from, to);
+      for (let n = 0; n < found; n++) this.frozen_s[this.edge[n]] = this.meanAround(this.edge[n], from, to);
+      // Known only now, so that no column of this pass leans on another of it.
+      for (let n = 0; n < found; n++) this.known[this.edge[n]] = 1;
     }
+  }
+
+  /** Lists the columns that are not known and touch a known one; returns how many. */
+  private findEdge(from: number, to: number): number {
+    const { nu, ny, known, edge } = this;
+    let found = 0;
+    for (let k = 0; k < nu; k++)
+      for (let j = from; j < to; j++) {
+        const i = k * ny + j;
+        if (known[i]) continue;
+        const left = j > from ? 1 : 0;
+        const right = j < to - 1 ? 1 : 0;
+        const touches =
+          (left && known[i - 1]) ||
+          (right && known[i + 1]) ||
+          (k > 0 && (known[i - ny] || (left && known[i - ny - 1]) || (right && known[i - ny + 1]))) ||
+          (k < nu - 1 && (known[i + ny] || (left && known[i + ny - 1]) || (right && known[i + ny + 1])));
+        if (touches) edge[found++] = i;
+      }
+    return found;
+  }
+
+  private meanAround(i: number, from: number, to: number): number {
+    const { nu, ny, known, frozen_s } = this;
+    const k = Math.floor(i / ny);
+    const j = i % ny;
+    let sum = 0;
+    let count = 0;
+    for (let dk = -1; dk <= 1; dk++)
+      for (let dj = -1; dj <= 1; dj++) {
+        if (k + dk < 0 || k + dk >= nu || j + dj < from || j + dj >= to) continue;
+        const q = i + dk * ny + dj;
+        if (!known[q]) continue;
+        sum += frozen_s[q];
+        count += 1;
+      }
+    return sum / count;
   }
 
   private settleStand(view: SurfaceView, now_s: number, from: number, to: number): void {
@@ -138,18 +162,16 @@ export class Skin {
 
   /** 1-2-1 across and up; edges repeat their last value. Leaves the result in a scratch array that the next call overwrites. */
   private soften(of: Float32Array, from: number, to: number): Float32Array {
-    const { nu, ny, soft } = this;
+    const { nu, ny, soft, across } = this;
     for (let k = 0; k < nu; k++) {
       const low = Math.max(0, k - 1) * ny;
       const mid = k * ny;
       const high = Math.min(nu - 1, k + 1) * ny;
+      for (let j = from; j < to; j++) across[j] = of[low + j] + 2 * of[mid + j] + of[high + j];
       for (let j = from; j < to; j++) {
         const down = Math.max(from, j - 1);
         const up = Math.min(to - 1, j + 1);
-        const below = of[low + down] + 2 * of[mid + down] + of[high + down];
-        const here = of[low + j] + 2 * of[mid + j] + of[high + j];
-        const above = of[low + up] + 2 * of[mid + up] + of[high + up];
-        soft[mid + j] = (below + 2 * here + above) / 16;
+        soft[mid + j] = (across[down] + 2 * across[j] + across[up]) / 16;
       }
     }
     return soft;

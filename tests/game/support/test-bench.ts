@@ -13,8 +13,8 @@ import type { Result } from '../../../scoring/index.ts';
 import { CrankClock } from './crank-clock.ts';
 import { MapStores } from './map-stores.ts';
 
-/** A frame of the page, and the spacing of a mouse's readings, ms. */
-const FRAME_MS = 16;
+/** A frame of a slow page (each costs more than the weld it shows), and the spacing of a mouse's readings, ms. */
+const FRAME_MS = 32;
 const READING_MS = 8;
 const ON_THE_WAY_MS = 8;
 /** Longest anything here may take on the cranked clock, ms. */
