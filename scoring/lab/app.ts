@@ -20,6 +20,8 @@ import { classRoutes } from './routes/classes.ts';
 import { liveRoutes } from './routes/live.ts';
 import { markRoutes } from './routes/marks.ts';
 import { outRoutes } from './routes/out.ts';
+import { personRoutes } from './routes/person.ts';
+import { rosterRoutes } from './routes/roster.ts';
 import { serviceRoutes } from './routes/service.ts';
 import { traineeRoutes } from './routes/trainee.ts';
 
@@ -82,12 +84,14 @@ export function labApp(parts: Parts): OpenAPIHono<LabEnv> {
   serviceRoutes(app, parts);
   accountRoutes(app, parts, guessLimit(addressOf));
   classRoutes(app, parts);
+  rosterRoutes(app, parts);
   assignmentRoutes(app, parts);
   attemptRoutes(app, parts);
   traineeRoutes(app, parts);
   markRoutes(app, parts);
   liveRoutes(app, parts);
   outRoutes(app, parts);
+  personRoutes(app, parts);
   app.doc31('/api/openapi.json', {
     openapi: '3.1.0',
     info: {

@@ -57,3 +57,13 @@ export function answers<S extends z.ZodType>(schema: S, description: string) {
 }
 
 export const done = z.object({ done: z.literal(true) });
+
+/** Answers of a route that sends a file. */
+export function fileAnswers(description: string, type: string) {
+  return { 200: { description, content: { [type]: { schema: z.string() } } }, ...refusals };
+}
+
+/** A route that takes a body of JSON. */
+export function jsonBody<S extends z.ZodType>(schema: S) {
+  return { body: { required: true, content: { 'application/json': { schema } } } };
+}

@@ -5,13 +5,14 @@ import type { Context } from 'hono';
 import { deleteCookie, getCookie, setCookie } from 'hono/cookie';
 import { cookieName, isSecure, type LabEnv, only } from '../access.ts';
 import { note } from '../audit.ts';
-import { answers, done, line, personName } from '../fields.ts';
+import { answers, done, jsonBody, line, personName } from '../fields.ts';
 import type { GuessLimit } from '../limits.ts';
 import { nameKey } from '../names.ts';
 import type { Parts } from '../parts.ts';
 import { hashSecret, isSecret } from '../passwords.ts';
 import { Refusal } from '../refusal.ts';
 import { SESSION_S } from '../sessions.ts';
+import type { Db } from '../store.ts';
 import { classes, instructors, trainees } from '../tables.ts';
 
 const password = z.string().min(10).max(200);
@@ -30,33 +31,36 @@ const me = z
   })
   .openapi('Me');
 
-const json = <S extends z.ZodType>(schema: S) => ({
-  body: { required: true, content: { 'application/json': { schema } } },
-});
+/** Begins a session and puts its token where no script can read it. */
+async function enter(parts: Parts, c: Context, who: { instructorId: string } | { traineeId: string }): Promise<string> {
+  const { token, csrf } = await parts.sessions.begin(who);
+  const secure = isSecure(c, parts);
+  setCookie(c, cookieName(secure), token, {
+    httpOnly: true,
+    sameSite: 'Strict',
+    secure,
+    path: '/',
+    maxAge: SESSION_S,
+  });
+  return csrf;
+}
+
+const noInstructor = async (db: Db): Promise<boolean> => {
+  const [row] = await db.select({ n: count() }).from(instructors);
+  return row?.n === 0;
+};
 
 /** Who is there: the first instructor, logging in, joining by code, leaving. */
 export function accountRoutes(app: OpenAPIHono<LabEnv>, parts: Parts, guesses: GuessLimit): void {
-  const { db } = parts.store;
+  whoAsks(app, parts);
+  firstInstructor(app, parts, guesses);
+  anotherInstructor(app, parts);
+  logIn(app, parts, guesses);
+  joinClass(app, parts, guesses);
+  leave(app, parts);
+}
 
-  /** Begins a session and puts its token where no script can read it. */
-  async function enter(c: Context, who: { instructorId: string } | { traineeId: string }): Promise<string> {
-    const { token, csrf } = await parts.sessions.begin(who);
-    const secure = isSecure(c, parts);
-    setCookie(c, cookieName(secure), token, {
-      httpOnly: true,
-      sameSite: 'Strict',
-      secure,
-      path: '/',
-      maxAge: SESSION_S,
-    });
-    return csrf;
-  }
-
-  const noInstructor = async (): Promise<boolean> => {
-    const [row] = await db.select({ n: count() }).from(instructors);
-    return row?.n === 0;
-  };
-
+function whoAsks(app: OpenAPIHono<LabEnv>, parts: Parts): void {
   app.openapi(
     createRoute({ method: 'get', path: '/api/me', ...only('anyone', parts), responses: answers(me, 'Who is asking') }),
     async (c) => {
@@ -69,18 +73,28 @@ export function accountRoutes(app: OpenAPIHono<LabEnv>, parts: Parts, guesses: G
         );
       }
       return c.json(
-        { role: 'nobody' as const, name: null, id: null, class: null, csrf: null, setup: await noInstructor() },
+        {
+          role: 'nobody' as const,
+          name: null,
+          id: null,
+          class: null,
+          csrf: null,
+          setup: await noInstructor(parts.store.db),
+        },
         200,
       );
     },
   );
+}
 
+function firstInstructor(app: OpenAPIHono<LabEnv>, parts: Parts, guesses: GuessLimit): void {
+  const { db } = parts.store;
   app.openapi(
     createRoute({
       method: 'post',
       path: '/api/setup',
       ...only('anyone', parts),
-      request: json(z.strictObject({ code: line(40), name: personName, password })),
+      request: jsonBody(z.strictObject({ code: line(40), name: personName, password })),
       responses: answers(me, 'The first instructor, logged in'),
     }),
     async (c) => {
@@ -98,17 +112,20 @@ export function accountRoutes(app: OpenAPIHono<LabEnv>, parts: Parts, guesses: G
         await tx.insert(instructors).values({ id, name, password: hash, made: new Date() });
         await note(tx, c.var.who, { did: 'first instructor made', detail: { instructor: id } });
       });
-      const csrf = await enter(c, { instructorId: id });
+      const csrf = await enter(parts, c, { instructorId: id });
       return c.json({ role: 'instructor' as const, name, id, class: null, csrf, setup: false }, 200);
     },
   );
+}
 
+function anotherInstructor(app: OpenAPIHono<LabEnv>, parts: Parts): void {
+  const { db } = parts.store;
   app.openapi(
     createRoute({
       method: 'post',
       path: '/api/instructors',
       ...only('instructor', parts),
-      request: json(z.strictObject({ name: personName, password })),
+      request: jsonBody(z.strictObject({ name: personName, password })),
       responses: answers(done, 'Another instructor, who teaches no class yet'),
     }),
     async (c) => {
@@ -127,13 +144,16 @@ export function accountRoutes(app: OpenAPIHono<LabEnv>, parts: Parts, guesses: G
       return c.json({ done: true as const }, 200);
     },
   );
+}
 
+function logIn(app: OpenAPIHono<LabEnv>, parts: Parts, guesses: GuessLimit): void {
+  const { db } = parts.store;
   app.openapi(
     createRoute({
       method: 'post',
       path: '/api/login',
       ...only('anyone', parts),
-      request: json(z.strictObject({ name: personName, password: z.string().min(1).max(200) })),
+      request: jsonBody(z.strictObject({ name: personName, password: z.string().min(1).max(200) })),
       responses: answers(me, 'An instructor, logged in'),
     }),
     async (c) => {
@@ -145,18 +165,21 @@ export function accountRoutes(app: OpenAPIHono<LabEnv>, parts: Parts, guesses: G
         await note(db, c.var.who, { did: 'login refused' });
         throw new Refusal(401, 'password', 'Name and password do not belong together.');
       }
-      const csrf = await enter(c, { instructorId: row.id });
+      const csrf = await enter(parts, c, { instructorId: row.id });
       await note(db, { role: 'instructor', id: row.id, name, csrf: '' }, { did: 'logged in' });
       return c.json({ role: 'instructor' as const, name: row.name, id: row.id, class: null, csrf, setup: false }, 200);
     },
   );
+}
 
+function joinClass(app: OpenAPIHono<LabEnv>, parts: Parts, guesses: GuessLimit): void {
+  const { db } = parts.store;
   app.openapi(
     createRoute({
       method: 'post',
       path: '/api/join',
       ...only('anyone', parts),
-      request: json(
+      request: jsonBody(
         z.strictObject({
           code: line(20),
           name: personName,
@@ -191,12 +214,14 @@ export function accountRoutes(app: OpenAPIHono<LabEnv>, parts: Parts, guesses: G
         await guesses.wrong(c, row.trainee.id);
         throw new Refusal(401, 'pin', 'Marks count in this class: join with the six digits your instructor gave you.');
       }
-      const csrf = await enter(c, { traineeId: row.trainee.id });
+      const csrf = await enter(parts, c, { traineeId: row.trainee.id });
       const { id, name: asOnRoster } = row.trainee;
       return c.json({ role: 'trainee' as const, name: asOnRoster, id, class: row.class.name, csrf, setup: false }, 200);
     },
   );
+}
 
+function leave(app: OpenAPIHono<LabEnv>, parts: Parts): void {
   app.openapi(
     createRoute({
       method: 'post',

@@ -3,37 +3,33 @@ import { createRoute, type OpenAPIHono, z } from '@hono/zod-openapi';
 import { asc, desc, eq } from 'drizzle-orm';
 import { type LabEnv, only } from '../access.ts';
 import { note } from '../audit.ts';
-import { answers, className, done, id, line, personName } from '../fields.ts';
+import { answers, className, done, id, jsonBody, personName } from '../fields.ts';
 import { marksRuleSchema } from '../marks-rule.ts';
-import { readOneRoster } from '../one-roster.ts';
 import type { Parts } from '../parts.ts';
-import { hashSecret, newCode, newPin } from '../passwords.ts';
+import { newCode } from '../passwords.ts';
 import { notThere, Refusal } from '../refusal.ts';
-import { readRoster } from '../roster.ts';
 import { audit, classes, instructors, teaches } from '../tables.ts';
-
-const MOST_TRAINEES = 2000;
 
 const classOut = z
   .object({ id: z.string(), name: z.string(), code: z.string(), pins: z.boolean(), marks: marksRuleSchema })
   .openapi('Class');
-const traineeOut = z
-  .object({
-    id: z.string(),
-    name: z.string(),
-    sourcedId: z.string().nullable(),
-    plate: z.number().nullable(),
-    hasPin: z.boolean(),
-  })
-  .openapi('Trainee');
-const csvText = z.string().min(1).max(700_000);
 const inClass = z.object({ classId: id });
 
-/** Classes and who is in them. */
-export function classRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
-  const { db } = parts.store;
-  const out = ({ id, name, code, pins, marks }: typeof classes.$inferSelect) => ({ id, name, code, pins, marks });
+/** A class as the lab says it. */
+const classSaid = ({ id, name, code, pins, marks }: typeof classes.$inferSelect) => ({ id, name, code, pins, marks });
 
+/** Classes: what they are called, how they count, who teaches them. */
+export function classRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
+  listClasses(app, parts);
+  makeClass(app, parts);
+  readClass(app, parts);
+  changeClass(app, parts);
+  addTeacher(app, parts);
+  readTrail(app, parts);
+}
+
+function listClasses(app: OpenAPIHono<LabEnv>, parts: Parts): void {
+  const { db } = parts.store;
   app.openapi(
     createRoute({
       method: 'get',
@@ -52,18 +48,19 @@ export function classRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
               .innerJoin(classes, eq(classes.id, teaches.classId))
               .where(eq(teaches.instructorId, who.id))
               .orderBy(asc(classes.name), asc(classes.id));
-      return c.json({ classes: rows.map((r) => out(r.class)) }, 200);
+      return c.json({ classes: rows.map((r) => classSaid(r.class)) }, 200);
     },
   );
+}
 
+function makeClass(app: OpenAPIHono<LabEnv>, parts: Parts): void {
+  const { db } = parts.store;
   app.openapi(
     createRoute({
       method: 'post',
       path: '/api/classes',
       ...only('instructor', parts),
-      request: {
-        body: { required: true, content: { 'application/json': { schema: z.strictObject({ name: className }) } } },
-      },
+      request: jsonBody(z.strictObject({ name: className })),
       responses: answers(classOut, 'A new class, empty, with its code'),
     }),
     async (c) => {
@@ -83,10 +80,12 @@ export function classRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
         await tx.insert(teaches).values({ classId: row.id, instructorId: who.id });
         await note(tx, who, { did: 'class made', classId: row.id });
       });
-      return c.json(out(row), 200);
+      return c.json(classSaid(row), 200);
     },
   );
+}
 
+function readClass(app: OpenAPIHono<LabEnv>, parts: Parts): void {
   app.openapi(
     createRoute({
       method: 'get',
@@ -95,9 +94,12 @@ export function classRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       request: { params: inClass },
       responses: answers(classOut, 'The class'),
     }),
-    (c) => c.json(out(c.var.desk.class), 200),
+    (c) => c.json(classSaid(c.var.desk.class), 200),
   );
+}
 
+function changeClass(app: OpenAPIHono<LabEnv>, parts: Parts): void {
+  const { db } = parts.store;
   app.openapi(
     createRoute({
       method: 'patch',
@@ -136,7 +138,10 @@ export function classRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       return c.json({ done: true as const }, 200);
     },
   );
+}
 
+function addTeacher(app: OpenAPIHono<LabEnv>, parts: Parts): void {
+  const { db } = parts.store;
   app.openapi(
     createRoute({
       method: 'post',
@@ -144,7 +149,7 @@ export function classRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       ...only('class', parts),
       request: {
         params: inClass,
-        body: { required: true, content: { 'application/json': { schema: z.strictObject({ name: personName }) } } },
+        ...jsonBody(z.strictObject({ name: personName })),
       },
       responses: answers(done, 'That instructor teaches the class too'),
     }),
@@ -158,87 +163,10 @@ export function classRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       return c.json({ done: true as const }, 200);
     },
   );
+}
 
-  app.openapi(
-    createRoute({
-      method: 'get',
-      path: '/api/classes/{classId}/roster',
-      ...only('class', parts),
-      request: { params: inClass },
-      responses: answers(z.object({ trainees: z.array(traineeOut) }), 'The roster, by name'),
-    }),
-    async (c) => {
-      const rows = await c.var.desk.trainees();
-      return c.json(
-        {
-          trainees: rows.map(({ id, name, sourcedId, plate, pin }) => {
-            return { id, name, sourcedId, plate, hasPin: pin !== null };
-          }),
-        },
-        200,
-      );
-    },
-  );
-
-  app.openapi(
-    createRoute({
-      method: 'post',
-      path: '/api/classes/{classId}/roster',
-      ...only('class', parts),
-      request: {
-        params: inClass,
-        body: {
-          required: true,
-          content: {
-            'application/json': {
-              schema: z.union([
-                /** Text of a CSV file with a column `name`, or of one name a line. */
-                z.strictObject({ csv: csvText }),
-                /** Texts of users.csv and enrollments.csv of a OneRoster export. */
-                z.strictObject({ users: csvText, enrollments: csvText, classSourcedId: line(120).optional() }),
-              ]),
-            },
-          },
-        },
-      },
-      responses: answers(
-        z.object({ added: z.number(), known: z.number() }),
-        'Those not on the roster yet were added; nobody is taken off',
-      ),
-    }),
-    async (c) => {
-      const given = c.req.valid('json');
-      const people =
-        'csv' in given ? readRoster(given.csv) : readOneRoster(given.users, given.enrollments, given.classSourcedId);
-      const { desk, who } = c.var;
-      if ((await desk.trainees()).length + people.length > MOST_TRAINEES) {
-        throw new Refusal(409, 'csv', `A class takes at most ${MOST_TRAINEES} trainees.`);
-      }
-      const added = await desk.addTrainees(people);
-      await note(db, who, { did: 'roster added to', classId: desk.id, detail: { added } });
-      return c.json({ added, known: people.length - added }, 200);
-    },
-  );
-
-  app.openapi(
-    createRoute({
-      method: 'post',
-      path: '/api/classes/{classId}/trainees/{traineeId}/pin',
-      ...only('class', parts),
-      request: { params: z.object({ classId: id, traineeId: id }) },
-      responses: answers(z.object({ pin: z.string() }), 'A new PIN, shown this once'),
-    }),
-    async (c) => {
-      const { traineeId } = c.req.valid('param');
-      const { desk, who } = c.var;
-      if ((await desk.trainee(traineeId)) === null) throw notThere('traineeId');
-      const pin = newPin();
-      await desk.setPin(traineeId, await hashSecret(pin, 'pin'));
-      await note(db, who, { did: 'PIN given', classId: desk.id, detail: { trainee: traineeId } });
-      return c.json({ pin }, 200);
-    },
-  );
-
+function readTrail(app: OpenAPIHono<LabEnv>, parts: Parts): void {
+  const { db } = parts.store;
   app.openapi(
     createRoute({
       method: 'get',

@@ -2,31 +2,33 @@ import { createRoute, type OpenAPIHono, z } from '@hono/zod-openapi';
 import { stringify } from 'csv-stringify/sync';
 import { classSheet, faultName, rowsCsv, rowsJsonl, type Scored } from '../../node/index.ts';
 import { type LabEnv, only } from '../access.ts';
-import { note } from '../audit.ts';
 import type { ClassDesk } from '../class-desk.ts';
-import { eraseTrainee } from '../erase.ts';
-import { answers, id, refusals } from '../fields.ts';
+import { answers, fileAnswers, id } from '../fields.ts';
 import type { Parts } from '../parts.ts';
 import { notThere } from '../refusal.ts';
 import { tooOld } from '../retention.ts';
 import { scoredFiles } from '../scored-files.ts';
-import { fileAnswer, handedSaid } from './attempts.ts';
+import { fileAnswer } from './attempts.ts';
 
 const inClass = z.object({ classId: id });
-const one = z.object({ classId: id, traineeId: id });
-
-const file = (description: string, type: string) => ({
-  200: { description, content: { [type]: { schema: z.string() } } },
-  ...refusals,
-});
 
 /** Everything in a lab was handed in for something handed out, a school's own exercises too. */
 const askedBy = (scored: readonly Scored[]): Set<string> => new Set(scored.flatMap((s) => s.exercise ?? []));
 
-/** What leaves the lab: tables, results for other systems, and people. */
-export function outRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
-  const all = async (desk: ClassDesk) => scoredFiles(desk, await desk.handed());
+/** Everything handed in by a class, with its scores. */
+const handedScores = async (desk: ClassDesk) => scoredFiles(desk, await desk.handed());
 
+/** What leaves the lab of a class: tables, papers, results for other systems. */
+export function outRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
+  classTable(app, parts);
+  resultsCsv(app, parts);
+  resultsLines(app, parts);
+  classPaper(app, parts);
+  keptHowLong(app, parts);
+  oneRosterResults(app, parts);
+}
+
+function classTable(app: OpenAPIHono<LabEnv>, parts: Parts): void {
   app.openapi(
     createRoute({
       method: 'get',
@@ -70,7 +72,7 @@ export function outRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       ),
     }),
     async (c) => {
-      const scores = await all(c.var.desk);
+      const scores = await handedScores(c.var.desk);
       const sheet = classSheet(scores, askedBy(scores.scored));
       return c.json(
         {
@@ -106,43 +108,49 @@ export function outRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       );
     },
   );
+}
 
+function resultsCsv(app: OpenAPIHono<LabEnv>, parts: Parts): void {
   app.openapi(
     createRoute({
       method: 'get',
       path: '/api/classes/{classId}/results.csv',
       ...only('class', parts),
       request: { params: inClass },
-      responses: file('A row an attempt, the columns of `toehold score --out`', 'text/csv'),
+      responses: fileAnswers('A row an attempt, the columns of `toehold score --out`', 'text/csv'),
     }),
-    async (c) => fileAnswer(rowsCsv((await all(c.var.desk)).scored), 'results.csv', 'text/csv; charset=utf-8'),
+    async (c) => fileAnswer(rowsCsv((await handedScores(c.var.desk)).scored), 'results.csv', 'text/csv; charset=utf-8'),
   );
+}
 
+function resultsLines(app: OpenAPIHono<LabEnv>, parts: Parts): void {
   app.openapi(
     createRoute({
       method: 'get',
       path: '/api/classes/{classId}/results.jsonl',
       ...only('class', parts),
       request: { params: inClass },
-      responses: file('The same rows, one JSON object a line', 'application/jsonl'),
+      responses: fileAnswers('The same rows, one JSON object a line', 'application/jsonl'),
     }),
-    async (c) => fileAnswer(rowsJsonl((await all(c.var.desk)).scored), 'results.jsonl', 'application/jsonl'),
+    async (c) => fileAnswer(rowsJsonl((await handedScores(c.var.desk)).scored), 'results.jsonl', 'application/jsonl'),
   );
+}
 
+function classPaper(app: OpenAPIHono<LabEnv>, parts: Parts): void {
   app.openapi(
     createRoute({
       method: 'get',
       path: '/api/classes/{classId}/class.pdf',
       ...only('class', parts),
       request: { params: inClass },
-      responses: file(
+      responses: fileAnswers(
         'The class sheet on A4, byte for byte what `toehold sheet --out class.pdf` makes of the same files',
         'application/pdf',
       ),
     }),
     async (c) => {
       const { desk } = c.var;
-      const scores = await all(desk);
+      const scores = await handedScores(desk);
       const sheet = classSheet(scores, askedBy(scores.scored));
       const recordings: Record<string, Uint8Array> = {};
       for (const { entry } of sheet.firstThree) {
@@ -153,7 +161,9 @@ export function outRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       return fileAnswer(pdf, 'class.pdf', 'application/pdf');
     },
   );
+}
 
+function keptHowLong(app: OpenAPIHono<LabEnv>, parts: Parts): void {
   app.openapi(
     createRoute({
       method: 'get',
@@ -187,14 +197,16 @@ export function outRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       );
     },
   );
+}
 
+function oneRosterResults(app: OpenAPIHono<LabEnv>, parts: Parts): void {
   app.openapi(
     createRoute({
       method: 'get',
       path: '/api/classes/{classId}/assignments/{assignmentId}/one-roster/results.csv',
       ...only('class', parts),
       request: { params: inClass.extend({ assignmentId: id }) },
-      responses: file(
+      responses: fileAnswers(
         'OneRoster results.csv: the mark set by hand where there is one, else the computed one',
         'text/csv',
       ),
@@ -231,59 +243,6 @@ export function outRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
         'results.csv',
         'text/csv; charset=utf-8',
       );
-    },
-  );
-
-  app.openapi(
-    createRoute({
-      method: 'get',
-      path: '/api/classes/{classId}/trainees/{traineeId}/export',
-      ...only('class', parts),
-      request: { params: one },
-      responses: file(
-        'Everything the lab keeps of a trainee; the attempts’ files are fetched by themselves',
-        'application/json',
-      ),
-    }),
-    async (c) => {
-      const { desk, who } = c.var;
-      const row = await desk.trainee(c.req.valid('param').traineeId);
-      if (row === null) throw notThere('traineeId');
-      const handed = await desk.handed({ trainee: row.id });
-      const attempts = handed.map((h) => ({ ...handedSaid(h), result: h.score?.result ?? null }));
-      const set = (await Promise.all((await desk.assignments()).map((a) => desk.overrides(a.id)))).flat();
-      const { pin, nameKey: _key, ...person } = row;
-      const text = JSON.stringify(
-        {
-          trainee: { ...person, hasPin: pin !== null },
-          class: { id: desk.id, name: desk.class.name },
-          attempts,
-          marksSet: set.filter((o) => o.traineeId === row.id),
-        },
-        null,
-        2,
-      );
-      await note(desk.db, who, { did: 'trainee exported', classId: desk.id, detail: { trainee: row.id } });
-      return fileAnswer(text, 'trainee.json', 'application/json');
-    },
-  );
-
-  app.openapi(
-    createRoute({
-      method: 'delete',
-      path: '/api/classes/{classId}/trainees/{traineeId}',
-      ...only('class', parts),
-      request: { params: one },
-      responses: answers(
-        z.object({ attempts: z.number() }),
-        'Erased: the person, their attempts and scores. Backups made before still hold them',
-      ),
-    }),
-    async (c) => {
-      const { desk, who } = c.var;
-      const row = await desk.trainee(c.req.valid('param').traineeId);
-      if (row === null) throw notThere('traineeId');
-      return c.json({ attempts: await eraseTrainee(desk, parts.files, row.id, who) }, 200);
     },
   );
 }
