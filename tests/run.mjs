@@ -154,12 +154,14 @@ if (slowOnly || process.argv.includes('--slow')) {
     LAB_STORE: 'embedded',
   });
   // Without them the tests of Firefox, WebKit and PostgreSQL fail and say so: what was not tested is never passed over.
-  await suite('slow', ['--config', inSlow], {
+  const slow = suite('slow', ['--config', inSlow], {
     CHROME_PATH: chromium,
     ...(initdb ? { INITDB_PATH: initdb } : {}),
     ...(firefox ? { FIREFOX_PATH: firefox } : {}),
     ...(webkit ? { WEBKIT_PATH: webkit } : {}),
   });
+  const beside = { CHROME_PATH: chromium, TEST_SHARE: 'whole', BROWSER_TESTS: 'beside' };
+  await Promise.all([slow, ...(built ? [suite('slow, in the browser beside', inBrowser, beside)] : [])]);
 }
 process.stdout.write(`${passed} passed, ${failed} failed\n`);
 process.exitCode = failed === 0 ? 0 : 1;
