@@ -21,6 +21,7 @@ import {
 const f = Math.fround;
 const LEAST = f(LEAST_FILL);
 
+/** One closure over the fields it steps, in the order of the SIMD kernel that is its twin: the two are read side by side. */
 export function createReferenceKernel(layout: KernelLayout): HeatKernel {
   const memory = new ArrayBuffer((layout.bytes + 65535) & ~65535);
   const { count, ny, stride, listLength } = layout;

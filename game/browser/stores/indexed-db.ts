@@ -20,7 +20,10 @@ const MOST_SCORES = 2000;
 type Name = StoreNames<Schema>;
 type Writing = IDBPTransaction<Schema, Name[], 'readwrite'>;
 
-/** Attempts, coupons and scores of a class in the browser's IndexedDB. Opens it when first needed, and again should the browser close it. */
+/**
+ * Attempts, coupons and scores of a class in the browser's IndexedDB. Opens it when first needed, and again should the browser close it. The
+ * stores share one connection and one way of writing, and so one function.
+ */
 export function indexedDbStores(name = 'toehold'): {
   attempts: AttemptStore;
   coupons: CouponStore;

@@ -78,6 +78,7 @@ export class Session {
   private readonly cuts: Latest<number>;
   private readonly seeks: Latest<number | null>;
 
+  /** Puts the parts together: each is handed what it may use, and nothing is decided here. */
   constructor(
     private readonly ports: Ports,
     private readonly state: State,

@@ -122,7 +122,10 @@ export function chosenExercise({ exercise, exercises: made }: Pick<Preferences, 
   return made.find((e) => e.name === exercise) ?? readyExercise(exercise);
 }
 
-/** Everything that can be seen, as signals. Knows no clock, no store and no page; the session changes it, panels show it. */
+/**
+ * Everything that can be seen, as signals. Knows no clock, no store and no page; the session changes it, panels show it. One list, so that
+ * what the screen depends on is read in one place, however long.
+ */
 export function createState() {
   const preferences = signal<Preferences>(preferencesFrom(null));
   const exercise = signal<Exercise>(readyExercise(null));

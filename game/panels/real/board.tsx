@@ -2,7 +2,8 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { PictureSpot } from '../../../scoring/index.ts';
 import { real } from '../../locale/real-words.ts';
-import { apart, type Chosen, inLine, type MarkSet, movePoint, pointsOf, removePoint, type Step } from './marks.ts';
+import { BoardHand, type BoardNow } from './board-hand.ts';
+import { type Chosen, inLine, type MarkSet, pointsOf, type Step } from './marks.ts';
 
 interface BoardPicture {
   href: string | null;
@@ -10,27 +11,15 @@ interface BoardPicture {
   height: number;
 }
 
-interface Props {
+interface Props extends Omit<BoardNow, 'scale'> {
   picture: BoardPicture;
   steps: readonly Step[];
-  marks: MarkSet;
-  /** Step whose points are being set. */
-  active: string;
-  chosen: Chosen | null;
-  /** Marks are looked at, not set. */
-  fixed: boolean;
-  place: (at: PictureSpot) => void;
-  change: (marks: MarkSet, chosen: Chosen | null) => void;
   /** Lines laid over the picture, in its pixels. */
   children?: ComponentChildren;
   /** Shown under the picture, at the right. */
   foot?: ComponentChildren;
 }
 
-/** A press this near a mark takes hold of it, CSS pixels. */
-const HOLD_PX = 12;
-/** A press that moves farther than this drags the mark or pans the picture instead of setting a mark. */
-const MOVE_PX = 4;
 const ZOOMS = [1, 1.5, 2, 3, 4, 6];
 
 /** A picture with marks set on it: click to set, drag to move, drag beside the marks to pan, arrow keys to nudge. */
@@ -58,7 +47,7 @@ export function Board({ picture, steps, marks, active, chosen, fixed, place, cha
     const element = sheet.current;
     const around = frame.current;
     if (!element || !around) return;
-    return listen(element, around, now);
+    return new BoardHand(element, around, now).listen();
   }, []);
 
   return (
@@ -97,119 +86,6 @@ export function Board({ picture, steps, marks, active, chosen, fixed, place, cha
       </div>
     </div>
   );
-}
-
-type Now = { current: Pick<Props, 'marks' | 'active' | 'chosen' | 'place' | 'change' | 'fixed'> & { scale: number } };
-
-/** A press not yet lifted: where it began, what it took hold of, where the picture was scrolled to. */
-interface Press {
-  x: number;
-  y: number;
-  left: number;
-  top: number;
-  moved: boolean;
-  held: Chosen | null;
-  off: PictureSpot;
-}
-
-function listen(element: SVGSVGElement, around: HTMLElement, now: Now): () => void {
-  let press: Press | null = null;
-
-  const spot = (event: PointerEvent): PictureSpot => {
-    const box = element.getBoundingClientRect();
-    return {
-      x: round((event.clientX - box.left) / now.current.scale),
-      y: round((event.clientY - box.top) / now.current.scale),
-    };
-  };
-  const near = (at: PictureSpot): Chosen | null => {
-    let found: Chosen | null = null;
-    let least = HOLD_PX / now.current.scale;
-    for (const [step, points] of Object.entries(now.current.marks))
-      for (const [index, point] of points.entries())
-        if (apart(point, at) < least) {
-          least = apart(point, at);
-          found = { step, index };
-        }
-    return found;
-  };
-  const down = (event: PointerEvent): void => {
-    if (event.button !== 0) return;
-    element.setPointerCapture(event.pointerId);
-    const at = spot(event);
-    const held = now.current.fixed ? null : near(at);
-    const mark = held && pointsOf(now.current.marks, held.step)[held.index];
-    press = {
-      x: event.clientX,
-      y: event.clientY,
-      left: around.scrollLeft,
-      top: around.scrollTop,
-      moved: false,
-      held,
-      // A mark keeps its distance from the finger that drags it.
-      off: mark ? { x: mark.x - at.x, y: mark.y - at.y } : { x: 0, y: 0 },
-    };
-  };
-  const move = (event: PointerEvent): void => {
-    if (!press) return;
-    if (Math.hypot(event.clientX - press.x, event.clientY - press.y) > MOVE_PX) press.moved = true;
-    if (!press.moved) return;
-    if (press.held) {
-      const at = spot(event);
-      const to = { x: round(at.x + press.off.x), y: round(at.y + press.off.y) };
-      now.current.change(movePoint(now.current.marks, press.held, to), press.held);
-      return;
-    }
-    around.scrollLeft = press.left - (event.clientX - press.x);
-    around.scrollTop = press.top - (event.clientY - press.y);
-  };
-  const up = (event: PointerEvent): void => {
-    const { fixed, active, place, change, marks } = now.current;
-    // A click on a mark of the same kind chooses it; beside a mark of another kind it sets a new one, however near.
-    if (press && !press.moved && !fixed) {
-      if (press.held?.step === active) change(marks, press.held);
-      else place(spot(event));
-    }
-    press = null;
-  };
-  const cancel = (): void => {
-    press = null;
-  };
-  const key = (event: KeyboardEvent): void => {
-    const { chosen, marks, fixed, scale, change } = now.current;
-    if (!chosen || fixed) return;
-    const at = pointsOf(marks, chosen.step)[chosen.index];
-    if (!at) return;
-    const step = (event.shiftKey ? 10 : 1) / scale;
-    const ways: Record<string, [number, number]> = {
-      ArrowLeft: [-step, 0],
-      ArrowRight: [step, 0],
-      ArrowUp: [0, -step],
-      ArrowDown: [0, step],
-    };
-    const way = ways[event.key];
-    if (way) change(movePoint(marks, chosen, { x: round(at.x + way[0]), y: round(at.y + way[1]) }), chosen);
-    else if (event.key === 'Delete' || event.key === 'Backspace') change(removePoint(marks, chosen), null);
-    else return;
-    event.preventDefault();
-  };
-  element.addEventListener('pointerdown', down);
-  element.addEventListener('pointermove', move);
-  element.addEventListener('pointerup', up);
-  element.addEventListener('pointercancel', cancel);
-  element.addEventListener('keydown', key);
-  return () => {
-    element.removeEventListener('pointerdown', down);
-    element.removeEventListener('pointermove', move);
-    element.removeEventListener('pointerup', up);
-    element.removeEventListener('pointercancel', cancel);
-    element.removeEventListener('keydown', key);
-  };
-}
-
-/** A hundredth of a picture's pixel is finer than any hand. */
-function round(x: number): number {
-  return Math.round(x * 100) / 100;
 }
 
 interface ShapesProps {

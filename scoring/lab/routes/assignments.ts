@@ -2,7 +2,7 @@ import { createRoute, type OpenAPIHono, z } from '@hono/zod-openapi';
 import { type Exercise, exerciseNamed, exerciseSchema, type Profile, profileSchema } from '../../index.ts';
 import { type LabEnv, only } from '../access.ts';
 import { note } from '../audit.ts';
-import { answers, done, id, title, when } from '../fields.ts';
+import { answers, done, id, jsonBody, title, when } from '../fields.ts';
 import type { AssignmentRow } from '../handed.ts';
 import { judgeOf, readJudge } from '../judge.ts';
 import type { Parts } from '../parts.ts';
@@ -41,8 +41,12 @@ const newAssignment = z.strictObject({
 
 /** Exercises handed out to a class. */
 export function assignmentRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
-  const { db } = parts.store;
+  readAssignments(app, parts);
+  handOut(app, parts);
+  changeAssignment(app, parts);
+}
 
+function readAssignments(app: OpenAPIHono<LabEnv>, parts: Parts): void {
   app.openapi(
     createRoute({
       method: 'get',
@@ -58,16 +62,16 @@ export function assignmentRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       return c.json({ assignments }, 200);
     },
   );
+}
 
+function handOut(app: OpenAPIHono<LabEnv>, parts: Parts): void {
+  const { db } = parts.store;
   app.openapi(
     createRoute({
       method: 'post',
       path: '/api/classes/{classId}/assignments',
       ...only('class', parts),
-      request: {
-        params: inClass,
-        body: { required: true, content: { 'application/json': { schema: newAssignment } } },
-      },
+      request: { params: inClass, ...jsonBody(newAssignment) },
       responses: answers(assignmentOut, 'Handed out'),
     }),
     async (c) => {
@@ -88,7 +92,10 @@ export function assignmentRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       return c.json(assignmentSaid(row, judge.content), 200);
     },
   );
+}
 
+function changeAssignment(app: OpenAPIHono<LabEnv>, parts: Parts): void {
+  const { db } = parts.store;
   app.openapi(
     createRoute({
       method: 'patch',

@@ -28,6 +28,13 @@ const markOut = z
 
 /** Marks by the class's rule, marks set beside them, and what a newer engine would say. */
 export function markRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
+  readMarks(app, parts);
+  setMark(app, parts);
+  readVersions(app, parts);
+  readDifferences(app, parts);
+}
+
+function readMarks(app: OpenAPIHono<LabEnv>, parts: Parts): void {
   app.openapi(
     createRoute({
       method: 'get',
@@ -48,7 +55,9 @@ export function markRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       return c.json({ marks }, 200);
     },
   );
+}
 
+function setMark(app: OpenAPIHono<LabEnv>, parts: Parts): void {
   app.openapi(
     createRoute({
       method: 'post',
@@ -84,7 +93,9 @@ export function markRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       return c.json({ done: true as const }, 200);
     },
   );
+}
 
+function readVersions(app: OpenAPIHono<LabEnv>, parts: Parts): void {
   app.openapi(
     createRoute({
       method: 'get',
@@ -101,7 +112,9 @@ export function markRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
     }),
     async (c) => c.json({ current: parts.versions, versions: await c.var.desk.versions() }, 200),
   );
+}
 
+function readDifferences(app: OpenAPIHono<LabEnv>, parts: Parts): void {
   app.openapi(
     createRoute({
       method: 'get',

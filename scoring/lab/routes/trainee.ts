@@ -4,7 +4,7 @@ import { exerciseSchema, resultSchema } from '../../index.ts';
 import { MOST_BYTES } from '../../node/index.ts';
 import { type LabEnv, only } from '../access.ts';
 import { ClassDesk } from '../class-desk.ts';
-import { answers, done, id, sha256 } from '../fields.ts';
+import { answers, done, id, jsonBody, sha256 } from '../fields.ts';
 import { readJudge } from '../judge.ts';
 import type { Parts } from '../parts.ts';
 import { dealtTo } from '../piece.ts';
@@ -34,8 +34,14 @@ const mineOut = z
 
 /** A trainee's own work; nobody else's can be asked for here. */
 export function traineeRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
-  const { db } = parts.store;
+  ownAssignments(app, parts);
+  handIn(app, parts);
+  sayWhoWelds(app, parts);
+  ownAttempts(app, parts);
+}
 
+function ownAssignments(app: OpenAPIHono<LabEnv>, parts: Parts): void {
+  const { db } = parts.store;
   app.openapi(
     createRoute({
       method: 'get',
@@ -62,7 +68,10 @@ export function traineeRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       return c.json({ assignments: said }, 200);
     },
   );
+}
 
+function handIn(app: OpenAPIHono<LabEnv>, parts: Parts): void {
+  const { db } = parts.store;
   app.openapi(
     createRoute({
       method: 'put',
@@ -97,18 +106,16 @@ export function traineeRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       return c.json({ ...said, known: !fresh }, 200);
     },
   );
+}
 
+function sayWhoWelds(app: OpenAPIHono<LabEnv>, parts: Parts): void {
+  const { db } = parts.store;
   app.openapi(
     createRoute({
       method: 'post',
       path: '/api/my/welding',
       ...only('trainee', parts),
-      request: {
-        body: {
-          required: true,
-          content: { 'application/json': { schema: z.strictObject({ welding: z.boolean() }) } },
-        },
-      },
+      request: jsonBody(z.strictObject({ welding: z.boolean() })),
       responses: answers(done, `The instructor sees who welds; said again every ${BEAT_S} s while the arc burns`),
     }),
     async (c) => {
@@ -116,7 +123,10 @@ export function traineeRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       return c.json({ done: true as const }, 200);
     },
   );
+}
 
+function ownAttempts(app: OpenAPIHono<LabEnv>, parts: Parts): void {
+  const { db } = parts.store;
   app.openapi(
     createRoute({
       method: 'get',
