@@ -33,14 +33,28 @@ export function layCoarse(plan: JointPlan, heat: HeatState, startH: number, ambi
     heat.layout.coefficient,
     heat.layout.count * COEFFICIENT_WORDS,
   );
+  const arrays = makeArrays('coarse', {
+    ...dimsOf(plan, heat.layout),
+    blocks,
+    tiles: blocks * tiles.count,
+    pairs: blocks * tiles.pairs.length,
+    gaps: blocks * tiles.gaps.length,
+  });
+  const { H, mass, area, face, conduct, gapOpen, gapMelted, crossing, potential, crossingGain } = arrays;
+  const { isCoarse, isActive } = arrays;
   const coarse: CoarseState = {
-    ...makeArrays('coarse', {
-      ...dimsOf(plan, heat.layout),
-      blocks,
-      tiles: blocks * tiles.count,
-      pairs: blocks * tiles.pairs.length,
-      gaps: blocks * tiles.gaps.length,
-    }),
+    H,
+    mass,
+    area,
+    face,
+    conduct,
+    gapOpen,
+    gapMelted,
+    crossing,
+    potential,
+    crossingGain,
+    isCoarse,
+    isActive,
     tiles,
     blocks,
     pairs: Int32Array.from(tiles.pairs.flatMap(({ p, q }) => [p, q])),

@@ -38,15 +38,24 @@ export interface HeatPieces {
 
 /** Lays the metal out in a kernel's memory, cold, with the program the kernel runs by. */
 export function layHeat(pieces: HeatPieces): HeatState {
-  const { rods, ny, dt, table, losses, fill, startH } = pieces;
+  const { rods, ny, dt, table, losses, startH } = pieces;
   const lists = rods.lists.reduce((n, l) => n + l.neighbours.length, 0);
   const layout = planLayout(rods.count, ny, Math.max(1, lists), rods.gaps.length);
   const simd = pieces.kernel === 'reference' ? null : createSimdKernel(layout);
   if (pieces.kernel === 'simd' && !simd) throw new Error('this machine has no WebAssembly SIMD');
   const kernel = simd ?? createReferenceKernel(layout);
   const m = kernel.memory;
+  const arrays = makeArrays('heat', dimsOf({ nu: 0, ny }, layout), { memory: m, layout });
+  const { H, residual, potential, fill, peak, notFull, holding, busy } = arrays;
   const state: HeatState = {
-    ...makeArrays('heat', dimsOf({ nu: 0, ny }, layout), { memory: m, layout }),
+    H,
+    residual,
+    potential,
+    fill,
+    peak,
+    notFull,
+    holding,
+    busy,
     kernel,
     layout,
     table,
@@ -64,9 +73,9 @@ export function layHeat(pieces: HeatPieces): HeatState {
   state.peak.fill(startH);
   for (let r = 0; r < rods.count; r++) {
     const base = firstCell(layout, r);
-    state.fill.fill(fill[r]!, base - 1, base + ny + 1);
-    state.notFull[r] = fill[r]! < 1 ? ny : 0;
-    state.holding[r] = fill[r]! > 0 ? ny : 0;
+    state.fill.fill(pieces.fill[r]!, base - 1, base + ny + 1);
+    state.notFull[r] = pieces.fill[r]! < 1 ? ny : 0;
+    state.holding[r] = pieces.fill[r]! > 0 ? ny : 0;
   }
   refreshFlags(state);
   return state;

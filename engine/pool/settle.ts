@@ -25,8 +25,19 @@ export interface PoolWork extends Arrays<'pool'> {
 
 export function createPoolWork(s: State, choice: KernelChoice = 'auto'): PoolWork {
   const surface = createSurface(s.w.length, choice);
+  const arrays = makeArrays('pool', dimsOf(s.plan, s.heat.layout));
+  const { column, nodeOf, queue, channel, stiff, source, potential, inflow, inheat, order } = arrays;
   return {
-    ...makeArrays('pool', dimsOf(s.plan, s.heat.layout)),
+    column,
+    nodeOf,
+    queue,
+    channel,
+    stiff,
+    source,
+    potential,
+    inflow,
+    inheat,
+    order,
     surface,
     nodes: surface.nodes,
     move: createMove(),
