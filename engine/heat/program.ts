@@ -8,7 +8,6 @@ import {
   GAP,
   GAP_WORDS,
   type KernelChoice,
-  PAD,
   PROGRAM,
   PROGRAM_WORDS,
   planLayout,
@@ -60,6 +59,7 @@ export function layHeat(pieces: HeatPieces): HeatState {
     layout,
     table,
     program: makeProgram(m, layout),
+    beside: rods.slot.map((n, at) => (n < 0 ? at >> 2 : n)),
     flagsStale: true,
     busyCount: 0,
     dt,
@@ -89,9 +89,9 @@ function writeProgram(state: HeatState, rods: RodPlan, dy: number, dt: number): 
   for (let r = 0; r < rods.count; r++) {
     const scale = dt / (DENSITY_GPMM3 * rods.area_mm2[r]!);
     for (let s = 0; s < 4; s++) {
-      const n = rods.slot[4 * r + s]!;
-      state.program[r * PROGRAM_WORDS + PROGRAM.NEIGHBOUR + s] = firstCell(layout, n < 0 ? r : n);
-      coefficient[r * COEFFICIENT_WORDS + COEFFICIENT.SLOT + s] = n < 0 ? 0 : scale * rods.shape[4 * r + s]!;
+      const isThere = rods.slot[4 * r + s]! >= 0;
+      state.program[r * PROGRAM_WORDS + PROGRAM.NEIGHBOUR + s] = firstCell(layout, state.beside[4 * r + s]!);
+      coefficient[r * COEFFICIENT_WORDS + COEFFICIENT.SLOT + s] = isThere ? scale * rods.shape[4 * r + s]! : 0;
     }
     coefficient[r * COEFFICIENT_WORDS + COEFFICIENT.ALONG] = dt / (DENSITY_GPMM3 * dy * dy);
     coefficient[r * COEFFICIENT_WORDS + COEFFICIENT.LOSS] = rods.exposed_mm[r]! / (DENSITY_GPMM3 * rods.area_mm2[r]!);
@@ -123,7 +123,7 @@ function writeGaps(state: HeatState, { rods, dt, table, gapConductance }: HeatPi
 
 /** Chooses each rod's path in the kernel: empty, full with full neighbours, or with fills. Changes speed, never bits. */
 export function refreshFlags(state: HeatState): void {
-  const { program, notFull, holding, layout, busy } = state;
+  const { program, beside, notFull, holding, layout, busy } = state;
   let count = 0;
   for (let r = 0; r < layout.count; r++) {
     const w = r * PROGRAM_WORDS;
@@ -131,12 +131,15 @@ export function refreshFlags(state: HeatState): void {
     if (holding[r] === 0) flag = ROD.SKIP;
     else if (program[w + PROGRAM.LIST_LENGTH]! > 0) flag = ROD.LIST;
     else {
-      let partial = notFull[r]! > 0;
-      for (let s = 0; s < 4 && !partial; s++) {
-        const n = (program[w + PROGRAM.NEIGHBOUR + s]! - PAD) / layout.stride;
-        partial = notFull[n]! > 0;
-      }
-      if (partial) flag = ROD.PARTIAL;
+      const b = 4 * r;
+      // Counts are never negative: one test for the rod and all four.
+      const missing =
+        notFull[r]! |
+        notFull[beside[b]!]! |
+        notFull[beside[b + 1]!]! |
+        notFull[beside[b + 2]!]! |
+        notFull[beside[b + 3]!]!;
+      if (missing > 0) flag = ROD.PARTIAL;
     }
     program[w] = flag;
     if (flag !== ROD.SKIP) busy[count++] = r;

@@ -15,6 +15,8 @@ export interface HeatState extends Arrays<'heat'> {
   table: MaterialTable;
   /** What each rod does in the kernels (layout.ts). */
   program: Int32Array;
+  /** Neighbour rods by slot at 4 r + slot, the rod itself where there is none. */
+  beside: Int32Array;
   flagsStale: boolean;
   /** Rods in `busy`. */
   busyCount: number;
