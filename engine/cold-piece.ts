@@ -65,6 +65,7 @@ export function layColdPiece(asked: SimulationOptions, choices: StateChoices = {
     frozenTick: surface.frozenTick,
     liquid: surface.liquid,
     puddle: surface.puddle,
+    surfacePlace: surface.surfacePlace,
     surfaceCell: surface.surfaceCell,
     underCell: surface.underCell,
     options,

@@ -190,8 +190,6 @@ export function isLevel(s: State, block: number, most: number, hot: number): boo
   const { coarse, heat } = s;
   const from = blockStart(block);
   const to = blockEnd(block, s.plan.ny);
-  let spread = 0;
-  let hottest = Number.NEGATIVE_INFINITY;
   for (const list of coarse.tiles.rods) {
     let low = Number.POSITIVE_INFINITY;
     let high = Number.NEGATIVE_INFINITY;
@@ -205,10 +203,9 @@ export function isLevel(s: State, block: number, most: number, hot: number): boo
         if (h > high) high = h;
       }
     }
-    if (high - low > spread) spread = high - low;
-    if (high > hottest) hottest = high;
+    if (high - low >= most || high >= hot) return false;
   }
-  return spread < most && hottest < hot;
+  return true;
 }
 
 /** Enthalpy of the hottest tile of a coarse block, J/g. */

@@ -125,7 +125,8 @@ export const FIELDS = {
   liquid: surface('liquid', 'u8', '0 or 1', 'decides'),
   /** Number of the pool a liquid column belongs to, -1 none. */
   pool: surface('puddle', 'i32', 'label', 'follows', columns, -1),
-  /** Heat cell that holds the column's surface, and the one under it (itself where it is the lowest). */
+  /** Place in its column's stack of the heat cell that holds the surface; that cell, and the one under it (itself where it is the lowest). */
+  surfacePlace: surface('surfacePlace', 'i32', 'place', 'follows'),
   surfaceCell: surface('surfaceCell', 'i32', 'cell', 'follows'),
   underCell: surface('underCell', 'i32', 'cell', 'follows'),
 

@@ -77,8 +77,11 @@ export interface Heated {
   /** Length of a tick, s, and ticks done. */
   dt: number;
   tick: number;
-  /** Height of the welded face over columns, mm. */
+  /** Height of the welded face over columns, mm, and the cells that hold it (fields.ts). */
   w: Float64Array;
+  surfacePlace: Int32Array;
+  surfaceCell: Int32Array;
+  underCell: Int32Array;
   ledger: Pick<Ledger, 'lost_J' | 'sink_J'>;
   options: { joint: Pick<JointOptions, 'ambient_C' | 'sink_WpmmK'> };
 }
