@@ -4,6 +4,7 @@ import { type HeatKernel, type KernelLayout, LEAST_FILL } from './layout.ts';
 import { HEAT_WASM, SURFACE_WASM } from './simd-module.ts';
 import {
   CORRECT_EVERY,
+  FLOW_OMEGA,
   LAMBDA_STEP,
   OMEGA,
   planSurface,
@@ -107,6 +108,7 @@ interface SurfaceExports {
     lambda: number,
     sweeps: number,
   ): number;
+  flow(count: number, red: number, sweeps: number): void;
 }
 
 export function createSimdSurface(capacity: number): SurfaceKernel | null {
@@ -115,14 +117,16 @@ export function createSimdSurface(capacity: number): SurfaceKernel | null {
   const layout = planSurface(capacity);
   const memory = memoryOf(layout.bytes);
   const surface = new WebAssembly.Instance(module, { env: { memory } }).exports as unknown as SurfaceExports;
-  const { pair, link, distance, face, bottom, load, slope, order } = layout;
-  const numbers = [OMEGA, CORRECT_EVERY, LAMBDA_STEP, TINY];
-  surface.setup(capacity, pair, link, distance, face, bottom, load, slope, order, ...numbers);
+  const { pair, link, distance, face, bottom, load, slope, order, channel, stiff, source, potential } = layout;
+  const numbers = [OMEGA, CORRECT_EVERY, LAMBDA_STEP, TINY, FLOW_OMEGA];
+  const flows = [channel, stiff, source, potential];
+  surface.setup(capacity, pair, link, distance, face, bottom, load, slope, order, ...flows, ...numbers);
   const nodes = viewNodes(memory.buffer, layout, capacity);
   return {
     name: 'simd',
     nodes,
     relax: (k: SurfaceConstants, volume, lambda, sweeps) =>
       surface.relax(nodes.count, nodes.red, k.du, k.dy, k.tension, volume, lambda, sweeps),
+    flow: (sweeps) => surface.flow(nodes.count, nodes.red, sweeps),
   };
 }

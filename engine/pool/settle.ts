@@ -26,15 +26,11 @@ export interface PoolWork extends Arrays<'pool'> {
 export function createPoolWork(s: State, choice: KernelChoice = 'auto'): PoolWork {
   const surface = createSurface(s.w.length, choice);
   const arrays = makeArrays('pool', dimsOf(s.plan, s.heat.layout));
-  const { column, nodeOf, queue, channel, stiff, source, potential, inflow, inheat, order } = arrays;
+  const { column, nodeOf, queue, inflow, inheat, order } = arrays;
   return {
     column,
     nodeOf,
     queue,
-    channel,
-    stiff,
-    source,
-    potential,
     inflow,
     inheat,
     order,
@@ -93,7 +89,7 @@ function settlePuddle(s: State, work: PoolWork, label: number, time: number): vo
     s.skinPressure[i] = lambda - nodes.load[n]!;
   }
   const { move } = work;
-  carryMetal(s, work, nodes, time / (time + s.cal.relaxation), move);
+  carryMetal(s, work, work.surface, time / (time + s.cal.relaxation), move);
   if (move.moved > 0) drop(s, work, move.moved, move.heat / move.moved);
   if (s.plan.joint.kind !== 'plate') release(s, work);
 }

@@ -155,12 +155,7 @@ export const FIELDS = {
   poolColumn: scratch('pool', 'column', 'i32', columns),
   poolNode: scratch('pool', 'nodeOf', 'i32', columns, -1),
   poolQueue: scratch('pool', 'queue', 'i32', columns),
-  /** Per node face, channel to the next node; per node, their sum, what the column is to give, and its potential. */
-  flowChannel: scratch('pool', 'channel', 'f64', faces),
-  flowStiff: scratch('pool', 'stiff', 'f64', columns),
-  flowSource: scratch('pool', 'source', 'f64', columns),
-  flowLevel: scratch('pool', 'potential', 'f64', columns),
-  /** What has run into a node so far, and its enthalpy x volume; then the nodes by falling potential. */
+  /** What has run into a node of the flow so far, and its enthalpy x volume; then the nodes by falling potential. */
   flowInflow: scratch('pool', 'inflow', 'f64', columns),
   flowInheat: scratch('pool', 'inheat', 'f64', columns),
   flowOrder: scratch('pool', 'order', 'i32', columns),
