@@ -10,7 +10,7 @@
  */
 import { slopeAcross, slopeAlong, stackRod, topCell } from '../grid/columns.ts';
 import type { JointPlan } from '../grid/joint.ts';
-import { blockEnd, blockStart, blocksOf, planTiles, type TilePair } from '../grid/tiles.ts';
+import { blockEnd, blockStart, blocksOf, type TilePair, tilesOf } from '../grid/tiles.ts';
 import { POSE_RATE_HZ } from '../input/pose.ts';
 import { COEFFICIENT, COEFFICIENT_WORDS, firstCell, LEAST_FILL } from '../kernel/layout.ts';
 import { DENSITY_GPMM3, lookup } from '../physics/steel.ts';
@@ -26,7 +26,7 @@ const LEAST_HEAT_JPGK = 0.425;
 
 /** Every block coarse and at the start temperature; masses and faces are measured once the columns are laid (`measureAll`). */
 export function layCoarse(plan: JointPlan, heat: HeatState, startH: number, ambientH: number): CoarseState {
-  const tiles = planTiles(plan);
+  const tiles = tilesOf(plan);
   const blocks = blocksOf(plan.ny);
   const coefficient = new Float32Array(
     heat.kernel.memory,
@@ -72,9 +72,17 @@ export function layCoarse(plan: JointPlan, heat: HeatState, startH: number, ambi
   return coarse;
 }
 
-/** Masses, areas, faces and conductances of every block's tiles. */
+/** Masses, areas, faces and conductances of every block's tiles in the cold piece: all but the last, which may be shorter, are alike. */
 export function measureAll(s: State): void {
-  for (let block = 0; block < s.coarse.blocks; block++) measureBlock(s, block);
+  const { blocks, tiles, mass, area, face, conduct, gapOpen, gapMelted } = s.coarse;
+  measureBlock(s, 0);
+  measureBlock(s, blocks - 1);
+  const repeat = (values: Float64Array, each: number): void => {
+    for (let block = 1; block < blocks - 1; block++) values.copyWithin(block * each, 0, each);
+  };
+  for (const values of [mass, area, face]) repeat(values, tiles.count);
+  repeat(conduct, tiles.pairs.length);
+  for (const values of [gapOpen, gapMelted]) repeat(values, tiles.gaps.length);
 }
 
 /** Masses, areas and conductances of a block's tiles from the fine fills. */
