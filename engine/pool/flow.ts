@@ -24,13 +24,10 @@ export function carryMetal(s: State, flow: FlowWork, surface: SurfaceKernel, par
   const { nodes } = surface;
   layChannels(s, flow, nodes, part);
   surface.flow(s.cal.flowSweeps);
-  const { order, column } = flow;
+  const { column } = flow;
   const { potential } = nodes;
-  for (let n = 0; n < nodes.count; n++) {
-    s.flowPotential[column[n]!] = potential[n]!;
-    order[n] = n;
-  }
-  sortFalling(order, potential, nodes.count);
+  for (let n = 0; n < nodes.count; n++) s.flowPotential[column[n]!] = potential[n]!;
+  const order = sortFalling(flow, potential, nodes.count);
   let spilled = 0;
   let heat = 0;
   for (let at = 0; at < nodes.count; at++) {
@@ -116,29 +113,59 @@ function passOn(s: State, flow: FlowWork, nodes: Nodes, n: number, move: Move): 
   move.heat = move.moved * h;
 }
 
-/** Heap sort of node numbers by falling potential; equal ones by rising number. */
-function sortFalling(order: Int32Array, potential: Float64Array, count: number): void {
-  for (let start = (count >> 1) - 1; start >= 0; start--) sift(order, potential, start, count);
-  for (let end = count - 1; end > 0; end--) {
-    const last = order[0]!;
-    order[0] = order[end]!;
-    order[end] = last;
-    sift(order, potential, 0, end);
+/**
+ * Node numbers 0 to count - 1 by falling potential, equal ones by rising number; in `order` or in `spare`, whichever is returned. The nodes
+ * come in scan order, in which the potential rises and falls smoothly: stretches that are in order already are found, then merged.
+ */
+function sortFalling(flow: FlowWork, potential: Float64Array, count: number): Int32Array {
+  const { order, spare, runs } = flow;
+  let found = findRuns(order, runs, potential, count);
+  let from = order;
+  let to = spare;
+  while (found > 1) {
+    let merged = 0;
+    for (let r = 0; r < found; r += 2) {
+      const low = runs[r]!;
+      const middle = r + 1 < found ? runs[r + 1]! : count;
+      const high = r + 2 < found ? runs[r + 2]! : count;
+      mergeRuns(from, to, potential, low, middle, high);
+      runs[merged++] = low;
+    }
+    found = merged;
+    [from, to] = [to, from];
   }
+  return from;
 }
 
-function sift(order: Int32Array, potential: Float64Array, start: number, end: number): void {
-  const held = order[start]!;
-  let at = start;
-  for (let child = 2 * at + 1; child < end; child = 2 * at + 1) {
-    if (child + 1 < end && comesAfter(potential, order[child + 1]!, order[child]!)) child++;
-    if (!comesAfter(potential, order[child]!, held)) break;
-    order[at] = order[child]!;
-    at = child;
+/** Lays the numbers out so that each run from runs[k] on falls, rising stretches turned round; returns how many runs there are. */
+function findRuns(order: Int32Array, runs: Int32Array, potential: Float64Array, count: number): number {
+  let found = 0;
+  let start = 0;
+  while (start < count) {
+    let end = start + 1;
+    const rises = end < count && potential[end]! > potential[start]!;
+    if (rises) while (end < count && potential[end]! > potential[end - 1]!) end++;
+    else while (end < count && !(potential[end]! > potential[end - 1]!)) end++;
+    for (let k = start; k < end; k++) order[k] = rises ? end - 1 - (k - start) : k;
+    runs[found++] = start;
+    start = end;
   }
-  order[at] = held;
+  return found;
 }
 
-function comesAfter(potential: Float64Array, a: number, b: number): boolean {
-  return potential[a]! < potential[b]! || (potential[a] === potential[b] && a > b);
+/** Everything in [low, middle) has a lower number than what equals it in [middle, high): it goes first. */
+function mergeRuns(
+  from: Int32Array,
+  to: Int32Array,
+  potential: Float64Array,
+  low: number,
+  middle: number,
+  high: number,
+): void {
+  let left = low;
+  let right = middle;
+  for (let at = low; at < high; at++) {
+    const takeLeft = right >= high || (left < middle && potential[from[left]!]! >= potential[from[right]!]!);
+    to[at] = takeLeft ? from[left++]! : from[right++]!;
+  }
 }

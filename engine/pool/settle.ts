@@ -26,7 +26,7 @@ export interface PoolWork extends Arrays<'pool'> {
 export function createPoolWork(s: State, choice: KernelChoice = 'auto'): PoolWork {
   const surface = createSurface(s.w.length, choice);
   const arrays = makeArrays('pool', dimsOf(s.plan, s.heat.layout));
-  const { column, nodeOf, queue, inflow, inheat, order } = arrays;
+  const { column, nodeOf, queue, inflow, inheat, order, spare, runs } = arrays;
   return {
     column,
     nodeOf,
@@ -34,6 +34,8 @@ export function createPoolWork(s: State, choice: KernelChoice = 'auto'): PoolWor
     inflow,
     inheat,
     order,
+    spare,
+    runs,
     surface,
     nodes: surface.nodes,
     move: createMove(),

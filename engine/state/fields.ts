@@ -159,6 +159,8 @@ export const FIELDS = {
   flowInflow: scratch('pool', 'inflow', 'f64', columns),
   flowInheat: scratch('pool', 'inheat', 'f64', columns),
   flowOrder: scratch('pool', 'order', 'i32', columns),
+  flowSpare: scratch('pool', 'spare', 'i32', columns),
+  flowRuns: scratch('pool', 'runs', 'i32', columns),
 } satisfies Record<string, Field>;
 
 export type FieldName = keyof typeof FIELDS;
