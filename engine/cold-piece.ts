@@ -1,6 +1,7 @@
 /** Puts a cold piece together: settings, joint, tables, kernels and every array of the state. */
 import { columnsOf, neighbours } from './grid/columns.ts';
 import { buildJoint, type JointPlan } from './grid/joint.ts';
+import { blocksOf, tilesOf } from './grid/tiles.ts';
 import { layCoarse, measureAll, refine } from './heat/coarse-blocks.ts';
 import { lossTable } from './heat/losses.ts';
 import { layHeat } from './heat/program.ts';
@@ -47,6 +48,7 @@ export function layColdPiece(asked: SimulationOptions, choices: StateChoices = {
     gapConductance: cal.gapConductance,
     fill: plan.fill,
     startH,
+    tiles: blocksOf(plan.ny) * tilesOf(plan).count,
     kernel: choices.kernel ?? 'auto',
   });
   const surface = makeArrays('surface', dimsOf(plan, heat.layout));

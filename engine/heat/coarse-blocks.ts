@@ -33,13 +33,19 @@ export function layCoarse(plan: JointPlan, heat: HeatState, startH: number, ambi
     heat.layout.coefficient,
     heat.layout.count * COEFFICIENT_WORDS,
   );
-  const arrays = makeArrays('coarse', {
-    ...dimsOf(plan, heat.layout),
-    blocks,
-    tiles: blocks * tiles.count,
-    pairs: blocks * tiles.pairs.length,
-    gaps: blocks * tiles.gaps.length,
-  });
+  const { kernel, layout } = heat;
+  const arrays = makeArrays(
+    'coarse',
+    {
+      ...dimsOf(plan, layout),
+      blocks,
+      tiles: blocks * tiles.count,
+      pairs: blocks * tiles.pairs.length,
+      gaps: blocks * tiles.gaps.length,
+    },
+    { memory: kernel.memory, layout },
+  );
+  new Int32Array(kernel.memory, layout.tileOf, layout.count).set(tiles.of);
   const { H, mass, area, face, conduct, gapOpen, gapMelted, crossing, potential, crossingGain } = arrays;
   const { isCoarse, isActive } = arrays;
   const coarse: CoarseState = {

@@ -32,6 +32,8 @@ export interface HeatPieces {
   /** Metal share of each rod at the start. */
   fill: Float64Array;
   startH: number;
+  /** Tiles of all coarse blocks; 0 where the whole piece is fine. */
+  tiles: number;
   kernel: KernelChoice;
 }
 
@@ -39,13 +41,13 @@ export interface HeatPieces {
 export function layHeat(pieces: HeatPieces): HeatState {
   const { rods, ny, dt, table, losses, startH } = pieces;
   const lists = rods.lists.reduce((n, l) => n + l.neighbours.length, 0);
-  const layout = planLayout(rods.count, ny, Math.max(1, lists), rods.gaps.length);
+  const layout = planLayout(rods.count, ny, Math.max(1, lists), rods.gaps.length, pieces.tiles);
   const simd = pieces.kernel === 'reference' ? null : createSimdKernel(layout);
   if (pieces.kernel === 'simd' && !simd) throw new Error('this machine has no WebAssembly SIMD');
   const kernel = simd ?? createReferenceKernel(layout);
   const m = kernel.memory;
   const arrays = makeArrays('heat', dimsOf({ nu: 0, ny }, layout), { memory: m, layout });
-  const { H, residual, potential, fill, peak, notFull, holding, busy } = arrays;
+  const { H, residual, potential, fill, peak, notFull, holding } = arrays;
   const state: HeatState = {
     H,
     residual,
@@ -54,14 +56,12 @@ export function layHeat(pieces: HeatPieces): HeatState {
     peak,
     notFull,
     holding,
-    busy,
     kernel,
     layout,
     table,
     program: makeProgram(m, layout),
     beside: rods.slot.map((n, at) => (n < 0 ? at >> 2 : n)),
     flagsStale: true,
-    busyCount: 0,
     dt,
   };
   new Float32Array(m, layout.table, table.potential.length).set(table.potential);
@@ -123,8 +123,7 @@ function writeGaps(state: HeatState, { rods, dt, table, gapConductance }: HeatPi
 
 /** Chooses each rod's path in the kernel: empty, full with full neighbours, or with fills. Changes speed, never bits. */
 export function refreshFlags(state: HeatState): void {
-  const { program, beside, notFull, holding, layout, busy } = state;
-  let count = 0;
+  const { program, beside, notFull, holding, layout } = state;
   for (let r = 0; r < layout.count; r++) {
     const w = r * PROGRAM_WORDS;
     let flag: number = ROD.FULL;
@@ -142,8 +141,6 @@ export function refreshFlags(state: HeatState): void {
       if (missing > 0) flag = ROD.PARTIAL;
     }
     program[w] = flag;
-    if (flag !== ROD.SKIP) busy[count++] = r;
   }
-  state.busyCount = count;
   state.flagsStale = false;
 }

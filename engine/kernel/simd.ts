@@ -17,6 +17,7 @@ import {
 interface HeatExports {
   setup(...words: number[]): void;
   potential(j0: number, j1: number): void;
+  join(j: number, out: number, first: number, share: number): void;
   conduct(j0: number, j1: number): void;
   faying(j0: number, j1: number): void;
   cool(j0: number, j1: number, time: number): void;
@@ -81,6 +82,10 @@ export function createSimdKernel(layout: KernelLayout): HeatKernel | null {
     layout.temperatureTable,
     layout.gaps,
     layout.gapCount,
+    layout.tileOf,
+    layout.crossingGain,
+    layout.tilePotential,
+    layout.tileCrossing,
     INV_STEP_F32,
     Math.fround(LEAST_FILL),
   );
@@ -89,6 +94,7 @@ export function createSimdKernel(layout: KernelLayout): HeatKernel | null {
     memory: memory.buffer,
     // Whole vectors: the last may run into the padding, which nothing reads.
     potential: (j0, j1) => heat.potential(j0, (j1 + 3) & ~3),
+    join: (j, out, first, share) => heat.join(j, out, first, share),
     conduct: (j0, j1) => heat.conduct(j0, (j1 + 3) & ~3),
     faying: (j0, j1) => heat.faying(j0, (j1 + 3) & ~3),
     cool: (j0, j1, time) => heat.cool(j0, j1, time),

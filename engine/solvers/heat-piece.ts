@@ -96,6 +96,7 @@ function layPiece(heatCase: HeatCase): LaidPiece {
     gapConductance: calibration().gapConductance,
     fill: mesh.fill,
     startH: 0,
+    tiles: 0,
     kernel: heatCase.kernel ?? 'auto',
   });
   const s: Heated = {

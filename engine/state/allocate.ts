@@ -47,7 +47,7 @@ export function makeArrays<P extends Part>(
     const length = field.length(dims);
     const at = shared?.layout[name as keyof KernelLayout];
     const array: FieldArray =
-      shared && at !== undefined ? new Float32Array(shared.memory, at, length) : new MAKERS[field.kind](length);
+      shared && at !== undefined ? new MAKERS[field.kind](shared.memory, at, length) : new MAKERS[field.kind](length);
     made[field.key] = array.fill(field.start);
   }
   return made as unknown as Arrays<P>;

@@ -94,10 +94,9 @@ export const FIELDS = {
   /** Fraction of a cell that is metal, and the highest enthalpy that metal has had. */
   fill: heat('fill', 'f32', '-', 'decides', cells),
   peak: heat('peak', 'f32', 'J/g', 'decides', cells),
-  /** Cells of a rod that are not full of metal, and that hold any; then the rods that hold any. */
+  /** Cells of a rod that are not full of metal, and that hold any. */
   notFull: heat('notFull', 'i32', 'cells', 'follows', rods),
   holding: heat('holding', 'i32', 'cells', 'follows', rods),
-  busy: heat('busy', 'i32', 'rod', 'follows', rods),
 
   /** Height field, where it would come to rest, and how it answers to the pool's pressure. Index c * ny + j. */
   height: surface('w', 'f64', 'mm', 'decides'),

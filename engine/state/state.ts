@@ -18,8 +18,6 @@ export interface HeatState extends Arrays<'heat'> {
   /** Neighbour rods by slot at 4 r + slot, the rod itself where there is none. */
   beside: Int32Array;
   flagsStale: boolean;
-  /** Rods in `busy`. */
-  busyCount: number;
   dt: number;
 }
 
