@@ -1,6 +1,7 @@
 /** Puts a cold piece together: settings, joint, tables, kernels and every array of the state. */
 import { columnsOf, neighbours } from './grid/columns.ts';
 import { buildJoint, type JointPlan } from './grid/joint.ts';
+import { blocksOf, tilesOf } from './grid/tiles.ts';
 import { layCoarse, measureAll, refine } from './heat/coarse-blocks.ts';
 import { lossTable } from './heat/losses.ts';
 import { layHeat } from './heat/program.ts';
@@ -47,10 +48,28 @@ export function layColdPiece(asked: SimulationOptions, choices: StateChoices = {
     gapConductance: cal.gapConductance,
     fill: plan.fill,
     startH,
+    tiles: blocksOf(plan.ny) * tilesOf(plan).count,
     kernel: choices.kernel ?? 'auto',
   });
+  const surface = makeArrays('surface', dimsOf(plan, heat.layout));
   const s: State = {
-    ...makeArrays('surface', dimsOf(plan, heat.layout)),
+    w: surface.w,
+    wEq: surface.wEq,
+    response: surface.response,
+    bottom: surface.bottom,
+    edge: surface.edge,
+    wetLevel: surface.wetLevel,
+    wetUntil: surface.wetUntil,
+    pressure: surface.pressure,
+    skinPressure: surface.skinPressure,
+    flowPotential: surface.flowPotential,
+    wetTick: surface.wetTick,
+    frozenTick: surface.frozenTick,
+    liquid: surface.liquid,
+    puddle: surface.puddle,
+    surfacePlace: surface.surfacePlace,
+    surfaceCell: surface.surfaceCell,
+    underCell: surface.underCell,
     options,
     cal,
     plan,

@@ -1,6 +1,6 @@
 /** One tick of arc: current, heat into the surface, metal into the puddle. */
 
-import { metalInTop, stackRod, topCell, uOf, yOf } from '../grid/columns.ts';
+import { metalInTop, stackRod, uOf, yOf } from '../grid/columns.ts';
 import { firstCell } from '../kernel/layout.ts';
 import { DENSITY_GPMM3 } from '../physics/steel.ts';
 import { addMetal, createMove, type Move } from '../state/metal.ts';
@@ -88,13 +88,12 @@ function heatColumn(s: State, column: number, joules: number): void {
   const long = s.plan.long_mm;
   const area = s.plan.area_mm2;
   const depth = Math.max(long, s.cal.heatedDepth);
-  const w = s.w[column]!;
   const boiling = s.boiling_JPG;
   const perDepth = joules / (depth * area * DENSITY_GPMM3);
   const { H, layout } = heat;
   let left = depth;
-  let m = topCell(s, c, w);
-  let metal = metalInTop(s, c, m, w);
+  let m = s.surfacePlace[column]!;
+  let metal = metalInTop(s, c, m, s.w[column]!);
   for (; m >= 0 && left > 0; m--) {
     const cell = firstCell(layout, stackRod(s, c, m)) + j;
     // The share of this cell inside the heated depth; the lowest cell of the stack takes the rest.
@@ -125,7 +124,7 @@ function layMetal(out: ArcTick, s: State, foot: Footprint, grams: number, enthal
   if (wet > s.cal.wetShare * all) {
     for (let n = 0; n < foot.count; n++) {
       const i = foot.column[n]!;
-      if (!s.liquid[i]) continue;
+      if (foot.deposit[n] === 0 || !s.liquid[i]) continue;
       laying.volume = (volume * foot.deposit[n]!) / wet;
       add(s, i, laying);
       spilled += laying.moved;

@@ -30,8 +30,11 @@ export interface Footprint extends Arrays<'footprint'> {
 }
 
 export function createFootprint(s: State): Footprint {
+  const { column, weight, deposit } = makeArrays('footprint', dimsOf(s.plan, s.heat.layout));
   return {
-    ...makeArrays('footprint', dimsOf(s.plan, s.heat.layout)),
+    column,
+    weight,
+    deposit,
     count: 0,
     footU: 0,
     footY: 0,

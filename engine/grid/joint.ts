@@ -14,6 +14,7 @@
  */
 
 import type { JointOptions } from '../input/options.ts';
+import { canonical } from '../numerics/canonical.ts';
 import { layFins } from './fins.ts';
 import {
   cellCode,
@@ -73,8 +74,25 @@ export interface JointPlan {
   rodAt: Int32Array;
 }
 
-/** Lays a joint out in rods and columns of cell edge h, mm. */
+/** Joints laid out last: a class, a search and a change tried weld the same joint over and over. */
+const LAID = new Map<string, JointPlan>();
+const MOST_LAID = 4;
+
+/** A joint in rods and columns of cell edge h, mm. Read only: the same joint has the same plan. */
 export function buildJoint(joint: JointOptions, h: number): JointPlan {
+  const key = `${h} ${canonical(joint)}`;
+  const known = LAID.get(key);
+  if (known) return known;
+  const plan = layJoint({ ...joint }, h);
+  for (const oldest of LAID.keys()) {
+    if (LAID.size < MOST_LAID) break;
+    LAID.delete(oldest);
+  }
+  LAID.set(key, plan);
+  return plan;
+}
+
+function layJoint(joint: JointOptions, h: number): JointPlan {
   const n = Math.round(fineArm(joint) / h);
   const gapCells = gapInCells(joint, h);
   const gap = gapCells * h;

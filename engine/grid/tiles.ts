@@ -51,7 +51,19 @@ export interface TilePlan {
   sinks: { tile: number; share: number }[];
 }
 
-export function planTiles(plan: JointPlan): TilePlan {
+const TILED = new WeakMap<JointPlan, TilePlan>();
+
+/** The tiles of a joint; read only, worked out once a plan. */
+export function tilesOf(plan: JointPlan): TilePlan {
+  let tiles = TILED.get(plan);
+  if (!tiles) {
+    tiles = planTiles(plan);
+    TILED.set(plan, tiles);
+  }
+  return tiles;
+}
+
+function planTiles(plan: JointPlan): TilePlan {
   const { rods, h } = plan;
   const cells = Math.max(2, Math.round(TILE_MM / h));
   const of = new Int32Array(rods.count).fill(-1);

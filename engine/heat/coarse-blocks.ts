@@ -10,7 +10,7 @@
  */
 import { slopeAcross, slopeAlong, stackRod, topCell } from '../grid/columns.ts';
 import type { JointPlan } from '../grid/joint.ts';
-import { blockEnd, blockStart, blocksOf, planTiles, type TilePair } from '../grid/tiles.ts';
+import { blockEnd, blockStart, blocksOf, type TilePair, tilesOf } from '../grid/tiles.ts';
 import { POSE_RATE_HZ } from '../input/pose.ts';
 import { COEFFICIENT, COEFFICIENT_WORDS, firstCell, LEAST_FILL } from '../kernel/layout.ts';
 import { DENSITY_GPMM3, lookup } from '../physics/steel.ts';
@@ -26,21 +26,41 @@ const LEAST_HEAT_JPGK = 0.425;
 
 /** Every block coarse and at the start temperature; masses and faces are measured once the columns are laid (`measureAll`). */
 export function layCoarse(plan: JointPlan, heat: HeatState, startH: number, ambientH: number): CoarseState {
-  const tiles = planTiles(plan);
+  const tiles = tilesOf(plan);
   const blocks = blocksOf(plan.ny);
   const coefficient = new Float32Array(
     heat.kernel.memory,
     heat.layout.coefficient,
     heat.layout.count * COEFFICIENT_WORDS,
   );
-  const coarse: CoarseState = {
-    ...makeArrays('coarse', {
-      ...dimsOf(plan, heat.layout),
+  const { kernel, layout } = heat;
+  const arrays = makeArrays(
+    'coarse',
+    {
+      ...dimsOf(plan, layout),
       blocks,
       tiles: blocks * tiles.count,
       pairs: blocks * tiles.pairs.length,
       gaps: blocks * tiles.gaps.length,
-    }),
+    },
+    { memory: kernel.memory, layout },
+  );
+  new Int32Array(kernel.memory, layout.tileOf, layout.count).set(tiles.of);
+  const { H, mass, area, face, conduct, gapOpen, gapMelted, crossing, potential, crossingGain } = arrays;
+  const { isCoarse, isActive } = arrays;
+  const coarse: CoarseState = {
+    H,
+    mass,
+    area,
+    face,
+    conduct,
+    gapOpen,
+    gapMelted,
+    crossing,
+    potential,
+    crossingGain,
+    isCoarse,
+    isActive,
     tiles,
     blocks,
     pairs: Int32Array.from(tiles.pairs.flatMap(({ p, q }) => [p, q])),
@@ -58,9 +78,17 @@ export function layCoarse(plan: JointPlan, heat: HeatState, startH: number, ambi
   return coarse;
 }
 
-/** Masses, areas, faces and conductances of every block's tiles. */
+/** Masses, areas, faces and conductances of every block's tiles in the cold piece: all but the last, which may be shorter, are alike. */
 export function measureAll(s: State): void {
-  for (let block = 0; block < s.coarse.blocks; block++) measureBlock(s, block);
+  const { blocks, tiles, mass, area, face, conduct, gapOpen, gapMelted } = s.coarse;
+  measureBlock(s, 0);
+  measureBlock(s, blocks - 1);
+  const repeat = (values: Float64Array, each: number): void => {
+    for (let block = 1; block < blocks - 1; block++) values.copyWithin(block * each, 0, each);
+  };
+  for (const values of [mass, area, face]) repeat(values, tiles.count);
+  repeat(conduct, tiles.pairs.length);
+  for (const values of [gapOpen, gapMelted]) repeat(values, tiles.gaps.length);
 }
 
 /** Masses, areas and conductances of a block's tiles from the fine fills. */
@@ -176,8 +204,6 @@ export function isLevel(s: State, block: number, most: number, hot: number): boo
   const { coarse, heat } = s;
   const from = blockStart(block);
   const to = blockEnd(block, s.plan.ny);
-  let spread = 0;
-  let hottest = Number.NEGATIVE_INFINITY;
   for (const list of coarse.tiles.rods) {
     let low = Number.POSITIVE_INFINITY;
     let high = Number.NEGATIVE_INFINITY;
@@ -191,10 +217,9 @@ export function isLevel(s: State, block: number, most: number, hot: number): boo
         if (h > high) high = h;
       }
     }
-    if (high - low > spread) spread = high - low;
-    if (high > hottest) hottest = high;
+    if (high - low >= most || high >= hot) return false;
   }
-  return spread < most && hottest < hot;
+  return true;
 }
 
 /** Enthalpy of the hottest tile of a coarse block, J/g. */

@@ -2,7 +2,6 @@
 
 import { BLOCK, blockEnd, blockStart } from '../grid/tiles.ts';
 import { POSE_RATE_HZ } from '../input/pose.ts';
-import { firstCell } from '../kernel/layout.ts';
 import { clamp } from '../numerics/math.ts';
 import { DENSITY_GPMM3, lookup } from '../physics/steel.ts';
 import type { State } from '../state/state.ts';
@@ -26,23 +25,9 @@ export function joinEnds(s: State): void {
 
 /** Ghost potentials at one end of the fine region and the heat that crosses there this tick. `j` fine slice, `out` its outer guard. */
 function joinEnd(s: State, block: number, j: number, out: number): void {
-  const { coarse, heat } = s;
-  const { potential, fill, layout } = heat;
   // Centre of the fine slice to centre of the block, in slices: half a slice and half the block.
   const share = 2 / (1 + blockEnd(block, s.plan.ny) - blockStart(block));
-  const { of, count } = coarse.tiles;
-  const { busy, busyCount, notFull } = heat;
-  const { crossing, crossingGain, potential: beyond } = coarse;
-  for (let k = 0; k < busyCount; k++) {
-    const rod = busy[k]!;
-    const cell = firstCell(layout, rod);
-    const at = block * count + of[rod]!;
-    const here = potential[cell + j]!;
-    const ghost = Math.fround(here + share * (beyond[at]! - here));
-    potential[cell + out] = ghost;
-    const through = notFull[rod] === 0 ? 1 : Math.min(fill[cell + j]!, fill[cell + out]!);
-    crossing[at]! -= crossingGain[rod]! * through * (ghost - here);
-  }
+  s.heat.kernel.join(j, out, block * s.coarse.tiles.count, share);
 }
 
 /** Blocks that heat has reached take part from now on. */

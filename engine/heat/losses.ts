@@ -1,6 +1,6 @@
 /** Heat leaving the work: convection and radiation from every free face, conduction into clamps and bench. */
 
-import { perAcross, riseAcross, slopeAlong, stackRod, topCell } from '../grid/columns.ts';
+import { perAcross, riseAcross, slopeAlong } from '../grid/columns.ts';
 import { firstCell } from '../kernel/layout.ts';
 import type { Calibration } from '../physics/calibration.ts';
 import { DENSITY_GPMM3, lookup, type MaterialTable } from '../physics/steel.ts';
@@ -68,8 +68,8 @@ export function applyLosses(s: Heated): void {
 
 /** The welded face loses over its true area du dy sqrt(1 + |∇w|²), not over stair-steps. */
 function applyFaceLosses(s: Heated, time: number): number {
-  const { plan, heat, w } = s;
-  const { H, layout } = heat;
+  const { plan, w, surfacePlace, surfaceCell, underCell } = s;
+  const { H } = s.heat;
   const { nu, ny } = plan;
   const { from, to } = s.fine;
   const area = s.plan.area_mm2;
@@ -83,10 +83,9 @@ function applyFaceLosses(s: Heated, time: number): number {
     const base = plan.base[c]!;
     for (let j = from; j < to; j++) {
       const i = c * ny + j;
-      const height = w[i]!;
-      const m = topCell(s, c, height);
-      const share = Math.min(1, (height - base) * perLong - m);
-      const cell = firstCell(layout, stackRod(s, c, m)) + j;
+      const m = surfacePlace[i]!;
+      const share = Math.min(1, (w[i]! - base) * perLong - m);
+      const cell = surfaceCell[i]!;
       const wu = riseAcross(s, w, c, j) * perU;
       const wy = slopeAlong(s, w, i, j);
       const joules = time * area * Math.sqrt(1 + wu * wu + wy * wy) * lookup(s.lossTable, H[cell]!);
@@ -95,7 +94,7 @@ function applyFaceLosses(s: Heated, time: number): number {
       if (m > 0 && share < 0.5) {
         const dh = joules / ((1 + share) * fullCell);
         H[cell]! -= dh;
-        H[firstCell(layout, stackRod(s, c, m - 1)) + j]! -= dh;
+        H[underCell[i]!]! -= dh;
       } else H[cell]! -= joules / (share * fullCell);
     }
   }

@@ -8,7 +8,6 @@ import {
   GAP,
   GAP_WORDS,
   type KernelChoice,
-  PAD,
   PROGRAM,
   PROGRAM_WORDS,
   planLayout,
@@ -33,26 +32,36 @@ export interface HeatPieces {
   /** Metal share of each rod at the start. */
   fill: Float64Array;
   startH: number;
+  /** Tiles of all coarse blocks; 0 where the whole piece is fine. */
+  tiles: number;
   kernel: KernelChoice;
 }
 
 /** Lays the metal out in a kernel's memory, cold, with the program the kernel runs by. */
 export function layHeat(pieces: HeatPieces): HeatState {
-  const { rods, ny, dt, table, losses, fill, startH } = pieces;
+  const { rods, ny, dt, table, losses, startH } = pieces;
   const lists = rods.lists.reduce((n, l) => n + l.neighbours.length, 0);
-  const layout = planLayout(rods.count, ny, Math.max(1, lists), rods.gaps.length);
+  const layout = planLayout(rods.count, ny, Math.max(1, lists), rods.gaps.length, pieces.tiles);
   const simd = pieces.kernel === 'reference' ? null : createSimdKernel(layout);
   if (pieces.kernel === 'simd' && !simd) throw new Error('this machine has no WebAssembly SIMD');
   const kernel = simd ?? createReferenceKernel(layout);
   const m = kernel.memory;
+  const arrays = makeArrays('heat', dimsOf({ nu: 0, ny }, layout), { memory: m, layout });
+  const { H, residual, potential, fill, peak, notFull, holding } = arrays;
   const state: HeatState = {
-    ...makeArrays('heat', dimsOf({ nu: 0, ny }, layout), { memory: m, layout }),
+    H,
+    residual,
+    potential,
+    fill,
+    peak,
+    notFull,
+    holding,
     kernel,
     layout,
     table,
     program: makeProgram(m, layout),
+    beside: rods.slot.map((n, at) => (n < 0 ? at >> 2 : n)),
     flagsStale: true,
-    busyCount: 0,
     dt,
   };
   new Float32Array(m, layout.table, table.potential.length).set(table.potential);
@@ -64,9 +73,9 @@ export function layHeat(pieces: HeatPieces): HeatState {
   state.peak.fill(startH);
   for (let r = 0; r < rods.count; r++) {
     const base = firstCell(layout, r);
-    state.fill.fill(fill[r]!, base - 1, base + ny + 1);
-    state.notFull[r] = fill[r]! < 1 ? ny : 0;
-    state.holding[r] = fill[r]! > 0 ? ny : 0;
+    state.fill.fill(pieces.fill[r]!, base - 1, base + ny + 1);
+    state.notFull[r] = pieces.fill[r]! < 1 ? ny : 0;
+    state.holding[r] = pieces.fill[r]! > 0 ? ny : 0;
   }
   refreshFlags(state);
   return state;
@@ -80,9 +89,9 @@ function writeProgram(state: HeatState, rods: RodPlan, dy: number, dt: number): 
   for (let r = 0; r < rods.count; r++) {
     const scale = dt / (DENSITY_GPMM3 * rods.area_mm2[r]!);
     for (let s = 0; s < 4; s++) {
-      const n = rods.slot[4 * r + s]!;
-      state.program[r * PROGRAM_WORDS + PROGRAM.NEIGHBOUR + s] = firstCell(layout, n < 0 ? r : n);
-      coefficient[r * COEFFICIENT_WORDS + COEFFICIENT.SLOT + s] = n < 0 ? 0 : scale * rods.shape[4 * r + s]!;
+      const isThere = rods.slot[4 * r + s]! >= 0;
+      state.program[r * PROGRAM_WORDS + PROGRAM.NEIGHBOUR + s] = firstCell(layout, state.beside[4 * r + s]!);
+      coefficient[r * COEFFICIENT_WORDS + COEFFICIENT.SLOT + s] = isThere ? scale * rods.shape[4 * r + s]! : 0;
     }
     coefficient[r * COEFFICIENT_WORDS + COEFFICIENT.ALONG] = dt / (DENSITY_GPMM3 * dy * dy);
     coefficient[r * COEFFICIENT_WORDS + COEFFICIENT.LOSS] = rods.exposed_mm[r]! / (DENSITY_GPMM3 * rods.area_mm2[r]!);
@@ -114,24 +123,24 @@ function writeGaps(state: HeatState, { rods, dt, table, gapConductance }: HeatPi
 
 /** Chooses each rod's path in the kernel: empty, full with full neighbours, or with fills. Changes speed, never bits. */
 export function refreshFlags(state: HeatState): void {
-  const { program, notFull, holding, layout, busy } = state;
-  let count = 0;
+  const { program, beside, notFull, holding, layout } = state;
   for (let r = 0; r < layout.count; r++) {
     const w = r * PROGRAM_WORDS;
     let flag: number = ROD.FULL;
     if (holding[r] === 0) flag = ROD.SKIP;
     else if (program[w + PROGRAM.LIST_LENGTH]! > 0) flag = ROD.LIST;
     else {
-      let partial = notFull[r]! > 0;
-      for (let s = 0; s < 4 && !partial; s++) {
-        const n = (program[w + PROGRAM.NEIGHBOUR + s]! - PAD) / layout.stride;
-        partial = notFull[n]! > 0;
-      }
-      if (partial) flag = ROD.PARTIAL;
+      const b = 4 * r;
+      // Counts are never negative: one test for the rod and all four.
+      const missing =
+        notFull[r]! |
+        notFull[beside[b]!]! |
+        notFull[beside[b + 1]!]! |
+        notFull[beside[b + 2]!]! |
+        notFull[beside[b + 3]!]!;
+      if (missing > 0) flag = ROD.PARTIAL;
     }
     program[w] = flag;
-    if (flag !== ROD.SKIP) busy[count++] = r;
   }
-  state.busyCount = count;
   state.flagsStale = false;
 }

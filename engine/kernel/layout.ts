@@ -35,6 +35,7 @@ export interface KernelLayout {
   stride: number;
   listLength: number;
   gapCount: number;
+  tiles: number;
   /** Byte offsets. */
   enthalpy: number;
   residual: number;
@@ -50,6 +51,11 @@ export interface KernelLayout {
   listCoefficient: number;
   gaps: number;
   flux: number;
+  /** Tile of each rod (i32), and what is joined at the fine region's ends; named as in state/fields.ts (f64). */
+  tileOf: number;
+  crossingGain: number;
+  tilePotential: number;
+  tileCrossing: number;
   bytes: number;
 }
 
@@ -63,7 +69,14 @@ export type KernelChoice = 'auto' | 'reference' | 'simd';
 
 const align = (n: number): number => (n + 63) & ~63;
 
-export function planLayout(count: number, ny: number, listLength: number, gapCount: number): KernelLayout {
+/** @param tiles of all coarse blocks; none where the whole piece is fine */
+export function planLayout(
+  count: number,
+  ny: number,
+  listLength: number,
+  gapCount: number,
+  tiles: number,
+): KernelLayout {
   const stride = ((ny + 3) & ~3) + 2 * PAD;
   const field = align(count * stride * 4);
   let at = 1024;
@@ -78,6 +91,7 @@ export function planLayout(count: number, ny: number, listLength: number, gapCou
     stride,
     listLength,
     gapCount,
+    tiles,
     enthalpy: take(field),
     residual: take(field),
     potential: take(field),
@@ -92,16 +106,26 @@ export function planLayout(count: number, ny: number, listLength: number, gapCou
     listCoefficient: take(listLength * 4),
     gaps: take(gapCount * GAP_WORDS * 4),
     flux: take(count * 8),
+    tileOf: take(count * 4),
+    crossingGain: take(count * 8),
+    tilePotential: take(tiles * 8),
+    tileCrossing: take(tiles * 8),
     bytes: at,
   };
 }
 
-/** The two hot passes. Both twins must give the same bits. */
+/** What runs every tick over all rods. Both twins must give the same bits. */
 export interface HeatKernel {
   readonly name: 'reference' | 'simd';
   readonly memory: ArrayBuffer;
   /** Enthalpy to potential, and peaks, for slices [j0, j1); j0 a multiple of 4. */
   potential(j0: number, j1: number): void;
+  /**
+   * Joins slice `j`, an end of the fine region, to the coarse block beyond whose tiles begin at `first`: sets the potentials of slice `out`,
+   * the guard beside it, that `share` of the way from the fine cell to the tile, and counts what crosses to each tile in this tick. Between
+   * `potential` and `conduct`.
+   */
+  join(j: number, out: number, first: number, share: number): void;
   /** One explicit conduction step for slices [j0, j1); j0 a multiple of 4. */
   conduct(j0: number, j1: number): void;
   /**

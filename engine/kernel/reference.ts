@@ -40,6 +40,10 @@ export function createReferenceKernel(layout: KernelLayout): HeatKernel {
   const program = new Int32Array(memory, layout.program, count * PROGRAM_WORDS);
   const coefficient = new Float32Array(memory, layout.coefficient, count * COEFFICIENT_WORDS);
   const listRod = new Int32Array(memory, layout.listRod, listLength);
+  const tileOf = new Int32Array(memory, layout.tileOf, count);
+  const gain = new Float64Array(memory, layout.crossingGain, count);
+  const beyond = new Float64Array(memory, layout.tilePotential, layout.tiles);
+  const crossing = new Float64Array(memory, layout.tileCrossing, layout.tiles);
   const listC = new Float32Array(memory, layout.listCoefficient, listLength);
 
   return {
@@ -57,6 +61,19 @@ export function createReferenceKernel(layout: KernelLayout): HeatKernel {
         }
         T[base - 1] = T[base]!;
         T[base + ny] = T[base + ny - 1]!;
+      }
+    },
+    join(j, out, first, share) {
+      for (let r = 0; r < count; r++) {
+        const flag = program[r * PROGRAM_WORDS]!;
+        if (flag === ROD.SKIP) continue;
+        const base = firstCell(layout, r);
+        const at = first + tileOf[r]!;
+        const here = T[base + j]!;
+        const ghost = f(here + share * (beyond[at]! - here));
+        T[base + out] = ghost;
+        const through = flag === ROD.FULL ? 1 : Math.min(P[base + j]!, P[base + out]!);
+        crossing[at]! -= gain[r]! * through * (ghost - here);
       }
     },
     conduct(j0, j1) {

@@ -4,6 +4,7 @@ import { type HeatKernel, type KernelLayout, LEAST_FILL } from './layout.ts';
 import { HEAT_WASM, SURFACE_WASM } from './simd-module.ts';
 import {
   CORRECT_EVERY,
+  FLOW_OMEGA,
   LAMBDA_STEP,
   OMEGA,
   planSurface,
@@ -16,6 +17,7 @@ import {
 interface HeatExports {
   setup(...words: number[]): void;
   potential(j0: number, j1: number): void;
+  join(j: number, out: number, first: number, share: number): void;
   conduct(j0: number, j1: number): void;
   faying(j0: number, j1: number): void;
   cool(j0: number, j1: number, time: number): void;
@@ -80,6 +82,10 @@ export function createSimdKernel(layout: KernelLayout): HeatKernel | null {
     layout.temperatureTable,
     layout.gaps,
     layout.gapCount,
+    layout.tileOf,
+    layout.crossingGain,
+    layout.tilePotential,
+    layout.tileCrossing,
     INV_STEP_F32,
     Math.fround(LEAST_FILL),
   );
@@ -88,6 +94,7 @@ export function createSimdKernel(layout: KernelLayout): HeatKernel | null {
     memory: memory.buffer,
     // Whole vectors: the last may run into the padding, which nothing reads.
     potential: (j0, j1) => heat.potential(j0, (j1 + 3) & ~3),
+    join: (j, out, first, share) => heat.join(j, out, first, share),
     conduct: (j0, j1) => heat.conduct(j0, (j1 + 3) & ~3),
     faying: (j0, j1) => heat.faying(j0, (j1 + 3) & ~3),
     cool: (j0, j1, time) => heat.cool(j0, j1, time),
@@ -107,6 +114,7 @@ interface SurfaceExports {
     lambda: number,
     sweeps: number,
   ): number;
+  flow(count: number, red: number, sweeps: number): void;
 }
 
 export function createSimdSurface(capacity: number): SurfaceKernel | null {
@@ -115,14 +123,16 @@ export function createSimdSurface(capacity: number): SurfaceKernel | null {
   const layout = planSurface(capacity);
   const memory = memoryOf(layout.bytes);
   const surface = new WebAssembly.Instance(module, { env: { memory } }).exports as unknown as SurfaceExports;
-  const { pair, link, distance, face, bottom, load, slope, order } = layout;
-  const numbers = [OMEGA, CORRECT_EVERY, LAMBDA_STEP, TINY];
-  surface.setup(capacity, pair, link, distance, face, bottom, load, slope, order, ...numbers);
+  const { pair, link, distance, face, bottom, load, slope, order, channel, stiff, source, potential } = layout;
+  const numbers = [OMEGA, CORRECT_EVERY, LAMBDA_STEP, TINY, FLOW_OMEGA];
+  const flows = [channel, stiff, source, potential];
+  surface.setup(capacity, pair, link, distance, face, bottom, load, slope, order, ...flows, ...numbers);
   const nodes = viewNodes(memory.buffer, layout, capacity);
   return {
     name: 'simd',
     nodes,
     relax: (k: SurfaceConstants, volume, lambda, sweeps) =>
       surface.relax(nodes.count, nodes.red, k.du, k.dy, k.tension, volume, lambda, sweeps),
+    flow: (sweeps) => surface.flow(nodes.count, nodes.red, sweeps),
   };
 }

@@ -27,6 +27,13 @@ export interface Nodes {
   slope: Float64Array;
   /** Nodes in sweeping order: first colour, then the other, each in scan order. */
   order: Int32Array;
+  /** Of the flow that moves the metal (pool/flow.ts). Per face, channel to the next node, mm; 0 where none is. */
+  channel: Float64Array;
+  /** Per node, sum of its channels, and the volume it is to give, mm³. */
+  stiff: Float64Array;
+  source: Float64Array;
+  /** Per node, potential of the flow, mm²; 0 for every ghost. */
+  potential: Float64Array;
 }
 
 export interface SurfaceConstants {
@@ -45,10 +52,14 @@ export interface SurfaceKernel {
    * Returns the pressure. What is left of the volume after the last correction is shared by liquid depth, so the sum is exact.
    */
   relax(constants: SurfaceConstants, volume: number, lambda: number, sweeps: number): number;
+  /** `sweeps` red-black sweeps of the flow's potential φ towards Σq channel (φn - φq) = source in every node. */
+  flow(sweeps: number): void;
 }
 
 /** Over-relaxation; 1.5 suits puddles 5 to 20 columns across. */
 export const OMEGA = 1.5;
+/** Over-relaxation of the flow: how fast it converges, not to what. */
+export const FLOW_OMEGA = 1.7;
 /** Sweeps between corrections of λ and of the lagged curvature, and corrections after the last sweep. */
 export const CORRECT_EVERY = 4;
 /** Largest step of λ in one correction, Pa. */
@@ -64,6 +75,10 @@ export interface SurfaceLayout {
   load: number;
   slope: number;
   order: number;
+  channel: number;
+  stiff: number;
+  source: number;
+  potential: number;
   bytes: number;
 }
 
@@ -83,6 +98,10 @@ export function planSurface(capacity: number): SurfaceLayout {
     load: take(8 * capacity),
     slope: take(16 * capacity),
     order: take(4 * capacity),
+    channel: take(32 * capacity),
+    stiff: take(8 * capacity),
+    source: take(8 * capacity),
+    potential: take(40 * capacity),
     bytes: at,
   };
 }
@@ -100,5 +119,9 @@ export function viewNodes(memory: ArrayBuffer, layout: SurfaceLayout, capacity: 
     load: new Float64Array(memory, layout.load, capacity),
     slope: new Float64Array(memory, layout.slope, 2 * capacity),
     order: new Int32Array(memory, layout.order, capacity),
+    channel: new Float64Array(memory, layout.channel, 4 * capacity),
+    stiff: new Float64Array(memory, layout.stiff, capacity),
+    source: new Float64Array(memory, layout.source, capacity),
+    potential: new Float64Array(memory, layout.potential, 5 * capacity),
   };
 }

@@ -1,6 +1,7 @@
 /** The readable surface kernel, f64 throughout; the SIMD twin does the same operations in the same order. */
 import {
   CORRECT_EVERY,
+  FLOW_OMEGA,
   LAMBDA_STEP,
   type Nodes,
   OMEGA,
@@ -18,6 +19,12 @@ export function createReferenceSurface(capacity: number): SurfaceKernel {
     name: 'reference',
     nodes,
     relax: (constants, volume, lambda, sweeps) => relax(nodes, constants, volume, lambda, sweeps),
+    flow(sweeps) {
+      for (let pass = 0; pass < sweeps; pass++) {
+        sweepFlow(nodes, 0, nodes.red);
+        sweepFlow(nodes, nodes.red, nodes.count);
+      }
+    },
   };
 }
 
@@ -121,4 +128,17 @@ function correct(n: Nodes, volume: number, lambda: number): number {
     pair[2 * i] = Math.max(next, bottom[i]!);
   }
   return lambda + d;
+}
+
+/** Where a face has no channel it adds nothing, whatever potential it looks at. */
+function sweepFlow(n: Nodes, from: number, to: number): void {
+  const { link, order, channel, stiff, source, potential } = n;
+  for (let k = from; k < to; k++) {
+    const i = order[k]!;
+    // A column on its own has nowhere to give to.
+    if (stiff[i] === 0) continue;
+    let sum = 0;
+    for (let f = 4 * i; f < 4 * i + 4; f++) sum += channel[f]! * potential[link[f]!]!;
+    potential[i]! += FLOW_OMEGA * ((sum + source[i]!) / stiff[i]! - potential[i]!);
+  }
 }

@@ -145,7 +145,7 @@ export function buildTable(curves: Curves): MaterialTable {
 /** Fraction of the metal that is liquid at an enthalpy, 0 to 1; 0 where the material does not melt. */
 export function liquidFraction({ solidus_JPG, liquidus_JPG }: MaterialTable, h: number): number {
   if (h <= solidus_JPG) return 0;
-  return Math.min((h - solidus_JPG) / (liquidus_JPG - solidus_JPG), 1);
+  return h >= liquidus_JPG ? 1 : (h - solidus_JPG) / (liquidus_JPG - solidus_JPG);
 }
 
 /** T at enthalpy, read from the table as the kernels do (f32 pairs, even steps). */

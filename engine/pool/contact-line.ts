@@ -14,10 +14,10 @@ function solidSlope(s: State, q: number, face: number): number {
   return clamp((s.w[beyond]! - s.w[q]!) / d, -s.cal.solidSteepest, s.cal.solidSteepest);
 }
 
-/** Height of the toe on the solid between the liquid column and the dry column q. */
-export function toeHeight(s: State, i: number, q: number, face: number): number {
+/** Height of the toe on the solid, of this slope, between the liquid column and the dry column q. */
+export function toeHeight(s: State, i: number, q: number, face: number, slope = solidSlope(s, q, face)): number {
   const d = face < 2 ? s.plan.du : s.plan.dy;
-  return s.w[q]! + (s.edge[4 * i + face]! - 1) * d * solidSlope(s, q, face);
+  return s.w[q]! + (s.edge[4 * i + face]! - 1) * d * slope;
 }
 
 function topTemperature(s: State, i: number): number {
@@ -60,7 +60,7 @@ export function advanceContactLines(s: State, time: number, fresh: Int32Array): 
         const d = face < 2 ? plan.du : plan.dy;
         const e = s.edge[4 * i + face]!;
         const ms = solidSlope(s, q, face);
-        const fall = (w[i]! - toeHeight(s, i, q, face)) / (e * d);
+        const fall = (w[i]! - toeHeight(s, i, q, face, ms)) / (e * d);
         const cold = clamp((SOLIDUS_C - plateBeyond(s, q, face, e * d, ms)) / cal.advanceSpan, 0, 1);
         const advance = (cal.advanceHot + (cal.advanceCold - cal.advanceHot) * cold) * DEGREE;
         // tan(advance - atan ms) without inverse functions or a pole at 90 degrees; beyond the right angle the slope cap rules.

@@ -9,13 +9,10 @@
  * The heights move by what the channels carried, so mass is exact even where the potentials have not quite converged; what is left of
  * the way is in the next settling's source. In each column the liquid is mixed down to a depth that does not depend on the cell.
  */
-import type { Nodes } from '../kernel/surface-layout.ts';
+import type { Nodes, SurfaceKernel } from '../kernel/surface-layout.ts';
 import type { Arrays } from '../state/fields.ts';
 import { addMetal, type Move, removeMetal } from '../state/metal.ts';
 import type { State } from '../state/state.ts';
-
-/** Over-relaxation of the red-black sweeps: how fast they converge, not to what. */
-const OMEGA = 1.7;
 
 type FlowWork = Arrays<'pool'>;
 
@@ -23,18 +20,14 @@ type FlowWork = Arrays<'pool'>;
  * Moves the puddle's surface `part` of the way to its equilibrium. `move.moved` becomes the volume that went over the cap, mm³, and
  * `move.heat` its enthalpy x volume.
  */
-export function carryMetal(s: State, flow: FlowWork, nodes: Nodes, part: number, move: Move): void {
+export function carryMetal(s: State, flow: FlowWork, surface: SurfaceKernel, part: number, move: Move): void {
+  const { nodes } = surface;
   layChannels(s, flow, nodes, part);
-  for (let pass = 0; pass < s.cal.flowSweeps; pass++) {
-    sweep(flow, nodes, 0, nodes.red);
-    sweep(flow, nodes, nodes.red, nodes.count);
-  }
-  const { potential, order, column } = flow;
-  for (let n = 0; n < nodes.count; n++) {
-    s.flowPotential[column[n]!] = potential[n]!;
-    order[n] = n;
-  }
-  sortFalling(order, potential, nodes.count);
+  surface.flow(s.cal.flowSweeps);
+  const { column } = flow;
+  const { potential } = nodes;
+  for (let n = 0; n < nodes.count; n++) s.flowPotential[column[n]!] = potential[n]!;
+  const order = sortFalling(flow, potential, nodes.count);
   let spilled = 0;
   let heat = 0;
   for (let at = 0; at < nodes.count; at++) {
@@ -47,8 +40,8 @@ export function carryMetal(s: State, flow: FlowWork, nodes: Nodes, part: number,
 }
 
 function layChannels(s: State, flow: FlowWork, nodes: Nodes, part: number): void {
-  const { link, capacity } = nodes;
-  const { channel, column } = flow;
+  const { link, capacity, channel, stiff, source, potential } = nodes;
+  const { column, inflow, inheat } = flow;
   const { du, dy } = s.plan;
   const area = s.plan.area_mm2;
   for (let n = 0; n < nodes.count; n++) {
@@ -65,30 +58,18 @@ function layChannels(s: State, flow: FlowWork, nodes: Nodes, part: number): void
       channel[f] = (face < 2 ? dy / du : du / dy) * Math.max(depth, s.cal.leastChannel);
     }
     const f = 4 * n;
-    flow.stiff[n] = channel[f]! + channel[f + 1]! + (channel[f + 2]! + channel[f + 3]!);
-    flow.source[n] = part * (s.w[i]! - s.wEq[i]!) * area;
-    flow.potential[n] = s.flowPotential[i]!;
-    flow.inflow[n] = 0;
-    flow.inheat[n] = 0;
-  }
-}
-
-function sweep(flow: FlowWork, nodes: Nodes, from: number, to: number): void {
-  const { channel, potential, stiff, source } = flow;
-  const { link, order } = nodes;
-  for (let k = from; k < to; k++) {
-    const n = order[k]!;
-    if (stiff[n] === 0) continue;
-    const f = 4 * n;
-    let sum = 0;
-    for (let g = f; g < f + 4; g++) if (channel[g]! > 0) sum += channel[g]! * potential[link[g]!]!;
-    potential[n]! += OMEGA * ((sum + source[n]!) / stiff[n]! - potential[n]!);
+    stiff[n] = channel[f]! + channel[f + 1]! + (channel[f + 2]! + channel[f + 3]!);
+    source[n] = part * (s.w[i]! - s.wEq[i]!) * area;
+    potential[n] = s.flowPotential[i]!;
+    inflow[n] = 0;
+    inheat[n] = 0;
   }
 }
 
 /** Mixes what ran into column `n` with its own liquid and passes on what runs out; what went over the cap is in `move`, with its heat. */
 function passOn(s: State, flow: FlowWork, nodes: Nodes, n: number, move: Move): void {
-  const { channel, potential, inflow, inheat, column } = flow;
+  const { channel, potential, link } = nodes;
+  const { inflow, inheat, column } = flow;
   const i = column[n]!;
   const c = s.columnOf[i]!;
   const j = i - c * s.plan.ny;
@@ -97,7 +78,7 @@ function passOn(s: State, flow: FlowWork, nodes: Nodes, n: number, move: Move): 
   let wanted = 0;
   for (let f = 4 * n; f < 4 * n + 4; f++) {
     if (channel[f] === 0) continue;
-    const fall = potential[n]! - potential[nodes.link[f]!]!;
+    const fall = potential[n]! - potential[link[f]!]!;
     if (fall > 0) wanted += channel[f]! * fall;
   }
   const free = Math.max(0, s.w[i]! - s.bottom[i]!) * area;
@@ -117,7 +98,7 @@ function passOn(s: State, flow: FlowWork, nodes: Nodes, n: number, move: Move): 
     const scale = out / wanted;
     for (let f = 4 * n; f < 4 * n + 4; f++) {
       if (channel[f] === 0) continue;
-      const q = nodes.link[f]!;
+      const q = link[f]!;
       const fall = potential[n]! - potential[q]!;
       if (fall <= 0) continue;
       const volume = scale * channel[f]! * fall;
@@ -132,29 +113,59 @@ function passOn(s: State, flow: FlowWork, nodes: Nodes, n: number, move: Move): 
   move.heat = move.moved * h;
 }
 
-/** Heap sort of node numbers by falling potential; equal ones by rising number. */
-function sortFalling(order: Int32Array, potential: Float64Array, count: number): void {
-  for (let start = (count >> 1) - 1; start >= 0; start--) sift(order, potential, start, count);
-  for (let end = count - 1; end > 0; end--) {
-    const last = order[0]!;
-    order[0] = order[end]!;
-    order[end] = last;
-    sift(order, potential, 0, end);
+/**
+ * Node numbers 0 to count - 1 by falling potential, equal ones by rising number; in `order` or in `spare`, whichever is returned. The nodes
+ * come in scan order, in which the potential rises and falls smoothly: stretches that are in order already are found, then merged.
+ */
+function sortFalling(flow: FlowWork, potential: Float64Array, count: number): Int32Array {
+  const { order, spare, runs } = flow;
+  let found = findRuns(order, runs, potential, count);
+  let from = order;
+  let to = spare;
+  while (found > 1) {
+    let merged = 0;
+    for (let r = 0; r < found; r += 2) {
+      const low = runs[r]!;
+      const middle = r + 1 < found ? runs[r + 1]! : count;
+      const high = r + 2 < found ? runs[r + 2]! : count;
+      mergeRuns(from, to, potential, low, middle, high);
+      runs[merged++] = low;
+    }
+    found = merged;
+    [from, to] = [to, from];
   }
+  return from;
 }
 
-function sift(order: Int32Array, potential: Float64Array, start: number, end: number): void {
-  const held = order[start]!;
-  let at = start;
-  for (let child = 2 * at + 1; child < end; child = 2 * at + 1) {
-    if (child + 1 < end && comesAfter(potential, order[child + 1]!, order[child]!)) child++;
-    if (!comesAfter(potential, order[child]!, held)) break;
-    order[at] = order[child]!;
-    at = child;
+/** Lays the numbers out so that each run from runs[k] on falls, rising stretches turned round; returns how many runs there are. */
+function findRuns(order: Int32Array, runs: Int32Array, potential: Float64Array, count: number): number {
+  let found = 0;
+  let start = 0;
+  while (start < count) {
+    let end = start + 1;
+    const rises = end < count && potential[end]! > potential[start]!;
+    if (rises) while (end < count && potential[end]! > potential[end - 1]!) end++;
+    else while (end < count && !(potential[end]! > potential[end - 1]!)) end++;
+    for (let k = start; k < end; k++) order[k] = rises ? end - 1 - (k - start) : k;
+    runs[found++] = start;
+    start = end;
   }
-  order[at] = held;
+  return found;
 }
 
-function comesAfter(potential: Float64Array, a: number, b: number): boolean {
-  return potential[a]! < potential[b]! || (potential[a] === potential[b] && a > b);
+/** Everything in [low, middle) has a lower number than what equals it in [middle, high): it goes first. */
+function mergeRuns(
+  from: Int32Array,
+  to: Int32Array,
+  potential: Float64Array,
+  low: number,
+  middle: number,
+  high: number,
+): void {
+  let left = low;
+  let right = middle;
+  for (let at = low; at < high; at++) {
+    const takeLeft = right >= high || (left < middle && potential[from[left]!]! >= potential[from[right]!]!);
+    to[at] = takeLeft ? from[left++]! : from[right++]!;
+  }
 }

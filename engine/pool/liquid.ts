@@ -1,6 +1,6 @@
 /** Which columns are liquid, how deep, and which belong together. */
 
-import { metalInTop, stackRod, topCell } from '../grid/columns.ts';
+import { metalInTop, stackRod } from '../grid/columns.ts';
 import { firstCell } from '../kernel/layout.ts';
 import { liquidFraction } from '../physics/steel.ts';
 import type { State } from '../state/state.ts';
@@ -14,12 +14,12 @@ function topShare(s: State, c: number, j: number): number {
   const { plan, heat } = s;
   const { H, layout } = heat;
   const long = s.plan.long_mm;
-  const w = s.w[c * plan.ny + j]!;
+  const i = c * plan.ny + j;
   const looked = s.cal.topShare * long;
   let left = looked;
   let sum = 0;
-  let m = topCell(s, c, w);
-  let metal = metalInTop(s, c, m, w);
+  let m = s.surfacePlace[i]!;
+  let metal = metalInTop(s, c, m, s.w[i]!);
   for (; m >= 0 && left > 0; m--) {
     const inside = Math.min(left, metal);
     sum += inside * liquidFraction(heat.table, H[firstCell(layout, stackRod(s, c, m)) + j]!);
@@ -34,8 +34,9 @@ function setBottom(s: State, c: number, j: number): void {
   const { plan, heat } = s;
   const { H, layout } = heat;
   const long = s.plan.long_mm;
-  const w = s.w[c * plan.ny + j]!;
-  let m = topCell(s, c, w);
+  const i = c * plan.ny + j;
+  const w = s.w[i]!;
+  let m = s.surfacePlace[i]!;
   let metal = metalInTop(s, c, m, w);
   let depth = 0;
   for (; m >= 0; m--) {
@@ -46,7 +47,7 @@ function setBottom(s: State, c: number, j: number): void {
   }
   const bottom = w - depth;
   const floor = plan.base[c]! + long;
-  s.bottom[c * plan.ny + j] = bottom > floor ? bottom : Math.min(floor, w);
+  s.bottom[i] = bottom > floor ? bottom : Math.min(floor, w);
 }
 
 /** Updates the liquid set inside slices [from, to): hysteresis, wetted films, stamps, contact lines of changed columns. */

@@ -25,8 +25,17 @@ export interface PoolWork extends Arrays<'pool'> {
 
 export function createPoolWork(s: State, choice: KernelChoice = 'auto'): PoolWork {
   const surface = createSurface(s.w.length, choice);
+  const arrays = makeArrays('pool', dimsOf(s.plan, s.heat.layout));
+  const { column, nodeOf, queue, inflow, inheat, order, spare, runs } = arrays;
   return {
-    ...makeArrays('pool', dimsOf(s.plan, s.heat.layout)),
+    column,
+    nodeOf,
+    queue,
+    inflow,
+    inheat,
+    order,
+    spare,
+    runs,
     surface,
     nodes: surface.nodes,
     move: createMove(),
@@ -82,7 +91,7 @@ function settlePuddle(s: State, work: PoolWork, label: number, time: number): vo
     s.skinPressure[i] = lambda - nodes.load[n]!;
   }
   const { move } = work;
-  carryMetal(s, work, nodes, time / (time + s.cal.relaxation), move);
+  carryMetal(s, work, work.surface, time / (time + s.cal.relaxation), move);
   if (move.moved > 0) drop(s, work, move.moved, move.heat / move.moved);
   if (s.plan.joint.kind !== 'plate') release(s, work);
 }

@@ -21,6 +21,7 @@ import { firstCell } from '../kernel/layout.ts';
 import { storedEnergy } from '../output/balance.ts';
 import { calibration } from '../physics/calibration.ts';
 import { DENSITY_GPMM3, enthalpyAt, liquidFraction, lookup, type MaterialTable } from '../physics/steel.ts';
+import { locateAll } from '../state/metal.ts';
 import type { Heated } from '../state/state.ts';
 import { buildBlock, holding } from './block.ts';
 import { checkHeatCase } from './check.ts';
@@ -95,6 +96,7 @@ function layPiece(heatCase: HeatCase): LaidPiece {
     gapConductance: calibration().gapConductance,
     fill: mesh.fill,
     startH: 0,
+    tiles: 0,
     kernel: heatCase.kernel ?? 'auto',
   });
   const s: Heated = {
@@ -105,9 +107,13 @@ function layPiece(heatCase: HeatCase): LaidPiece {
     dt,
     tick: 0,
     w: mesh.w,
+    surfacePlace: new Int32Array(mesh.w.length),
+    surfaceCell: new Int32Array(mesh.w.length),
+    underCell: new Int32Array(mesh.w.length),
     ledger: { lost_J: 0, sink_J: 0 },
     options: { joint: { ambient_C: losses?.ambient_C ?? 20, sink_WpmmK: losses?.sink_WpmmK ?? 0 } },
   };
+  locateAll(s);
   start(heatCase, mesh, s);
   return { mesh, walls, table, s };
 }

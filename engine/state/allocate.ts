@@ -29,7 +29,12 @@ export function dimsOf(plan: Pick<JointPlan, 'nu' | 'ny'>, layout: Pick<KernelLa
 
 const MAKERS = { f32: Float32Array, f64: Float64Array, i32: Int32Array, u8: Uint8Array } as const;
 
-/** The arrays of one part. Fields that a kernel works on lie in its memory, where its layout says. */
+/**
+ * The arrays of one part. Fields that a kernel works on lie in its memory, where its layout says.
+ *
+ * What holds them beside other things names each one in its own literal and does not spread this object: a spread may give every weld a
+ * hidden class of its own, and from the fifth weld of a process on whatever reads one would look its properties up by name.
+ */
 export function makeArrays<P extends Part>(
   part: P,
   dims: Dims,
@@ -42,7 +47,7 @@ export function makeArrays<P extends Part>(
     const length = field.length(dims);
     const at = shared?.layout[name as keyof KernelLayout];
     const array: FieldArray =
-      shared && at !== undefined ? new Float32Array(shared.memory, at, length) : new MAKERS[field.kind](length);
+      shared && at !== undefined ? new MAKERS[field.kind](shared.memory, at, length) : new MAKERS[field.kind](length);
     made[field.key] = array.fill(field.start);
   }
   return made as unknown as Arrays<P>;

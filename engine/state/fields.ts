@@ -94,10 +94,9 @@ export const FIELDS = {
   /** Fraction of a cell that is metal, and the highest enthalpy that metal has had. */
   fill: heat('fill', 'f32', '-', 'decides', cells),
   peak: heat('peak', 'f32', 'J/g', 'decides', cells),
-  /** Cells of a rod that are not full of metal, and that hold any; then the rods that hold any. */
+  /** Cells of a rod that are not full of metal, and that hold any. */
   notFull: heat('notFull', 'i32', 'cells', 'follows', rods),
   holding: heat('holding', 'i32', 'cells', 'follows', rods),
-  busy: heat('busy', 'i32', 'rod', 'follows', rods),
 
   /** Height field, where it would come to rest, and how it answers to the pool's pressure. Index c * ny + j. */
   height: surface('w', 'f64', 'mm', 'decides'),
@@ -125,7 +124,8 @@ export const FIELDS = {
   liquid: surface('liquid', 'u8', '0 or 1', 'decides'),
   /** Number of the pool a liquid column belongs to, -1 none. */
   pool: surface('puddle', 'i32', 'label', 'follows', columns, -1),
-  /** Heat cell that holds the column's surface, and the one under it (itself where it is the lowest). */
+  /** Place in its column's stack of the heat cell that holds the surface; that cell, and the one under it (itself where it is the lowest). */
+  surfacePlace: surface('surfacePlace', 'i32', 'place', 'follows'),
   surfaceCell: surface('surfaceCell', 'i32', 'cell', 'follows'),
   underCell: surface('underCell', 'i32', 'cell', 'follows'),
 
@@ -154,15 +154,12 @@ export const FIELDS = {
   poolColumn: scratch('pool', 'column', 'i32', columns),
   poolNode: scratch('pool', 'nodeOf', 'i32', columns, -1),
   poolQueue: scratch('pool', 'queue', 'i32', columns),
-  /** Per node face, channel to the next node; per node, their sum, what the column is to give, and its potential. */
-  flowChannel: scratch('pool', 'channel', 'f64', faces),
-  flowStiff: scratch('pool', 'stiff', 'f64', columns),
-  flowSource: scratch('pool', 'source', 'f64', columns),
-  flowLevel: scratch('pool', 'potential', 'f64', columns),
-  /** What has run into a node so far, and its enthalpy x volume; then the nodes by falling potential. */
+  /** What has run into a node of the flow so far, and its enthalpy x volume; then the nodes by falling potential. */
   flowInflow: scratch('pool', 'inflow', 'f64', columns),
   flowInheat: scratch('pool', 'inheat', 'f64', columns),
   flowOrder: scratch('pool', 'order', 'i32', columns),
+  flowSpare: scratch('pool', 'spare', 'i32', columns),
+  flowRuns: scratch('pool', 'runs', 'i32', columns),
 } satisfies Record<string, Field>;
 
 export type FieldName = keyof typeof FIELDS;

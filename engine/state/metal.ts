@@ -6,7 +6,7 @@
 import { SLIVER, stackRod, topCell } from '../grid/columns.ts';
 import { PART } from '../grid/rods.ts';
 import { firstCell } from '../kernel/layout.ts';
-import type { State } from './state.ts';
+import type { Heated, State } from './state.ts';
 
 /**
  * Metal on its way into a column or out of it. Numbers in an object at hand, because a number handed to a function is boxed, and metal moves
@@ -26,18 +26,21 @@ export function createMove(): Move {
   return { volume: 0, h: 0, moved: 0, heat: 0 };
 }
 
-/** Notes which cells hold the surface of column c at slice j. Every change of the height ends here. */
-function locate(s: State, c: number, j: number): void {
+/** Notes which cell of its stack holds the surface of column c at slice j. Every change of the height ends here. */
+function locate(s: Heated, c: number, j: number, m: number): void {
   const i = c * s.plan.ny + j;
-  const m = topCell(s, c, s.w[i]!);
+  if (s.surfacePlace[i] === m) return;
+  s.surfacePlace[i] = m;
   const { layout } = s.heat;
   s.surfaceCell[i] = firstCell(layout, stackRod(s, c, m)) + j;
   s.underCell[i] = firstCell(layout, stackRod(s, c, m > 0 ? m - 1 : m)) + j;
 }
 
 /** The same for every column, after heights were set as a whole. */
-export function locateAll(s: State): void {
-  for (let c = 0; c < s.plan.nu; c++) for (let j = 0; j < s.plan.ny; j++) locate(s, c, j);
+export function locateAll(s: Heated): void {
+  const { nu, ny } = s.plan;
+  s.surfacePlace.fill(-1);
+  for (let c = 0; c < nu; c++) for (let j = 0; j < ny; j++) locate(s, c, j, topCell(s, c, s.w[c * ny + j]!));
 }
 
 function setFill(s: State, rod: number, cell: number, value: number): void {
@@ -94,7 +97,7 @@ export function addMetal(s: State, c: number, j: number, move: Move): void {
     }
     setFill(s, rod, cell, filled);
   }
-  locate(s, c, j);
+  locate(s, c, j, last);
 }
 
 /** Takes up to `move.volume` off the top of column c, slice j, into `move.moved`; `move.heat` gains its enthalpy. The column keeps its lowest cell. */
@@ -107,7 +110,7 @@ export function removeMetal(s: State, c: number, j: number, move: Move): void {
   const to = Math.max(plan.base[c]! + long, from - move.volume / area);
   move.moved = 0;
   if (to >= from) return;
-  for (let m = topCell(s, c, from); m >= 0; m--) {
+  for (let m = s.surfacePlace[i]!; m >= 0; m--) {
     const rod = stackRod(s, c, m);
     const cell = firstCell(heat.layout, rod) + j;
     const bottom = plan.base[c]! + m * long;
@@ -118,6 +121,6 @@ export function removeMetal(s: State, c: number, j: number, move: Move): void {
     setFill(s, rod, cell, now);
   }
   s.w[i] = to;
-  locate(s, c, j);
+  locate(s, c, j, topCell(s, c, to));
   move.moved = (from - to) * area;
 }

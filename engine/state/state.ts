@@ -15,9 +15,9 @@ export interface HeatState extends Arrays<'heat'> {
   table: MaterialTable;
   /** What each rod does in the kernels (layout.ts). */
   program: Int32Array;
+  /** Neighbour rods by slot at 4 r + slot, the rod itself where there is none. */
+  beside: Int32Array;
   flagsStale: boolean;
-  /** Rods in `busy`. */
-  busyCount: number;
   dt: number;
 }
 
@@ -75,8 +75,11 @@ export interface Heated {
   /** Length of a tick, s, and ticks done. */
   dt: number;
   tick: number;
-  /** Height of the welded face over columns, mm. */
+  /** Height of the welded face over columns, mm, and the cells that hold it (fields.ts). */
   w: Float64Array;
+  surfacePlace: Int32Array;
+  surfaceCell: Int32Array;
+  underCell: Int32Array;
   ledger: Pick<Ledger, 'lost_J' | 'sink_J'>;
   options: { joint: Pick<JointOptions, 'ambient_C' | 'sink_WpmmK'> };
 }

@@ -24,6 +24,10 @@ let flux: usize = 0;
 let temperatures: usize = 0;
 let gaps: usize = 0;
 let gapCount: i32 = 0;
+let tileOf: usize = 0;
+let gain: usize = 0;
+let beyond: usize = 0;
+let crossing: usize = 0;
 let invStep: f32 = 0;
 let least: f32 = 0;
 
@@ -31,7 +35,7 @@ export function setup(
   count_: i32, ny_: i32, stride_: i32,
   h: usize, r: usize, t: usize, p: usize, k: usize,
   table_: usize, lossTable_: usize, program_: usize, coefficient_: usize, listRod_: usize, listC_: usize, flux_: usize,
-  temperatures_: usize, gaps_: usize, gapCount_: i32,
+  temperatures_: usize, gaps_: usize, gapCount_: i32, tileOf_: usize, gain_: usize, beyond_: usize, crossing_: usize,
   invStep_: f32, least_: f32,
 ): void {
   count = count_;
@@ -52,6 +56,10 @@ export function setup(
   temperatures = temperatures_;
   gaps = gaps_;
   gapCount = gapCount_;
+  tileOf = tileOf_;
+  gain = gain_;
+  beyond = beyond_;
+  crossing = crossing_;
   invStep = invStep_;
   least = least_;
 }
@@ -91,6 +99,23 @@ function read(pairs: usize, h: v128, inv: v128, zero: v128, last: v128): v128 {
   const value = v128.shuffle<i64>(ab, de, 0, 2);
   const slope = v128.shuffle<i64>(ab, de, 1, 3);
   return f32x4.add(value, f32x4.mul(f32x4.sub(x, f32x4.convert_i32x4_s(i)), slope));
+}
+
+export function join(j: i32, out: i32, first: i32, share: f64): void {
+  for (let r = 0; r < count; r++) {
+    const flag = load<i32>(program + (<usize>r << ROD_SHIFT));
+    if (flag == ROD_SKIP) continue;
+    const inside = <usize>(r * stride + PAD + j) << 2;
+    const outside = <usize>(r * stride + PAD + out) << 2;
+    const at = <usize>(first + load<i32>(tileOf + (<usize>r << 2))) << 3;
+    const here = <f64>load<f32>(T + inside);
+    const ghost = <f32>(here + share * (load<f64>(beyond + at) - here));
+    store<f32>(T + outside, ghost);
+    const through = flag == ROD_FULL ? 1 : <f64>min(load<f32>(P + inside), load<f32>(P + outside));
+    store<f64>(
+      crossing + at, load<f64>(crossing + at) - load<f64>(gain + (<usize>r << 3)) * through * (<f64>ghost - here),
+    );
+  }
 }
 
 export function faying(j0: i32, j1: i32): void {

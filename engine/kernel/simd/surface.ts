@@ -9,14 +9,20 @@ let bottom: usize = 0;
 let load_: usize = 0;
 let slope: usize = 0;
 let order: usize = 0;
+let channel: usize = 0;
+let stiff_: usize = 0;
+let source: usize = 0;
+let potential: usize = 0;
 let omega: f64 = 0;
 let every: i32 = 0;
 let largest: f64 = 0;
 let tiny: f64 = 0;
+let flowOmega: f64 = 0;
 
 export function setup(
   capacity_: i32, pair_: usize, link_: usize, distance_: usize, face_: usize, bottom_: usize, loads: usize, slope_: usize,
-  order_: usize, omega_: f64, every_: i32, largest_: f64, tiny_: f64,
+  order_: usize, channel_: usize, stiffs: usize, source_: usize, potential_: usize,
+  omega_: f64, every_: i32, largest_: f64, tiny_: f64, flowOmega_: f64,
 ): void {
   capacity = capacity_;
   pair = pair_;
@@ -27,10 +33,15 @@ export function setup(
   load_ = loads;
   slope = slope_;
   order = order_;
+  channel = channel_;
+  stiff_ = stiffs;
+  source = source_;
+  potential = potential_;
   omega = omega_;
   every = every_;
   largest = largest_;
   tiny = tiny_;
+  flowOmega = flowOmega_;
 }
 
 export function relax(
@@ -177,4 +188,51 @@ function correct(count: i32, volume: f64, lambda: f64): f64 {
     low += 8;
   }
   return lambda + d;
+}
+
+export function flow(count: i32, red: i32, sweeps: i32): void {
+  for (let pass = 0; pass < sweeps; pass++) {
+    sweepFlow(0, red);
+    sweepFlow(red, count);
+  }
+}
+
+// Two nodes of a colour at a time: neither looks at the other. The last one of an odd number goes with itself.
+function sweepFlow(from: i32, to: i32): void {
+  const over = f64x2.splat(flowOmega);
+  const zero = f64x2.splat(0);
+  for (let k = from; k < to; k += 2) {
+    const i = <usize>load<i32>(order + (<usize>k << 2));
+    const j = <usize>load<i32>(order + (<usize>min(k + 1, to - 1) << 2));
+    const ci = channel + (i << 5);
+    const cj = channel + (j << 5);
+    const li = link + (i << 4);
+    const lj = link + (j << 4);
+    let sum = f64x2.add(zero, f64x2.mul(both(ci, cj), reached(li, lj)));
+    sum = f64x2.add(sum, f64x2.mul(both(ci + 8, cj + 8), reached(li + 4, lj + 4)));
+    sum = f64x2.add(sum, f64x2.mul(both(ci + 16, cj + 16), reached(li + 8, lj + 8)));
+    sum = f64x2.add(sum, f64x2.mul(both(ci + 24, cj + 24), reached(li + 12, lj + 12)));
+    const stiff = both(stiff_ + (i << 3), stiff_ + (j << 3));
+    const pi = potential + (i << 3);
+    const pj = potential + (j << 3);
+    const now = both(pi, pj);
+    const level = f64x2.div(f64x2.add(sum, both(source + (i << 3), source + (j << 3))), stiff);
+    const next = f64x2.add(now, f64x2.mul(over, f64x2.sub(level, now)));
+    // A column on its own has nowhere to give to.
+    const kept = v128.bitselect(now, next, f64x2.eq(stiff, zero));
+    v128.store64_lane(pi, kept, 0);
+    v128.store64_lane(pj, kept, 1);
+  }
+}
+
+// AssemblyScript decorator.
+@inline
+function both(i: usize, j: usize): v128 {
+  return v128.load64_lane(j, v128.load64_zero(i), 1);
+}
+
+// Potentials of the nodes two faces look at.
+@inline
+function reached(i: usize, j: usize): v128 {
+  return both(potential + (<usize>load<i32>(i) << 3), potential + (<usize>load<i32>(j) << 3));
 }
