@@ -26,6 +26,7 @@ export { FIRST_RULE, type First } from './class/first-three.ts';
 export { type KnownPieces, platesOf } from './class/pieces.ts';
 export { type OnRoster, person, readRoster } from './class/roster.ts';
 export { rowsCsv, rowsJsonl } from './class/rows.ts';
+export { mismatchesSaid, notCountedSaid } from './class/said.ts';
 export { keptScore, scoreKey } from './class/score-key.ts';
 export {
   type Answer,

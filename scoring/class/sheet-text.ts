@@ -30,7 +30,7 @@ export function tableCells(row: TraineeRow, language: Language = 'en'): string[]
   return [
     row.trainee,
     row.exercise ?? w.none,
-    row.device,
+    wordsIn(language).phrase(row.device),
     String(row.attempts.length),
     String(row.within),
     numberAndVerdict(row.first, w),

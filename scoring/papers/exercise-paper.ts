@@ -78,9 +78,9 @@ export function exercisePaper(
     limits: rules.map((r) => ({
       what: w.limits.measure(r.measure),
       limit: limitSaid(r, profile.unit, w),
-      rule: `${r.clause}${r.status === 'memory' ? ` ${FOOTNOTE}` : ''}`,
+      rule: `${ready(r.clause)}${r.status === 'memory' ? ` ${FOOTNOTE}` : ''}`,
     })),
-    limitsBy: `${profile.title}, ${profile.edition}`,
+    limitsBy: `${ready(profile.title)}, ${ready(profile.edition)}`,
     provenance: rules.some((r) => r.status === 'memory') ? w.provenance : '',
     judged: judgedSaid(exercise, w),
     cautions: w.cautions,

@@ -4,6 +4,7 @@ import { byHand } from '../macro/by-hand.ts';
 import { profileOf } from '../profiles/of-exercise.ts';
 import type { Exercise } from '../schema/exercise.ts';
 import type { Language } from '../words/language.ts';
+import { wordsIn } from '../words/words.ts';
 import { exercisePaper } from './exercise-paper.ts';
 import { sheetWordsIn } from './words-in.ts';
 
@@ -34,6 +35,7 @@ export function macroPaper(exercise: Exercise, language: Language = 'en'): Macro
   const sheet = exercisePaper(exercise, profile, language);
   const { joint, cuts_mm } = exercise;
   const words = sheetWordsIn(language);
+  const { ready } = wordsIn(language);
   const { said, macro: w } = words;
   const [right, left] = [words.plateName(joint.kind, 'A'), words.plateName(joint.kind, 'B')];
   const give = (name: keyof typeof byHand): string => `± ${said(byHand[name], 2)}`;
@@ -60,7 +62,7 @@ export function macroPaper(exercise: Exercise, language: Language = 'en'): Macro
       [w.broken, w.brokenOf],
       [w.where, ''],
     ],
-    limits: w.limits(profile?.title ?? exercise.profile, profile?.edition ?? ''),
+    limits: w.limits(ready(profile?.title ?? exercise.profile), ready(profile?.edition ?? '')),
     cautions: sheet.cautions,
     block: [[words.block.exercise, exercise.name], ...w.block.map((what): [string, string] => [what, ''])],
   };

@@ -93,7 +93,7 @@ export class ClassRoom {
   /**
    * @param made exercises made or opened here: attempts at them count, as those at the ready ones do
    * @param pieces whose plate is whose, and the start word
-   * @param language of the class sheet on paper
+   * @param language of what is said of the three to see first, and of the class sheet on paper
    */
   constructor(
     private readonly ports: Pick<Ports, 'openHand' | 'hands' | 'clock' | 'files' | 'scores' | 'papers'>,
@@ -272,7 +272,13 @@ export class ClassRoom {
       return {
         task: async () => {
           try {
-            return { type: 'cut', first, place, bytes: await bytesOf(this.files.get(name)!.file) };
+            return {
+              type: 'cut',
+              first,
+              place,
+              bytes: await bytesOf(this.files.get(name)!.file),
+              language: this.language(),
+            };
           } catch (error) {
             put(place, { cut: null, caption: error instanceof InputError ? error.message : unreadable(name, error) });
             return null;

@@ -1,5 +1,8 @@
+import { wordsIn } from '../../../scoring/index.ts';
 import type { desk as english } from '../desk.ts';
 import { oneDecimal, whole } from '../numbers.ts';
+
+const { phrase } = wordsIn('de');
 
 /** Words of the exercise's making at the desk. */
 export const editor: (typeof english)['editor'] = {
@@ -144,7 +147,7 @@ export const editor: (typeof english)['editor'] = {
     stop: 'Anhalten',
     stopped: 'Angehalten.',
   },
-  wrong: (found, allowed) => `gefunden: ${found}; zulässig: ${allowed}`,
+  wrong: (found, allowed) => `gefunden: ${phrase(found)}; zulässig: ${phrase(allowed)}`,
   count: (n) => (n === 0 ? 'Eine Übung.' : n === 1 ? 'Eines ist zu beheben.' : `${whole(n)} Dinge sind zu beheben.`),
   test: 'Keine Hilfe ist zugelassen: das ist ein Test.',
   tryIt: 'Auf die Werkbank legen',
