@@ -194,7 +194,7 @@ export { type ProveOptions, proveAdvice } from './trials/prove-advice.ts';
 export { inSteps, type Knob, steps as knobSteps } from './trials/steps.ts';
 export type { ScoringWords } from './words/en.ts';
 export { endSentences } from './words/ends.ts';
-export { inInches, type MetricUnit } from './words/inches.ts';
+export { inInches, type MetricUnit, withInches } from './words/inches.ts';
 export { type Judgement, resultOf } from './words/judgement.ts';
 export { type Language, languages } from './words/language.ts';
 export { leftToTrainee } from './words/left-free.ts';

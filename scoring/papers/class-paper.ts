@@ -17,6 +17,7 @@ import { InputError } from '../schema/problem.ts';
 import { readRecording } from '../schema/read.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
 import { judgementOf } from '../score.ts';
+import { withInches } from '../words/inches.ts';
 import { resultOf } from '../words/judgement.ts';
 import type { Language } from '../words/language.ts';
 import { said } from '../words/names.ts';
@@ -74,8 +75,13 @@ export function classPaper(sheet: ClassSheet, open: OpenFile): ClassPaper {
   );
 }
 
-/** The class report with the cuts of the three to see first drawn beforehand, in their order. */
-export function classPaperWith(sheet: ClassSheet, cuts: readonly FirstCut[], language: Language = 'en'): ClassPaper {
+/** The class report with the cuts of the three to see first drawn beforehand, in their order. @param inches stand beside millimetres */
+export function classPaperWith(
+  sheet: ClassSheet,
+  cuts: readonly FirstCut[],
+  language: Language = 'en',
+  inches = false,
+): ClassPaper {
   const w = classWordsIn(language);
   const words = wordsIn(language);
   const exercises = [...new Set(sheet.rows.map((r) => r.exercise ?? w.none))].sort();
@@ -86,7 +92,7 @@ export function classPaperWith(sheet: ClassSheet, cuts: readonly FirstCut[], lan
     title: w.title,
     headline: headline(sheet, language),
     common: commonSaid(sheet, language),
-    first: sheet.firstThree.map((f, i) => firstOnPaper(f, i, cuts[i]!, language)),
+    first: sheet.firstThree.map((f, i) => firstOnPaper(f, i, cuts[i]!, language, inches)),
     firstRule: w.firstRule,
     sheet,
     weeks: weeks === null ? null : { rule: w.weeksRule, ...weeks },
@@ -116,17 +122,24 @@ export function classPaperWith(sheet: ClassSheet, cuts: readonly FirstCut[], lan
   };
 }
 
-function firstOnPaper(f: First, i: number, { cut, caption, said }: FirstCut, language: Language): FirstOnPaper {
+function firstOnPaper(
+  f: First,
+  i: number,
+  { cut, caption, said }: FirstCut,
+  language: Language,
+  inches: boolean,
+): FirstOnPaper {
   const w = classWordsIn(language);
   const { fault } = f.entry;
+  const sized = (text: string): string => (inches ? withInches(text, language) : text);
   return {
     who: `${i + 1}. ${f.trainee}`,
     fault: fault === null ? f.fault : faultSaid(fault.code, language),
     times: w.times(f.times, f.of, wordsIn(language).phrase(f.device)),
-    says: said?.language === language ? said.text : f.says,
+    says: sized(said?.language === language ? said.text : f.says),
     file: f.entry.file,
     cut,
-    caption: wordsIn(language).phrase(caption),
+    caption: sized(wordsIn(language).refusal(caption)),
   };
 }
 

@@ -94,12 +94,14 @@ export class ClassRoom {
    * @param made exercises made or opened here: attempts at them count, as those at the ready ones do
    * @param pieces whose plate is whose, and the start word
    * @param language of what is said of the three to see first, and of the class sheet on paper
+   * @param inches whether they stand beside millimetres there
    */
   constructor(
     private readonly ports: Pick<Ports, 'openHand' | 'hands' | 'clock' | 'files' | 'scores' | 'papers'>,
     private readonly made: () => readonly Exercise[],
     private readonly pieces: () => KnownPieces,
     private readonly language: () => Language,
+    private readonly inches: () => boolean,
   ) {
     this.crew = new Crew(ports.openHand, ports.hands);
   }
@@ -208,6 +210,7 @@ export class ClassRoom {
       sheet,
       sheet.firstThree.map((_, i) => cuts[i] ?? missing),
       this.language(),
+      this.inches(),
     );
   }
 

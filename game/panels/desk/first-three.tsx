@@ -1,8 +1,15 @@
-import { type ClassSheet, classWordsIn, type First, type FirstCut, faultSaid } from '../../../scoring/index.ts';
+import {
+  type ClassSheet,
+  classWordsIn,
+  type First,
+  type FirstCut,
+  faultSaid,
+  withInches,
+} from '../../../scoring/index.ts';
 import type { ClassView } from '../../core/desk/class-room.ts';
 import type { Session } from '../../core/session/session.ts';
 import { words } from '../../locale/index.ts';
-import { language } from '../../page.ts';
+import { language, preferences } from '../../page.ts';
 import { nameSaid } from './names.ts';
 import { Still } from './still.tsx';
 
@@ -59,7 +66,7 @@ function One({ session, first, place, sheet, cut, close }: OneProps) {
         ) : (
           <div class="first-cut waiting">{cut === null ? w.sawing : ''}</div>
         )}
-        <figcaption class="unit">{words.problems.refused(cut?.caption ?? '')}</figcaption>
+        <figcaption class="unit">{sized(words.problems.refused(cut?.caption ?? ''))}</figcaption>
       </figure>
       <h4>
         {place + 1}. <bdi>{who}</bdi>
@@ -87,7 +94,12 @@ function One({ session, first, place, sheet, cut, close }: OneProps) {
 /** A kept score carries its sentence in English, as files do; in another language it is said anew by whoever welds the attempt again for its cut. */
 function Says({ first, cut }: { first: First; cut: FirstCut | null }) {
   const here = language.value;
-  if (here === 'en') return <p>{first.says}</p>;
+  if (here === 'en') return <p>{sized(first.says)}</p>;
   if (cut === null) return null;
-  return cut.said?.language === here ? <p>{cut.said.text}</p> : <p lang="en">{first.says}</p>;
+  return cut.said?.language === here ? <p>{sized(cut.said.text)}</p> : <p lang="en">{sized(first.says)}</p>;
+}
+
+/** With inches beside, where the user wants them. */
+function sized(text: string): string {
+  return preferences.value.inches ? withInches(text, language.value) : text;
 }
