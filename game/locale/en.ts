@@ -114,6 +114,9 @@ export const en = {
       colon: ': ',
     },
     range: (from: string, to: string) => `${from} to ${to}`,
+    /** On a phone the sentence is folded to two lines. */
+    all: 'All settings',
+    fewer: 'Fold the settings',
     within: (most_mm2: number) =>
       `more than the leg asked takes, and within the ${oneDecimal(most_mm2)} of the largest leg allowed`,
     /** @param most_mm2 what the largest size allowed takes; null: there is none */

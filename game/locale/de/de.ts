@@ -113,6 +113,8 @@ export const de: Words = {
       stop: '. ',
       colon: ': ',
     },
+    all: 'Alle Einstellungen',
+    fewer: 'Einstellungen einklappen',
     range: (from, to) => `${from} bis ${to}`,
     within: (most_mm2) =>
       `mehr, als der geforderte Schenkel braucht, und innerhalb der ${oneDecimal(most_mm2)} des größten zulässigen`,
