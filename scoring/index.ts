@@ -20,7 +20,7 @@ export {
   workTimeSaid,
 } from './attempt/work.ts';
 export { type Entry, LATEST, type TraineeRow } from './class/entry.ts';
-export { faultName, faultSaid } from './class/faults.ts';
+export { faultName } from './class/faults.ts';
 export { type AttemptName, attemptFileName, personSaid, readAttemptName, wordsInName } from './class/file-name.ts';
 export { FIRST_RULE, type First } from './class/first-three.ts';
 export { type KnownPieces, platesOf } from './class/pieces.ts';
@@ -42,7 +42,7 @@ export { sheetCsv } from './class/sheet-csv.ts';
 export { commonSaid, headline, sheetText, TABLE_HEAD, tableCells } from './class/sheet-text.ts';
 export { isTaken, MOST_FILES, refusePacked } from './class/taken.ts';
 export { WEEKS_RULE, type Week, weeksOf, weekTable } from './class/weeks.ts';
-export { classWordsIn } from './class/words-in.ts';
+export { classWordsIn, faultSaid } from './class/words-in.ts';
 export { type SectionSvgOptions, sectionSvg } from './draw/section-svg.ts';
 export { type StripSvgOptions, stripSvg } from './draw/strip-svg.ts';
 export { digest, exerciseDigest } from './exercises/digest.ts';
@@ -59,6 +59,7 @@ export {
 } from './exercises/made.ts';
 export { dealPiece, MOST_PLATES, pieceSeed } from './exercises/piece.ts';
 export { exerciseNamed, exercises } from './exercises/ready.ts';
+export { loadLanguage } from './load-language.ts';
 export { byHandOn, type PictureScale } from './macro/by-hand.ts';
 export { type Coupon, checkCoupon, readCoupon } from './macro/coupon.ts';
 export { type CouponReport, couponReport } from './macro/coupon-report.ts';

@@ -1,12 +1,11 @@
 import { type Attempt, attemptOf } from '../attempt/attempt.ts';
 import type { Entry } from '../class/entry.ts';
-import { faultSaid } from '../class/faults.ts';
 import type { First } from '../class/first-three.ts';
 import { mismatchesSaid, notCountedSaid } from '../class/said.ts';
 import type { ClassSheet } from '../class/sheet.ts';
 import { commonSaid, headline } from '../class/sheet-text.ts';
 import { weekTable } from '../class/weeks.ts';
-import { classWordsIn } from '../class/words-in.ts';
+import { classWordsIn, faultSaid } from '../class/words-in.ts';
 import { sectionSvg } from '../draw/section-svg.ts';
 import type { Svg } from '../draw/svg.ts';
 import { digest } from '../exercises/digest.ts';

@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { words } from '../../game/locale/index.ts';
+import { loadWords, words } from '../../game/locale/index.ts';
 import { language } from '../../game/locale/language.ts';
 import { attemptFileName, wordsIn } from '../../scoring/index.ts';
 import { shortTee } from '../scoring/class/short-tee.ts';
@@ -21,13 +21,13 @@ const ENGLISH_WORDS =
   /\b(the|of|is|are|and|with|without|from|which|this|that|your|you|it|its|been|only|where|were|there|found|allowed|while|each|one|two|wire|weld|welded|toe|root|leg|plate|attempt|attempts|outside|within|too close|mouse|robot hand)\b/;
 /** Left as they are: what a file says, names and versions of standards' own tables, references, names of files and of their fields, the notices of what the page contains. */
 const NOT_OURS =
-  /AWS D1\.1|Table \d|ISO \d|[\w-]+\.(json|csv|html|pdf)|[a-z]+(-[a-z0-9]+)+|\b[a-z]+(_[a-zA-Z]+|\.[a-z]+\w*)+/g;
+  /"[^"]*"|AWS D1\.1|Table \d|ISO \d|[\w-]+\.(json|csv|html|pdf)|[a-z]+(-[a-z0-9]+)+|\b[a-z]+(_[a-zA-Z]+|\.[a-z]+\w*)+/g;
 
 let browser: Browser;
 let site: Site;
 
 beforeAll(async () => {
-  [browser, site] = await Promise.all([launchChromium(), serveGame()]);
+  [browser, site] = await Promise.all([launchChromium(), serveGame(), loadWords('de')]);
 });
 
 afterAll(async () => {

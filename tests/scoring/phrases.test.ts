@@ -6,9 +6,10 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
-import { InputError, profiles, readRecording, readRoster, wordsIn } from '../../scoring/index.ts';
+import { InputError, loadLanguage, profiles, readRecording, readRoster, wordsIn } from '../../scoring/index.ts';
 import { phraseBook } from '../../scoring/words/phrase-book.ts';
 
+await loadLanguage('de');
 const { phrase, refusal, ready } = wordsIn('de');
 const ROOMS = ['scoring', 'engine/input', 'game/core'];
 /** The command line, the lab and the builds keep to English. */

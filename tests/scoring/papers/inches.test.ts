@@ -1,5 +1,5 @@
 /** Inches beside millimetres on the sheets of an exercise and of a class: 1 in is 25.4 mm exactly (international yard and pound agreement, 1959). */
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import {
   boothHtml,
   boothPaper,
@@ -8,11 +8,14 @@ import {
   exerciseNamed,
   exercisePaper,
   exercises,
+  loadLanguage,
   macroHtml,
   macroPaper,
   withInches,
 } from '../../../scoring/index.ts';
 import { exercisePrintPdf } from '../../../scoring/node/index.ts';
+
+beforeAll(() => loadLanguage('de'));
 
 describe('inches in a sentence', () => {
   it.each([

@@ -1,10 +1,20 @@
 /** The map of settings in German: its drawing has no English word left, whatever it comes to. */
 import { parseHTML } from 'linkedom';
-import { describe, expect, it } from 'vitest';
-import { exerciseNamed, mapOf, pointsOf, type RangeResult, rangeAround, rangeSvg } from '../../../scoring/index.ts';
+import { beforeAll, describe, expect, it } from 'vitest';
+import {
+  exerciseNamed,
+  loadLanguage,
+  mapOf,
+  pointsOf,
+  type RangeResult,
+  rangeAround,
+  rangeSvg,
+} from '../../../scoring/index.ts';
 
 const ENGLISH =
   /\b(the|of|is|are|and|with|from|which|this|that|to|by|volts|wire|travel|feed|leg|plate|root|tee|lap|step|steps|hand holds|within|middle)\b/i;
+
+beforeAll(() => loadLanguage('de'));
 
 describe.each(['tee-inverted-v', 'straight-run', 'lap-5'])('the map of settings round %s', (name) => {
   const plan = rangeAround(exerciseNamed(name)!);
