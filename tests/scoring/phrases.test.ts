@@ -125,7 +125,7 @@ describe('a refusal in German', () => {
     expect(refusal('beat.json: found 0.5, allowed: at least 1.5')).toBe(
       'beat.json: gefunden: 0,5; zulässig: mindestens 1,5',
     );
-    expect(phrase('every macro read 3 times by everybody')).toBe('jeder Makroschliff von jedem 3-mal gemessen');
+    expect(phrase('every macro read 3 times by everybody')).toBe('jeder Makroschliff von jedem 3-mal gelesen');
     expect(refusal('something else entirely')).toBe('something else entirely');
   });
 });

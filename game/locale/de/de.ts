@@ -131,7 +131,7 @@ export const de: Words = {
     even: 'ungefähr, was sie fasst',
     piece: (plate) => ` Eigenes Stück: Blech ${whole(plate)}, zugeteilt aus dem Startwort. `,
     noPiece:
-      ' In dieser Übung hat jeder ein eigenes Stück: Blechnummer und Startwort am Pult unter „Personen“ angeben. Bis dahin ist es Übung. ',
+      ' In dieser Übung hat jeder ein eigenes Stück: Blechnummer und Startwort am Pult unter „Personen“ angeben. Bis dahin zählt der Versuch nicht. ',
     thick:
       'Über 6 mm braucht eine einzelne Lage im Kurzlichtbogen ein qualifiziertes Verfahren und birgt die Gefahr von Bindefehlern.',
   },

@@ -162,16 +162,16 @@ export const sheetsSaid: Record<(typeof sheetPhrases)[number], string> = {
     'Jede Seite wird auf eigenen kalten Blechen geschweißt: die Wärme, die die erste Seite in einem echten Prüfstück hinterlässt, wird nicht übernommen.',
 
   'Every reading is the same: nothing to tell apart.': 'Alle Messwerte sind gleich: nichts zu unterscheiden.',
-  'The readers make up {#1} % of all spread: {2}.': 'Die Messenden machen {1} % der ganzen Streuung aus: {2}.',
+  'The readers make up {#1} % of all spread: {2}.': 'Die Lesenden machen {1} % der ganzen Streuung aus: {2}.',
   'The readers make up {#1} % of all spread; such readings tell no kinds of macros apart: {2}.':
-    'Die Messenden machen {1} % der ganzen Streuung aus; solche Messwerte trennen keine Arten von Makroschliffen: {2}.',
+    'Die Lesenden machen {1} % der ganzen Streuung aus; solche Messwerte trennen keine Arten von Makroschliffen: {2}.',
   'The readers make up {#1} % of all spread; such readings tell {#2} kinds of macros apart: {3}.':
-    'Die Messenden machen {1} % der ganzen Streuung aus; solche Messwerte trennen {2} Arten von Makroschliffen: {3}.',
+    'Die Lesenden machen {1} % der ganzen Streuung aus; solche Messwerte trennen {2} Arten von Makroschliffen: {3}.',
   '{1}, though {#2} kinds are wanted': '{1}, verlangt sind aber {2} Arten',
   'they can judge by it': 'danach lässt sich urteilen',
   'enough for some purposes': 'für manche Zwecke genug',
   'differences from coupon to coupon drown in it: read together, and agree on root and fusion line first':
-    'Unterschiede von Prüfstück zu Prüfstück gehen darin unter: gemeinsam messen und sich zuerst über Wurzel und Schmelzlinie einigen',
+    'Unterschiede von Prüfstück zu Prüfstück gehen darin unter: gemeinsam lesen und sich zuerst über Wurzel und Schmelzlinie einigen',
   'Gauge over total spread and number of distinct categories after AIAG, Measurement Systems Analysis, 4th edition, by analysis of variance (from memory: under 10 % good, up to 30 % for some purposes, five categories wanted). ICC after Shrout and Fleiss 1979. With one reading each, a reader’s own spread cannot be told from the rest.':
-    'Messmittelstreuung zu Gesamtstreuung und Zahl unterscheidbarer Klassen nach AIAG, Measurement Systems Analysis, 4. Ausgabe, über Varianzanalyse (aus dem Gedächtnis: unter 10 % gut, bis 30 % für manche Zwecke, fünf Klassen verlangt). ICC nach Shrout und Fleiss 1979. Bei je einer Messung lässt sich die eigene Streuung einer Person nicht vom Rest trennen.',
+    'Messmittelstreuung zu Gesamtstreuung und Zahl unterscheidbarer Klassen nach AIAG, Measurement Systems Analysis, 4. Ausgabe, über Varianzanalyse (aus dem Gedächtnis: unter 10 % gut, bis 30 % für manche Zwecke, fünf Klassen verlangt). ICC nach Shrout und Fleiss 1979. Bei je einer Ablesung lässt sich die eigene Streuung einer Person nicht vom Rest trennen.',
 };
