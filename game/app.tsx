@@ -93,6 +93,7 @@ export function App({ session, lesson, drive }: { session: Session; lesson: Less
       <header ref={head} class="head quiet">
         <TopBar session={session} openDialog={setDialog} />
         <Sentence session={session} />
+        <Notices session={session} />
       </header>
       <main class="zones">
         <LensPane />
@@ -107,7 +108,6 @@ export function App({ session, lesson, drive }: { session: Session; lesson: Less
       <LessonCard lesson={lesson} />
       <DrillCard session={session} />
       <ProblemNote session={session} open={setDialog} />
-      <Notices session={session} />
       {dialog === 'attempts' && <ShelfDialog session={session} close={close} />}
       {dialog === 'desk' && <DeskDialog session={session} open={setDialog} close={close} />}
       {dialog === 'aids' && <AidsDialog close={close} />}

@@ -29,6 +29,7 @@ export const {
   drill,
   opened,
   language,
+  wantedLanguage,
   paper,
   onTop,
   busy,

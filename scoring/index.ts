@@ -20,12 +20,13 @@ export {
   workTimeSaid,
 } from './attempt/work.ts';
 export { type Entry, LATEST, type TraineeRow } from './class/entry.ts';
-export { faultName, faultSaid } from './class/faults.ts';
+export { faultName } from './class/faults.ts';
 export { type AttemptName, attemptFileName, personSaid, readAttemptName, wordsInName } from './class/file-name.ts';
 export { FIRST_RULE, type First } from './class/first-three.ts';
 export { type KnownPieces, platesOf } from './class/pieces.ts';
 export { type OnRoster, person, readRoster } from './class/roster.ts';
 export { rowsCsv, rowsJsonl } from './class/rows.ts';
+export { mismatchesSaid, notCountedSaid } from './class/said.ts';
 export { keptScore, scoreKey } from './class/score-key.ts';
 export {
   type Answer,
@@ -41,7 +42,7 @@ export { sheetCsv } from './class/sheet-csv.ts';
 export { commonSaid, headline, sheetText, TABLE_HEAD, tableCells } from './class/sheet-text.ts';
 export { isTaken, MOST_FILES, refusePacked } from './class/taken.ts';
 export { WEEKS_RULE, type Week, weeksOf, weekTable } from './class/weeks.ts';
-export { classWordsIn } from './class/words-in.ts';
+export { classWordsIn, faultSaid } from './class/words-in.ts';
 export { type SectionSvgOptions, sectionSvg } from './draw/section-svg.ts';
 export { type StripSvgOptions, stripSvg } from './draw/strip-svg.ts';
 export { digest, exerciseDigest } from './exercises/digest.ts';
@@ -58,6 +59,7 @@ export {
 } from './exercises/made.ts';
 export { dealPiece, MOST_PLATES, pieceSeed } from './exercises/piece.ts';
 export { exerciseNamed, exercises } from './exercises/ready.ts';
+export { loadLanguage } from './load-language.ts';
 export { byHandOn, type PictureScale } from './macro/by-hand.ts';
 export { type Coupon, checkCoupon, readCoupon } from './macro/coupon.ts';
 export { type CouponReport, couponReport } from './macro/coupon-report.ts';
@@ -193,7 +195,7 @@ export { type ProveOptions, proveAdvice } from './trials/prove-advice.ts';
 export { inSteps, type Knob, steps as knobSteps } from './trials/steps.ts';
 export type { ScoringWords } from './words/en.ts';
 export { endSentences } from './words/ends.ts';
-export { inInches, type MetricUnit } from './words/inches.ts';
+export { inInches, type MetricUnit, withInches } from './words/inches.ts';
 export { type Judgement, resultOf } from './words/judgement.ts';
 export { type Language, languages } from './words/language.ts';
 export { leftToTrainee } from './words/left-free.ts';

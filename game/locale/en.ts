@@ -114,6 +114,9 @@ export const en = {
       colon: ': ',
     },
     range: (from: string, to: string) => `${from} to ${to}`,
+    /** On a phone the sentence is folded to two lines. */
+    all: 'All settings',
+    fewer: 'Fold the settings',
     within: (most_mm2: number) =>
       `more than the leg asked takes, and within the ${oneDecimal(most_mm2)} of the largest leg allowed`,
     /** @param most_mm2 what the largest size allowed takes; null: there is none */
@@ -385,6 +388,10 @@ export const en = {
       `The welding program in this page stopped: ${message}. Reload the page; kept attempts are safe.`,
     noWebGl:
       'This browser shows no WebGL 2 picture, which the joint is drawn with. Switch on hardware acceleration, or use a current Firefox, Chrome, Edge or Safari.',
+    /** A message as errors carry it, a line a problem. */
+    refused: (message: string): string => message,
+    /** A text said in English where it was found out. */
+    phrase: (text: string): string => text,
     found: ({ found, allowed }: Refusal) => `found ${found}, allowed: ${allowed}`,
     tooLarge: (file: string, bytes: number, most: number) =>
       `${file}: found ${whole(bytes / 1e6)} MB, allowed are recordings of at most ${whole(most / 1e6)} MB`,
@@ -423,11 +430,11 @@ export function sayProblem(w: Words, problem: Problem): string {
   const p = w.problems;
   switch (problem.code) {
     case 'input':
-      return problem.error.message;
+      return p.refused(problem.error.message);
     case 'file-too-large':
       return p.tooLarge(problem.file, problem.bytes, problem.most_bytes);
     case 'much-work':
-      return p.muchWork(problem.file, workSaid(problem.work), workTimeSaid(problem.most_s));
+      return p.muchWork(problem.file, p.phrase(workSaid(problem.work)), workTimeSaid(problem.most_s));
     case 'other-kind':
       return p.otherKind(problem.file, problem.kind);
     case 'spoilt-link':
@@ -450,7 +457,7 @@ export function sayProblem(w: Words, problem: Problem): string {
       return w.logbook.leftOut(problem.count);
     case 'bench-refused':
     case 'unexpected':
-      return problem.message;
+      return p.refused(problem.message);
     case 'bench-broken':
       return p.worker(problem.message);
     case 'no-webgl':

@@ -151,7 +151,7 @@ function Lines({ session, lines, flags }: { session: Session; lines: readonly Li
                   {oneDecimal(line.y_mm)}
                 </button>
               </td>
-              <td class="rule" title={line.rule}>
+              <td class="rule" title={ready(line.rule)}>
                 {clause(line.rule)}
               </td>
             </tr>

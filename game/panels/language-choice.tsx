@@ -1,7 +1,7 @@
 import { type Language, languages } from '../../scoring/index.ts';
 import { words } from '../locale/index.ts';
 import { languageNames } from '../locale/language.ts';
-import { language, setPreference } from '../page.ts';
+import { setPreference, wantedLanguage } from '../page.ts';
 
 /** Every language by its own name, so that whoever cannot read the page finds theirs. */
 export function LanguageChoice() {
@@ -9,7 +9,7 @@ export function LanguageChoice() {
     <label class="switch language">
       {words.aids.language}
       <select
-        value={language.value}
+        value={wantedLanguage.value}
         data-testid="language"
         onChange={(event) => setPreference('language', event.currentTarget.value as Language)}
       >

@@ -110,7 +110,7 @@ function InAndOut({ session }: { session: Session }) {
               <p>{w.bad(taken.bad.length)}</p>
               <ul>
                 {taken.bad.slice(0, NAMED).map((bad) => (
-                  <li key={bad}>{bad}</li>
+                  <li key={bad}>{words.problems.refused(bad)}</li>
                 ))}
               </ul>
             </>

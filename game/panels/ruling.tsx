@@ -2,7 +2,7 @@ import { type Advice, type Line, proofSaid } from '../../scoring/index.ts';
 import type { Session } from '../core/session/session.ts';
 import { helpOf } from '../core/session/shelf.ts';
 import { exerciseOf } from '../core/session/state.ts';
-import { words } from '../locale/index.ts';
+import { ready, words } from '../locale/index.ts';
 import { busy, finished, held, language, naming, ownJudgement, proof, result } from '../page.ts';
 import { JudgeCard, JudgedBeside } from './judge-card.tsx';
 import { NameCard } from './name-card.tsx';
@@ -36,7 +36,7 @@ export function Ruling({ session }: { session: Session }) {
     <section class="first">
       <p class="ruling" data-testid="verdict">
         <VerdictMark verdict={found.verdict} />
-        {found.profile && <span class="against">{found.profile.title}</span>}
+        {found.profile && <span class="against">{ready(found.profile.title)}</span>}
         {welded && <span class="against">{words.level.welded(helpOf(welded, exerciseOf(welded)))}</span>}
       </p>
       {first && (

@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import type { GasName, JointKind, ProcessOptions } from '../../engine/index.ts';
 import { leftToTrainee, wordsIn } from '../../scoring/index.ts';
 import type { Session } from '../core/session/session.ts';
@@ -20,9 +21,10 @@ export function Sentence({ session }: { session: Session }) {
   const { joint, process, hold } = e;
   const busy = torchState.value === 'welding' || torchState.value === 'out' || robotWelding.value;
   const common = { disabled: busy };
+  const [unfolded, setUnfolded] = useState(false);
   return (
     <div class="sentence" data-testid="sentence">
-      <p>
+      <p class={unfolded ? 'settings whole' : 'settings'} id="settings">
         <ChoiceValue
           {...common}
           label={f.kind}
@@ -182,6 +184,15 @@ export function Sentence({ session }: { session: Session }) {
         />
         {j.stop}
       </p>
+      <button
+        type="button"
+        class="link fold"
+        aria-expanded={unfolded}
+        aria-controls="settings"
+        onClick={() => setUnfolded(!unfolded)}
+      >
+        {unfolded ? s.fewer : s.all}
+      </button>
       <Balance />
     </div>
   );

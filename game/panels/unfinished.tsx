@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Session } from '../core/session/session.ts';
 import { ready, words } from '../locale/index.ts';
-import { busy, notice, robotWelding, torchState, unfinished } from '../page.ts';
+import { notice, robotWelding, torchState, unfinished } from '../page.ts';
 import { dayAndTime } from './when.ts';
 
 const w = words.unfinished;
@@ -47,15 +47,18 @@ export function UnfinishedList({ session, taken }: { session: Session; taken: ()
   );
 }
 
-/** In a corner, while nothing is being welded: attempts left unended, and what else the user should know. */
+/**
+ * Attempts left unended, and what else the user should know: under the sentence, so that it covers nothing. While something is welded it is not
+ * seen but keeps its room, so that the joint does not move under the hand.
+ */
 export function Notices({ session }: { session: Session }) {
   const [later, setLater] = useState<readonly string[]>([]);
   const welding = torchState.value === 'welding' || torchState.value === 'out' || robotWelding.value;
-  if (welding || busy.value) return null;
   const due = unfinished.value.filter((u) => !later.includes(u.id));
   const put = (): void => setLater(unfinished.value.map((u) => u.id));
+  if (due.length === 0 && notice.value === null) return null;
   return (
-    <div class="corner">
+    <div class={welding ? 'notes away' : 'notes'}>
       {due.length > 0 && (
         <section class="notice" aria-label={w.title} data-testid="unfinished">
           <b>{w.title}</b>

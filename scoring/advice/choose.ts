@@ -1,3 +1,4 @@
+import type { HandCode } from '../schema/result.ts';
 import { arcTakenUp, craterLeft, restartOverfilled } from './ends.ts';
 import { broken, type Facts, runsTheLength } from './facts.ts';
 import { type Found, NOWHERE, type Suspect } from './found.ts';
@@ -40,7 +41,24 @@ export function adviceFor(f: Facts): Found[] {
   if (said.length === 0) say(keepIt(f));
   if (said.length === 0) say(closeCall(f));
   for (const reason of [oneSided, hotTop]) say(reason(f));
-  return said;
+  return seenOnce(said);
+}
+
+/** What was seen stands beside the first way the hand was off; the next ones that would say the very same leave it out. */
+function seenOnce(said: readonly Found[]): Found[] {
+  const before = new Set<string>();
+  return said.map((found) => {
+    if (!isOfHand(found) || found.data.seen === null) return found;
+    const seen = JSON.stringify(found.data.seen);
+    if (before.has(seen)) return { ...found, data: { ...found.data, seen: null } };
+    before.add(seen);
+    return found;
+  });
+}
+
+/** Says how the hand was against what was asked. */
+function isOfHand(found: Found): found is Extract<Found, { code: HandCode }> {
+  return 'stretch' in found.data;
 }
 
 /** Went down, or about, or over it twice: there is nothing else to talk about. */

@@ -58,8 +58,6 @@ export const classWords = {
   from: (monday: string): string => `from ${monday}`,
   within: (n: number, of: number): string => `${n} of ${of}`,
   notModelled: (what: string): string => `Not modelled: ${what}.`,
-  /** Of a cut that is there; null: as it was said when it was sawn. */
-  cut: null as ((y: string) => string) | null,
 };
 export type ClassWords = typeof classWords;
 

@@ -1,6 +1,4 @@
 import type { AdviceCode } from '../schema/result.ts';
-import type { Language } from '../words/language.ts';
-import { faultNames } from './de/faults.ts';
 
 /** What kind of trouble a fault is, the ones the eye misses first: the order in which a class is looked at. */
 const FAULT_KINDS = ['root', 'bead not there', 'toes', 'metal', 'shape', 'hand', 'none'] as const;
@@ -67,11 +65,6 @@ export const faults: Record<AdviceCode, { name: string; kind: FaultKind }> = {
 /** A fault in an instructor's words. */
 export function faultName(code: AdviceCode): string {
   return faults[code].name;
-}
-
-/** The same in a language. */
-export function faultSaid(code: AdviceCode, language: Language): string {
-  return language === 'de' ? faultNames[code] : faults[code].name;
 }
 
 /** 0 for the kind looked at first. */

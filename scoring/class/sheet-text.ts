@@ -4,11 +4,11 @@ import { said } from '../words/names.ts';
 import { wordsIn } from '../words/words.ts';
 import { type ClassWords, classWords } from './class-words.ts';
 import type { Entry, TraineeRow } from './entry.ts';
-import { faultName, faultSaid } from './faults.ts';
+import { faultName } from './faults.ts';
 import { FIRST_RULE } from './first-three.ts';
 import type { ClassSheet } from './sheet.ts';
 import { WEEKS_RULE, weekTable } from './weeks.ts';
-import { classWordsIn } from './words-in.ts';
+import { classWordsIn, faultSaid } from './words-in.ts';
 
 /** Heading of the class table. */
 export const TABLE_HEAD = [
@@ -30,7 +30,7 @@ export function tableCells(row: TraineeRow, language: Language = 'en'): string[]
   return [
     row.trainee,
     row.exercise ?? w.none,
-    row.device,
+    wordsIn(language).phrase(row.device),
     String(row.attempts.length),
     String(row.within),
     numberAndVerdict(row.first, w),

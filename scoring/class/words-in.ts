@@ -1,10 +1,20 @@
+import type { AdviceCode } from '../schema/result.ts';
 import type { Language } from '../words/language.ts';
-import { type ClassWords, classWords as english } from './class-words.ts';
-import { classWords as german } from './de/class-words.ts';
+import { Spoken } from '../words/spoken.ts';
+import { type ClassWords, classWords } from './class-words.ts';
+import { faultName } from './faults.ts';
 
-const catalogues: Record<Language, ClassWords> = { en: english, de: german };
+export const spokenOfClass = new Spoken<{ sheet: ClassWords; fault: (code: AdviceCode) => string }>({
+  sheet: classWords,
+  fault: faultName,
+});
 
 /** What the class sheet says, in a language. */
 export function classWordsIn(language: Language): ClassWords {
-  return catalogues[language];
+  return spokenOfClass.in(language).sheet;
+}
+
+/** A fault in an instructor's words, in a language. */
+export function faultSaid(code: AdviceCode, language: Language): string {
+  return spokenOfClass.in(language).fault(code);
 }

@@ -10,6 +10,7 @@ import { type ExercisePrint, exercisePrintPdf as setPrint } from '../papers/exer
 import type { PaperFonts } from '../papers/paper-fonts.ts';
 import { PDF_FONT } from '../papers/pdf.ts';
 import type { Exercise } from '../schema/exercise.ts';
+import type { Language } from '../words/language.ts';
 import { readInFolder } from './folder.ts';
 
 /** Papers with what they need from the disk: fonts, the drawing machine, recordings of a folder. */
@@ -36,9 +37,14 @@ export function classPdf(paper: ClassPaper): Promise<Uint8Array> {
   return setClass(paper, fontFiles());
 }
 
-/** One of an exercise's papers as a PDF on A4. Same exercise, same bytes. */
-export function exercisePrintPdf(exercise: Exercise, what: ExercisePrint): Promise<Uint8Array> {
-  return setPrint(exercise, what, fontFiles());
+/** One of an exercise's papers as a PDF on A4. Same exercise, same bytes. @param inches stand beside millimetres */
+export function exercisePrintPdf(
+  exercise: Exercise,
+  what: ExercisePrint,
+  language: Language = 'en',
+  inches = false,
+): Promise<Uint8Array> {
+  return setPrint(exercise, what, fontFiles(), language, inches);
 }
 
 /**

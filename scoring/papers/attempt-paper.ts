@@ -14,6 +14,7 @@ import { describeFound, InputError } from '../schema/problem.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
 import type { Line, Result } from '../schema/result.ts';
 import { judgeAttempt, type ScoreOptions } from '../score.ts';
+import type { ScoringWords } from '../words/en.ts';
 import { inInches } from '../words/inches.ts';
 import type { Language } from '../words/language.ts';
 import { said as saidInEnglish } from '../words/names.ts';
@@ -107,6 +108,7 @@ export function attemptPaperOf(
   const { joint, cell_mm } = recording.simulation;
   const language = options.language ?? 'en';
   const w = attemptWordsIn(language);
+  const words = wordsIn(language);
   if (options.at_mm !== undefined && !(options.at_mm >= 0 && options.at_mm <= joint.length_mm)) {
     throw new InputError('report', [
       {
@@ -130,8 +132,8 @@ export function attemptPaperOf(
     language,
     file,
     name,
-    title: r.exercise === null ? w.untitled : wordsIn(language).ready(r.exercise.title),
-    settings: `${w.settingsSentence(recording, r)} ${w.judgedBy(profileSaid(r, w), Object.values(name).includes(null) ? file : null)}`,
+    title: r.exercise === null ? w.untitled : words.ready(r.exercise.title),
+    settings: `${w.settingsSentence(recording, r)} ${w.judgedBy(profileSaid(r, w, words), Object.values(name).includes(null) ? file : null)}`,
     verdict: r.verdict,
     trend: r.score === null ? null : String(r.score),
     reasons: r.reasons.map((x) => x.text),
@@ -148,7 +150,7 @@ export function attemptPaperOf(
       weldedDown: weldedDown(r),
       language,
     }),
-    lines: ruleOnce(r.lines.map((l) => paperLine(l, joint.kind, w, options.inches === true ? language : null))),
+    lines: ruleOnce(r.lines.map((l) => paperLine(l, joint.kind, w, words, options.inches === true ? language : null))),
     below: [
       ...(r.lines.some((l) => l.status === 'memory') ? [w.provenance] : []),
       ...(r.score === null ? [] : [w.trend(r.score)]),
@@ -181,8 +183,8 @@ function whichCut(
     : { y_mm: middle, why: why.marked };
 }
 
-function profileSaid(r: Result, w: AttemptWords): string {
-  return r.profile === null ? w.noProfile : `${r.profile.title} (${r.profile.edition})`;
+function profileSaid(r: Result, w: AttemptWords, { ready }: ScoringWords): string {
+  return r.profile === null ? w.noProfile : `${ready(r.profile.title)} (${ready(r.profile.edition)})`;
 }
 
 function whereSaid(a: Result['advice'][number], w: AttemptWords): string | null {
@@ -197,6 +199,7 @@ function paperLine(
   l: Line,
   kind: Parameters<AttemptWords['measureName']>[2],
   w: AttemptWords,
+  { ready }: ScoringWords,
   inches: Language | null,
 ): PaperLine {
   const beside = (mm: number): string => (inches === null || l.unit !== 'mm' ? '' : ` (${inInches(mm, 'mm', inches)})`);
@@ -209,7 +212,7 @@ function paperLine(
     verdict: l.verdict,
     standing: standingSvg(l),
     where: l.places.length === 0 ? w.said(l.y_mm, 0) : placesSaid(l.places, w),
-    rule: `${l.rule}${l.status === 'memory' ? ` ${FOOTNOTE}` : ''}`,
+    rule: `${ready(l.rule)}${l.status === 'memory' ? ` ${FOOTNOTE}` : ''}`,
   };
 }
 

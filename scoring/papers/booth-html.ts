@@ -1,5 +1,5 @@
 import type { BoothPaper } from './booth-paper.ts';
-import { html, txt } from './html.ts';
+import { html, NOTHING, txt } from './html.ts';
 import { blockHtml, paperDocument } from './paper-html.ts';
 import { sheetWordsIn } from './words-in.ts';
 
@@ -14,7 +14,11 @@ export function boothHtml(p: BoothPaper): string {
     html`<section class="two booth"><table class="pairs large"><tbody>${asks}</tbody></table>`,
     html`<div><h2>${txt(w.six)}</h2><ol>${p.steps.map((s) => html`<li>${txt(s)}</li>`)}</ol></div></section>`,
     html`<table class="ladder"><tbody><tr><th scope="row">${txt(w.cm)}</th>${p.ladder.map((l) => html`<td class="${txt(l.asked ? 'asked' : 'said')}">${txt(l.cm)}</td>`)}</tr>`,
-    html`<tr><th scope="row">m/min</th>${p.ladder.map((l) => html`<td class="${txt(l.asked ? 'asked' : 'said')}">${txt(l.feed)}</td>`)}</tr></tbody></table>`,
+    html`<tr><th scope="row">m/min</th>${p.ladder.map((l) => html`<td class="${txt(l.asked ? 'asked' : 'said')}">${txt(l.feed)}</td>`)}</tr>`,
+    p.ladder.some((l) => l.inPerMin !== null)
+      ? html`<tr><th scope="row">in/min</th>${p.ladder.map((l) => html`<td class="${txt(l.asked ? 'asked' : 'said')}">${txt(l.inPerMin ?? '')}</td>`)}</tr>`
+      : NOTHING,
+    html`</tbody></table>`,
     html`<p>${txt(p.foot)}</p>`,
     html`<table class="machines"><thead><tr>${head}</tr></thead><tbody>${Array.from({ length: p.rows }, () => row)}</tbody></table>`,
     html`<section class="foot"><p class="wide">${txt(p.cautions)}</p></section>`,

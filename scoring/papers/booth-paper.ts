@@ -1,5 +1,6 @@
 import { wireState } from '../../engine/index.ts';
 import type { Exercise } from '../schema/exercise.ts';
+import { allWithInches, inInches, withInches } from '../words/inches.ts';
 import type { Language } from '../words/language.ts';
 import { wordsIn } from '../words/words.ts';
 import { boothSettings, WIRE_S } from './exercise-paper.ts';
@@ -12,8 +13,8 @@ export interface BoothPaper {
   asks: [string, string][];
   /** How feed is measured, in steps. */
   steps: string[];
-  /** Wire run out in six seconds, cm, and the feed it is, m/min. The one asked for, where one is, is marked. */
-  ladder: { cm: string; feed: string; asked: boolean }[];
+  /** Wire run out in six seconds, cm, and the feed it is, m/min, and in/min where wanted. The one asked for, where one is, is marked. */
+  ladder: { cm: string; feed: string; inPerMin: string | null; asked: boolean }[];
   /** Heading of the table of machines, which is filled in by hand. */
   machines: string[];
   rows: number;
@@ -29,23 +30,24 @@ const SIDE = 5;
 const BY_EAR = 5;
 const MACHINES = 13;
 
-/** The booth card of an exercise. */
-export function boothPaper(exercise: Exercise, language: Language = 'en'): BoothPaper {
+/** The booth card of an exercise. @param inches stand beside metric values */
+export function boothPaper(exercise: Exercise, language: Language = 'en', inches = false): BoothPaper {
   const w = sheetWordsIn(language);
   const { said } = w;
   const { process, settings, free, demonstration } = exercise;
   const byEar = settings === 'own process';
   const given = byEar ? null : process.feed_mpmin;
   const amps = wireState(process, demonstration.tipToWork_mm).current_A;
+  const foot = byEar ? w.booth.foot.byEar : w.booth.foot.given(said(amps, 0), said(demonstration.tipToWork_mm, 0));
   return {
     language,
     title: w.booth.of(wordsIn(language).ready(exercise.title)),
-    asks: boothSettings(exercise, w),
+    asks: inches ? allWithInches(boothSettings(exercise, w), language) : boothSettings(exercise, w),
     steps: w.booth.steps(WIRE_S),
-    ladder: ladder(given, free?.feed_mpmin ?? null, said),
+    ladder: ladder(given, free?.feed_mpmin ?? null, said, inches ? language : null),
     machines: w.booth.machines(WIRE_S),
     rows: MACHINES,
-    foot: byEar ? w.booth.foot.byEar : w.booth.foot.given(said(amps, 0), said(demonstration.tipToWork_mm, 0)),
+    foot: inches ? withInches(foot, language) : foot,
     cautions: w.cautions,
     block: [
       [w.block.exercise, exercise.name],
@@ -61,6 +63,7 @@ function ladder(
   given: number | null,
   free: { from: number; to: number } | null,
   said: (x: number, decimals?: number) => string,
+  inches: Language | null,
 ): BoothPaper['ladder'] {
   const middle = given ?? BY_EAR;
   return Array.from({ length: 2 * SIDE + 1 }, (_, i) => middle + (i - SIDE) * STEP)
@@ -68,6 +71,7 @@ function ladder(
     .map((feed) => ({
       cm: said((100 * feed * WIRE_S) / 60, 0),
       feed: feed.toFixed(1).replace('.', said(0.5).charAt(1)),
+      inPerMin: inches === null ? null : inInches(feed, 'm/min', inches).replace(/ .*$/, ''),
       asked:
         given !== null &&
         (free === null ? Math.abs(feed - given) < STEP / 2 : feed >= free.from - 1e-9 && feed <= free.to + 1e-9),

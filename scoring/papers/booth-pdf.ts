@@ -48,11 +48,11 @@ export function boothPdf(p: BoothPaper, fonts: PaperFonts): Promise<Uint8Array> 
 /** Centimetres in six seconds over metres a minute; what is asked for stands in a heavier frame. */
 function ladder({ ladder: steps, language }: BoothPaper): Content {
   const w = sheetWordsIn(language).booth;
-  const row = (what: string, of: 'cm' | 'feed'): TableCell[] => [
+  const row = (what: string, of: 'cm' | 'feed' | 'inPerMin'): TableCell[] => [
     { text: what, margin: [0, 3, 0, 3] },
     ...steps.map(
       (step): TableCell => ({
-        text: step[of],
+        text: step[of] ?? '',
         bold: step.asked,
         fontSize: 11,
         alignment: 'center',
@@ -61,8 +61,10 @@ function ladder({ ladder: steps, language }: BoothPaper): Content {
       }),
     ),
   ];
+  const inches = steps.some((step) => step.inPerMin !== null) ? [row('in/min', 'inPerMin')] : [];
+  const rows = [row(w.cm, 'cm'), row('m/min', 'feed'), ...inches];
   return {
-    table: { widths: ['auto', ...steps.map(() => '*')], body: [row(w.cm, 'cm'), row('m/min', 'feed')] },
+    table: { widths: ['auto', ...steps.map(() => '*')], body: rows },
     layout: {
       hLineWidth: () => 0.5,
       vLineWidth: (i) => (i === 0 ? 0 : 0.5),

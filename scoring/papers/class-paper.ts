@@ -1,11 +1,11 @@
-import { attemptOf } from '../attempt/attempt.ts';
+import { type Attempt, attemptOf } from '../attempt/attempt.ts';
 import type { Entry } from '../class/entry.ts';
-import { faultSaid } from '../class/faults.ts';
 import type { First } from '../class/first-three.ts';
+import { mismatchesSaid, notCountedSaid } from '../class/said.ts';
 import type { ClassSheet } from '../class/sheet.ts';
 import { commonSaid, headline } from '../class/sheet-text.ts';
 import { weekTable } from '../class/weeks.ts';
-import { classWordsIn } from '../class/words-in.ts';
+import { classWordsIn, faultSaid } from '../class/words-in.ts';
 import { sectionSvg } from '../draw/section-svg.ts';
 import type { Svg } from '../draw/svg.ts';
 import { digest } from '../exercises/digest.ts';
@@ -14,6 +14,10 @@ import { readSection } from '../measures/section/station.ts';
 import { textOf } from '../schema/bytes.ts';
 import { InputError } from '../schema/problem.ts';
 import { readRecording } from '../schema/read.ts';
+import type { AttemptRecording } from '../schema/recording.ts';
+import { judgementOf } from '../score.ts';
+import { withInches } from '../words/inches.ts';
+import { resultOf } from '../words/judgement.ts';
 import type { Language } from '../words/language.ts';
 import { said } from '../words/names.ts';
 import { wordsIn } from '../words/words.ts';
@@ -53,7 +57,10 @@ export interface ClassPaper {
 /** A cut drawn, or null and the reason why there is none. */
 export interface FirstCut {
   cut: Svg | null;
+  /** In English, a phrase that other languages know. */
   caption: string;
+  /** The first fix, said anew in another language than files keep; left out where it was not asked for or could not be welded. */
+  said?: { language: Language; text: string };
 }
 
 /**
@@ -67,8 +74,13 @@ export function classPaper(sheet: ClassSheet, open: OpenFile): ClassPaper {
   );
 }
 
-/** The class report with the cuts of the three to see first drawn beforehand, in their order. */
-export function classPaperWith(sheet: ClassSheet, cuts: readonly FirstCut[], language: Language = 'en'): ClassPaper {
+/** The class report with the cuts of the three to see first drawn beforehand, in their order. @param inches stand beside millimetres */
+export function classPaperWith(
+  sheet: ClassSheet,
+  cuts: readonly FirstCut[],
+  language: Language = 'en',
+  inches = false,
+): ClassPaper {
   const w = classWordsIn(language);
   const words = wordsIn(language);
   const exercises = [...new Set(sheet.rows.map((r) => r.exercise ?? w.none))].sort();
@@ -79,17 +91,17 @@ export function classPaperWith(sheet: ClassSheet, cuts: readonly FirstCut[], lan
     title: w.title,
     headline: headline(sheet, language),
     common: commonSaid(sheet, language),
-    first: sheet.firstThree.map((f, i) => firstOnPaper(f, i, cuts[i]!, language)),
+    first: sheet.firstThree.map((f, i) => firstOnPaper(f, i, cuts[i]!, language, inches)),
     firstRule: w.firstRule,
     sheet,
     weeks: weeks === null ? null : { rule: w.weeksRule, ...weeks },
     lists: [
-      [w.lists.notCounted, sheet.notCounted.map((e) => file(e, e.notCounted))],
-      [w.lists.mismatched, sheet.mismatched.map((e) => file(e, e.mismatches))],
+      [w.lists.notCounted, sheet.notCounted.map((e) => file(e, notCountedSaid(e, language)))],
+      [w.lists.mismatched, sheet.mismatched.map((e) => file(e, mismatchesSaid(e, language)))],
       [w.lists.unnamed, sheet.unnamed.map((e) => file(e, [w.verdict[e.scored.result.verdict]]))],
-      [w.lists.bad, sheet.bad.map((b) => b.reason)],
+      [w.lists.bad, sheet.bad.map((b) => words.refusal(b.reason))],
       [w.lists.folders, sheet.folders.map((f) => `${f}/`)],
-      [w.lists.notes, sheet.notes],
+      [w.lists.notes, sheet.notes.map(words.phrase)],
     ],
     notModelled: words.notModelled.join('; '),
     cautions: words.cautions.join(' '),
@@ -109,31 +121,40 @@ export function classPaperWith(sheet: ClassSheet, cuts: readonly FirstCut[], lan
   };
 }
 
-function firstOnPaper(f: First, i: number, { cut, caption }: FirstCut, language: Language): FirstOnPaper {
+function firstOnPaper(
+  f: First,
+  i: number,
+  { cut, caption, said }: FirstCut,
+  language: Language,
+  inches: boolean,
+): FirstOnPaper {
   const w = classWordsIn(language);
   const { fault } = f.entry;
+  const sized = (text: string): string => (inches ? withInches(text, language) : text);
   return {
     who: `${i + 1}. ${f.trainee}`,
     fault: fault === null ? f.fault : faultSaid(fault.code, language),
-    times: w.times(f.times, f.of, f.device),
-    says: f.says,
+    times: w.times(f.times, f.of, wordsIn(language).phrase(f.device)),
+    says: sized(said?.language === language ? said.text : f.says),
     file: f.entry.file,
     cut,
-    caption: cut === null || f.y_mm === null || w.cut === null ? caption : w.cut(wordsIn(language).said(f.y_mm)),
+    caption: sized(wordsIn(language).refusal(caption)),
   };
 }
 
 /**
  * The cut of one of the three, welded again, or the reason why it is not drawn: the file may have changed since it was scored.
  * @param i its place among the three, from 0
+ * @param language the first fix is said anew in it: a kept score carries English alone
  */
-export function firstCut(f: First, i: number, open: OpenFile): FirstCut {
+export function firstCut(f: First, i: number, open: OpenFile, language: Language = 'en'): FirstCut {
   if (f.y_mm === null) return { cut: null, caption: 'No place along the joint to cut at.' };
   const { file, scored } = f.entry;
   try {
     const bytes = open(file);
     if (digest(bytes) !== scored.sha256) return { cut: null, caption: `${file} has changed since it was scored.` };
-    const attempt = attemptOf(readRecording(textOf(bytes, file), file));
+    const recording = readRecording(textOf(bytes, file), file);
+    const attempt = attemptOf(recording);
     checkAccounts(attempt.accounts, file);
     const section = attempt.section(f.y_mm);
     const station = readSection(section)?.station ?? null;
@@ -141,9 +162,16 @@ export function firstCut(f: First, i: number, open: OpenFile): FirstCut {
     return {
       cut: sectionSvg(section, station, { id: `first${i}`, bare: true }),
       caption: `Cut at ${said(f.y_mm)} mm.${line}`,
+      ...(language === 'en' ? {} : saidAnew(f, recording, attempt, language)),
     };
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     return { cut: null, caption: error.message };
   }
+}
+
+/** The first fix in a language, judged again; nothing where judging comes to another one than the kept score did. */
+function saidAnew(f: First, recording: AttemptRecording, attempt: Attempt, language: Language): Pick<FirstCut, 'said'> {
+  const text = resultOf(judgementOf(recording, attempt), language).advice[0];
+  return text !== undefined && text.code === f.entry.fault?.code ? { said: { language, text: text.text } } : {};
 }

@@ -7,6 +7,7 @@ import { type Exercise, sizeAsked } from '../schema/exercise.ts';
 import type { FreeSetting } from '../schema/leeway.ts';
 import { InputError } from '../schema/problem.ts';
 import type { Profile, Rule } from '../schema/profile.ts';
+import { allWithInches } from '../words/inches.ts';
 import type { Language } from '../words/language.ts';
 import { leftRange } from '../words/left-free.ts';
 import { wordsIn } from '../words/words.ts';
@@ -17,6 +18,8 @@ import { sheetWordsIn } from './words-in.ts';
 /** All that stands on the sheet of an exercise, ready to be set. */
 export interface ExercisePaper {
   language: Language;
+  /** Inches stand beside millimetres. */
+  inches: boolean;
   title: string;
   /** Name and joint in a sentence. */
   joint: string;
@@ -48,12 +51,14 @@ export const WIRE_S = 6;
 /**
  * The sheet of an exercise: the weave drawn to scale, settings, what to look for, limits, and a card for the booth.
  * @param profile its acceptance profile where it is not one that comes with Toehold
+ * @param inches stand beside millimetres
  * @throws InputError when the profile it names is not there
  */
 export function exercisePaper(
   exercise: Exercise,
   profile = profileOf(exercise),
   language: Language = 'en',
+  inches = false,
 ): ExercisePaper {
   const w = sheetWordsIn(language);
   const { ready } = wordsIn(language);
@@ -64,25 +69,27 @@ export function exercisePaper(
   }
   const { joint, demonstration: weave } = exercise;
   const drawing = drawn(exercise, w);
+  const sized = <T>(part: T): T => (inches ? allWithInches(part, language) : part);
   const rules = profile.rules.filter((r) => holdsFor(r, profile, Math.min(joint.plateA_mm, joint.plateB_mm)));
   return {
     language,
+    inches,
     title: ready(exercise.title),
-    joint: jointSaid(exercise, w),
+    joint: sized(jointSaid(exercise, w)),
     story: ready(exercise.story),
     teaches: ready(exercise.teaches),
     weave: drawing,
-    settings: settings(exercise, w),
-    booth: [...boothSettings(exercise, w), [w.booth.knobs, ''], [w.booth.wireHere(WIRE_S), '']],
+    settings: sized(settings(exercise, w)),
+    booth: [...sized(boothSettings(exercise, w)), [w.booth.knobs, ''], [w.booth.wireHere(WIRE_S), '']],
     look: look(exercise, w),
     limits: rules.map((r) => ({
       what: w.limits.measure(r.measure),
-      limit: limitSaid(r, profile.unit, w),
-      rule: `${r.clause}${r.status === 'memory' ? ` ${FOOTNOTE}` : ''}`,
+      limit: sized(limitSaid(r, profile.unit, w)),
+      rule: `${ready(r.clause)}${r.status === 'memory' ? ` ${FOOTNOTE}` : ''}`,
     })),
-    limitsBy: `${profile.title}, ${profile.edition}`,
+    limitsBy: `${ready(profile.title)}, ${ready(profile.edition)}`,
     provenance: rules.some((r) => r.status === 'memory') ? w.provenance : '',
-    judged: judgedSaid(exercise, w),
+    judged: sized(judgedSaid(exercise, w)),
     cautions: w.cautions,
     block: [
       [w.block.exercise, exercise.name],

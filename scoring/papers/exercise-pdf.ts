@@ -7,10 +7,13 @@ import { sheetWordsIn } from './words-in.ts';
 
 const WEAVE = 64 * MM;
 const GAP = 6 * MM;
+/** Settings with inches beside them, pt: one line each, and the sheet stays one. */
+const SMALLER = 6.9;
 
 /** The sheet of an exercise as a PDF on A4. Same exercise, same bytes. */
 export function exercisePdf(p: ExercisePaper, fonts: PaperFonts): Promise<Uint8Array> {
   const w = sheetWordsIn(p.language);
+  const size = p.inches ? SMALLER : undefined;
   const half = Math.ceil(p.booth.length / 2);
   const limits = p.limits.map((r): TableCell[] => [
     { text: r.what, bold: true },
@@ -38,7 +41,7 @@ export function exercisePdf(p: ExercisePaper, fonts: PaperFonts): Promise<Uint8A
               width: TEXT_WIDTH - WEAVE - GAP,
               stack: [
                 { text: w.hand.title, bold: true, margin: [0, 0, 0, 1] },
-                pairsTable(p.settings),
+                pairsTable(p.settings, size),
                 ...titled(w.look.title, p.look),
               ],
             },
@@ -60,7 +63,7 @@ export function exercisePdf(p: ExercisePaper, fonts: PaperFonts): Promise<Uint8A
                   stack: [
                     { text: w.booth.title, bold: true, margin: [0, 0, 0, 2] },
                     {
-                      columns: [pairsTable(p.booth.slice(0, half)), pairsTable(p.booth.slice(half))],
+                      columns: [pairsTable(p.booth.slice(0, half), size), pairsTable(p.booth.slice(half), size)],
                       columnGap: 8 * MM,
                     },
                   ],

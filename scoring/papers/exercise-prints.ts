@@ -14,15 +14,20 @@ export const EXERCISE_PRINTS = ['sheet', 'macros', 'booth'] as const;
 /** What is printed of an exercise. */
 export type ExercisePrint = (typeof EXERCISE_PRINTS)[number];
 
-/** One of its papers as an HTML document that prints on one sheet of A4. @throws InputError when its profile is not there */
-export function exercisePrintHtml(exercise: Exercise, what: ExercisePrint, language: Language = 'en'): string {
+/** One of its papers as an HTML document that prints on one sheet of A4. `inches` stand beside millimetres. @throws InputError when its profile is not there */
+export function exercisePrintHtml(
+  exercise: Exercise,
+  what: ExercisePrint,
+  language: Language = 'en',
+  inches = false,
+): string {
   switch (what) {
     case 'sheet':
-      return exerciseHtml(exercisePaper(exercise, undefined, language));
+      return exerciseHtml(exercisePaper(exercise, undefined, language, inches));
     case 'macros':
-      return macroHtml(macroPaper(exercise, language));
+      return macroHtml(macroPaper(exercise, language, inches));
     case 'booth':
-      return boothHtml(boothPaper(exercise, language));
+      return boothHtml(boothPaper(exercise, language, inches));
   }
 }
 
@@ -32,13 +37,14 @@ export async function exercisePrintPdf(
   what: ExercisePrint,
   fonts: PaperFonts,
   language: Language = 'en',
+  inches = false,
 ): Promise<Uint8Array> {
   switch (what) {
     case 'sheet':
-      return exercisePdf(exercisePaper(exercise, undefined, language), fonts);
+      return exercisePdf(exercisePaper(exercise, undefined, language, inches), fonts);
     case 'macros':
-      return macroPdf(macroPaper(exercise, language), fonts);
+      return macroPdf(macroPaper(exercise, language, inches), fonts);
     case 'booth':
-      return boothPdf(boothPaper(exercise, language), fonts);
+      return boothPdf(boothPaper(exercise, language, inches), fonts);
   }
 }

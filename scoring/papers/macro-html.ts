@@ -2,7 +2,6 @@ import { blackAndWhite } from './grey.ts';
 import { drawn, type Html, html, txt } from './html.ts';
 import type { MacroPaper } from './macro-paper.ts';
 import { blockHtml, paperDocument } from './paper-html.ts';
-import { sheetWordsIn } from './words-in.ts';
 
 /** The macro sheet as an HTML document that prints on one sheet of A4. */
 export function macroHtml(p: MacroPaper): string {
@@ -29,5 +28,5 @@ function cutHtml(p: MacroPaper, cut: string): Html {
     (r) =>
       html`<tr><td class="letter">${txt(r.letter)}</td><td>${txt(r.what)}</td><td class="nw">${txt(r.giveOrTake)}</td>${pen}</tr>`,
   );
-  return html`<section class="readings avoid"><table><thead><tr><th colspan="2">${txt(cut)}</th><th>${txt(sheetWordsIn(p.language).macro.byHand)}</th>${head}</tr></thead><tbody>${rows}</tbody></table></section>`;
+  return html`<section class="readings avoid"><table><thead><tr><th colspan="2">${txt(cut)}</th><th>${txt(p.byHand)}</th>${head}</tr></thead><tbody>${rows}</tbody></table></section>`;
 }

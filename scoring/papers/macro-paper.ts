@@ -3,7 +3,9 @@ import type { Svg } from '../draw/svg.ts';
 import { byHand } from '../macro/by-hand.ts';
 import { profileOf } from '../profiles/of-exercise.ts';
 import type { Exercise } from '../schema/exercise.ts';
+import { inInches, withInches } from '../words/inches.ts';
 import type { Language } from '../words/language.ts';
+import { wordsIn } from '../words/words.ts';
 import { exercisePaper } from './exercise-paper.ts';
 import { sheetWordsIn } from './words-in.ts';
 
@@ -15,6 +17,10 @@ export interface MacroPaper {
   how: string;
   key: { svg: Svg; caption: string };
   readings: { letter: string; what: string; giveOrTake: string }[];
+  /** Head of the column of plus-minus by hand. */
+  byHand: string;
+  /** Inches stand beside millimetres. */
+  inches: boolean;
   /** Heights of the cuts, mm; the sheet has a block for each. */
   cuts: string[];
   /** Columns for a pen. */
@@ -29,20 +35,27 @@ export interface MacroPaper {
 const MOST_CUTS = 3;
 
 /** The sheet for the macros of an exercise's coupon. @throws InputError when the profile it names is not there */
-export function macroPaper(exercise: Exercise, language: Language = 'en'): MacroPaper {
+export function macroPaper(exercise: Exercise, language: Language = 'en', inches = false): MacroPaper {
   const profile = profileOf(exercise);
-  const sheet = exercisePaper(exercise, profile, language);
+  const sheet = exercisePaper(exercise, profile, language, inches);
   const { joint, cuts_mm } = exercise;
   const words = sheetWordsIn(language);
+  const { ready } = wordsIn(language);
   const { said, macro: w } = words;
   const [right, left] = [words.plateName(joint.kind, 'A'), words.plateName(joint.kind, 'B')];
-  const give = (name: keyof typeof byHand): string => `± ${said(byHand[name], 2)}`;
-  const heights = cuts_mm.slice(0, MOST_CUTS).map((y) => w.cut(said(y)));
+  const give = (name: keyof typeof byHand): string =>
+    `± ${said(byHand[name], 2)}${inches ? ` (${inInches(byHand[name], 'mm', language).replace(' in', '')})` : ''}`;
+  const heights = cuts_mm
+    .slice(0, MOST_CUTS)
+    .map((y) => w.cut(said(y)))
+    .map((cut) => (inches ? withInches(cut, language) : cut));
   return {
     language,
     title: w.title(sheet.title),
     joint: sheet.joint,
     how: w.how,
+    inches,
+    byHand: inches ? `${w.byHand} (in)` : w.byHand,
     key: { svg: filletKeySvg(joint.kind), caption: w.caption },
     readings: [
       { letter: 'a', what: w.leg(right), giveOrTake: give('leg') },
@@ -60,7 +73,7 @@ export function macroPaper(exercise: Exercise, language: Language = 'en'): Macro
       [w.broken, w.brokenOf],
       [w.where, ''],
     ],
-    limits: w.limits(profile?.title ?? exercise.profile, profile?.edition ?? ''),
+    limits: w.limits(ready(profile?.title ?? exercise.profile), ready(profile?.edition ?? '')),
     cautions: sheet.cautions,
     block: [[words.block.exercise, exercise.name], ...w.block.map((what): [string, string] => [what, ''])],
   };

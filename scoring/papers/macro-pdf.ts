@@ -3,11 +3,12 @@ import type { MacroPaper } from './macro-paper.ts';
 import type { PaperFonts } from './paper-fonts.ts';
 import { MM, pdfOf, TEXT_WIDTH } from './pdf.ts';
 import { drawing, heading, pairsTable, penTable } from './pdf-parts.ts';
-import { sheetWordsIn } from './words-in.ts';
 
 const KEY = 56 * MM;
 const GAP = 6 * MM;
 const PEN = 22 * MM;
+/** Beside millimetres and inches, so that no row takes a second line. */
+const NARROW_PEN = 18 * MM;
 const ROW = 5.2 * MM;
 
 /** The macro sheet as a PDF on A4. Same exercise, same bytes. */
@@ -53,8 +54,8 @@ function cutTable(p: MacroPaper, cut: string): Content {
     stack: [
       { text: cut, bold: true, fontSize: 9, margin: [0, 0, 0, 1] },
       penTable(
-        [8, '*', 'auto', ...p.readers.map(() => PEN)],
-        ['', '', sheetWordsIn(p.language).macro.byHand, ...p.readers],
+        [8, '*', 'auto', ...p.readers.map(() => (p.inches ? NARROW_PEN : PEN))],
+        ['', '', p.byHand, ...p.readers],
         rows,
         {
           penFrom: 3,

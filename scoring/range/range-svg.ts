@@ -1,5 +1,8 @@
 import { drawingOf, escapeText, INK, PAPER, QUIET, RULE, type Svg, tag, textAt } from '../draw/svg.ts';
+import type { ScoringWords } from '../words/en.ts';
+import type { Language } from '../words/language.ts';
 import { said } from '../words/names.ts';
+import { wordsIn } from '../words/words.ts';
 import { axisWords, middleSentences, type RangeMap } from './map.ts';
 import { type Axis, axes, type RangePoint } from './plan.ts';
 import type { RangeResult } from './weld-point.ts';
@@ -37,7 +40,8 @@ function lookOf(r: RangeResult): Look {
  * Draws a working range: the first two swept settings as the sheet, every other one and the patterns as sheets side by side. Each cell is
  * drawn like what it stands for, so that it reads in black and white; the number in it is the least steady hand that still holds.
  */
-export function rangeSvg(map: RangeMap): Svg {
+export function rangeSvg(map: RangeMap, language: Language = 'en'): Svg {
+  const { phrase } = wordsIn(language);
   const swept = axes.filter((axis) => map.plan.values[axis].length > 1);
   const x: Axis = swept[0] ?? 'feed_mpmin';
   const y: Axis = swept[1] ?? (x === 'volts_V' ? 'feed_mpmin' : 'volts_V');
@@ -46,23 +50,23 @@ export function rangeSvg(map: RangeMap): Svg {
   const sheetHigh = map.plan.values[y].length * CELL.high + 66;
   const perRow = Math.max(1, Math.min(sheets.length, Math.floor(1180 / (sheetWide + GAP))));
   const rows = Math.ceil(sheets.length / perRow);
-  const words = [...middleSentences(map), map.caution].flatMap(broken);
+  const words = [...middleSentences(map), map.caution].map(phrase).flatMap(broken);
   const width = Math.max(880, perRow * (sheetWide + GAP) + GAP);
   const height = TOP + rows * (sheetHigh + GAP) + 26 + KEY.length * 20 + words.length * 18 + 20;
   const { base } = map.plan;
   const joint = map.points[0]!.exercise.joint;
   const title = `${joint.kind}, ${said(joint.plateA_mm)} mm plate, leg ${said(base.leg_mm)}, ${base.profile}`;
   let body = tag('rect', { x: 0, y: 0, width, height, fill: PAPER });
-  body += textAt({ x: GAP, y: 34 }, map.label, { class: 't' });
-  body += textAt({ x: GAP, y: 56 }, title, { class: 'n' });
+  body += textAt({ x: GAP, y: 34 }, phrase(map.label), { class: 't' });
+  body += textAt({ x: GAP, y: 56 }, phrase(title), { class: 'n' });
   sheets.forEach((sheet, i) => {
     const left = GAP + (i % perRow) * (sheetWide + GAP);
     const top = TOP + Math.floor(i / perRow) * (sheetHigh + GAP);
-    body += drawSheet(map, sheet, x, y, left, top);
+    body += drawSheet(map, sheet, [x, y], { x: left, y: top }, wordsIn(language));
   });
   let at = TOP + rows * (sheetHigh + GAP) + 10;
   for (const [look, text] of KEY) {
-    body += cellBody(look, GAP, at, 30, 15) + textAt({ x: GAP + 40, y: at + 12 }, text, { class: 's' });
+    body += cellBody(look, GAP, at, 30, 15) + textAt({ x: GAP + 40, y: at + 12 }, phrase(text), { class: 's' });
     at += 20;
   }
   at += 14;
@@ -75,7 +79,7 @@ export function rangeSvg(map: RangeMap): Svg {
     width,
     height,
     null,
-    `${tag('title', {}, escapeText(map.label))}${tag('style', {}, style)}${defs()}${body}`,
+    `${tag('title', {}, escapeText(phrase(map.label)))}${tag('style', {}, style)}${defs()}${body}`,
   );
 }
 
@@ -99,13 +103,19 @@ function sheetsOf(map: RangeMap, flat: readonly Axis[]): Sheet[] {
   return [...sheets.values()];
 }
 
-function drawSheet(map: RangeMap, sheet: Sheet, x: Axis, y: Axis, left: number, top: number): string {
+function drawSheet(
+  map: RangeMap,
+  sheet: Sheet,
+  [x, y]: readonly [Axis, Axis],
+  { x: left, y: top }: { x: number; y: number },
+  { phrase, said }: Pick<ScoringWords, 'phrase' | 'said'>,
+): string {
   const xs = map.plan.values[x];
   const ys = map.plan.values[y];
   const x0 = left + LEFT;
   const y0 = top + 24;
   const bottom = y0 + ys.length * CELL.high;
-  let out = textAt({ x: left, y: top + 8 }, sheet.name, { class: 'n' });
+  let out = textAt({ x: left, y: top + 8 }, phrase(sheet.name), { class: 'n' });
   for (const p of sheet.points) {
     const cx = x0 + xs.indexOf(p.at[x]) * CELL.wide;
     const cy = bottom - (ys.indexOf(p.at[y]) + 1) * CELL.high;
@@ -134,8 +144,8 @@ function drawSheet(map: RangeMap, sheet: Sheet, x: Axis, y: Axis, left: number, 
       'text-anchor': 'end',
     });
   });
-  out += textAt({ x: x0, y: bottom + 34 }, `${axisWords[x].name}, ${axisWords[x].unit}`, { class: 'q' });
-  out += textAt({ x: left, y: y0 + 12 }, axisWords[y].name, { class: 'q' });
+  out += textAt({ x: x0, y: bottom + 34 }, phrase(`${axisWords[x].name}, ${axisWords[x].unit}`), { class: 'q' });
+  out += textAt({ x: left, y: y0 + 12 }, phrase(axisWords[y].name), { class: 'q' });
   out += textAt({ x: left, y: y0 + 26 }, axisWords[y].unit, { class: 'q' });
   return out;
 }

@@ -25,8 +25,12 @@ export const english = {
   reason: (found: Parameters<typeof reasonSaid>[0]) => reasonSaid(found),
   note: (found: Parameters<typeof noteSaid>[0]) => noteSaid(found),
   gap: gapSaid,
-  /** A text of the ready exercises, by what it is in English; any other text is somebody's own and stays as it is. */
+  /** A text of the ready exercises or profiles, by what it is in English; any other text is somebody's own and stays as it is. */
   ready: (text: string): string => text,
+  /** A text that was said in English where it was found out (`phrases/`), in the language. */
+  phrase: (text: string): string => text,
+  /** The message of an `InputError` in the language. */
+  refusal: (message: string): string => message,
   notModelled: NOT_MODELLED,
   cautions: CAUTIONS,
 };

@@ -1,10 +1,10 @@
-import { german } from './de/words.ts';
 import { english, type ScoringWords } from './en.ts';
 import type { Language } from './language.ts';
+import { Spoken } from './spoken.ts';
 
-const catalogues: Record<Language, ScoringWords> = { en: english, de: german };
+export const scoringWords = new Spoken<ScoringWords>(english);
 
-/** What scoring says, in a language. */
+/** What scoring says, in a language; in English until that language has been loaded (`loadLanguage`). */
 export function wordsIn(language: Language): ScoringWords {
-  return catalogues[language];
+  return scoringWords.in(language);
 }

@@ -121,9 +121,6 @@ describe.each(SIZES)('with every string doubled, $width by $height', (viewport) 
     await button(0).click();
     await bench.openFile(file);
     await bench.verdict();
-    // A notice lies over the page until it is dismissed.
-    const dismiss = page.getByRole('button', { name: /^Dismiss/ });
-    await dismiss.click({ timeout: 3000 }).catch(() => undefined);
     await look('verdict');
     const opened = async (label: RegExp, state: string): Promise<void> => {
       await page.locator('.actions').getByRole('button', { name: label }).click();

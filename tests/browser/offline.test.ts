@@ -88,7 +88,18 @@ it('loads, loses its server, opens again, welds and measures; a newer build does
   await bench.weld(polyline(PATH, 4, 0.3));
   await bench.finish();
   expect(await bench.verdict()).not.toBe('');
-  await page.getByRole('button', { name: 'Desk' }).click();
+
+  // The other language was kept with the rest: the page says it, and the Worker letters the cut in it.
+  await page.getByRole('button', { name: 'Aids' }).click();
+  await page.getByTestId('language').selectOption('de');
+  await page.locator('html[lang="de"]').waitFor();
+  await page.keyboard.press('Escape');
+  expect(await bench.verdict()).toMatch(/^(innerhalb|außerhalb|zu knapp|ohne Urteil)$/);
+  await page
+    .locator('.plates svg text', { hasText: /Schnitt bei/ })
+    .first()
+    .waitFor();
+  await page.getByRole('button', { name: 'Pult' }).click();
   await page.getByRole('dialog').waitFor();
   expect(bench.complaints.filter((text) => !text.includes('ERR_CONNECTION_REFUSED'))).toEqual([]);
   await bench.close();

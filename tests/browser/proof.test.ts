@@ -65,7 +65,7 @@ describe('the first sentence', () => {
   it('leaves the foot of the joint free on a phone, and so does what is said about storage', async () => {
     await page.setViewportSize({ width: 390, height: 844 });
     const foot = (await bench.aim())({ u_mm: 0, y_mm: 2 });
-    const note = page.locator('.corner .notice');
+    const note = page.locator('.notes .notice');
     await note.waitFor();
     const box = (await note.boundingBox())!;
     expect(box.y + box.height).toBeLessThan(foot.y - 40);

@@ -48,6 +48,16 @@ describe('the single file, opened by double click with no network', () => {
     await bench.openFile(path);
     expect(await bench.verdict()).toBe(verdict);
     expect(await bench.lines()).toEqual(lines);
+    // Both languages lie in the file, for the page and for its Worker.
+    await bench.page.getByRole('button', { name: 'Aids' }).click();
+    await bench.page.getByTestId('language').selectOption('de');
+    await bench.page.locator('html[lang="de"]').waitFor();
+    await bench.page.keyboard.press('Escape');
+    expect(await bench.verdict()).toMatch(/^(innerhalb|außerhalb|zu knapp|ohne Urteil)$/);
+    await bench.page
+      .locator('.plates svg text', { hasText: /Schnitt bei/ })
+      .first()
+      .waitFor();
     expect(asked).toEqual([]);
     expect(bench.complaints).toEqual([]);
     await bench.close();

@@ -93,13 +93,15 @@ export class ClassRoom {
   /**
    * @param made exercises made or opened here: attempts at them count, as those at the ready ones do
    * @param pieces whose plate is whose, and the start word
-   * @param language of the class sheet on paper
+   * @param language of what is said of the three to see first, and of the class sheet on paper
+   * @param inches whether they stand beside millimetres there
    */
   constructor(
     private readonly ports: Pick<Ports, 'openHand' | 'hands' | 'clock' | 'files' | 'scores' | 'papers'>,
     private readonly made: () => readonly Exercise[],
     private readonly pieces: () => KnownPieces,
     private readonly language: () => Language,
+    private readonly inches: () => boolean,
   ) {
     this.crew = new Crew(ports.openHand, ports.hands);
   }
@@ -208,6 +210,7 @@ export class ClassRoom {
       sheet,
       sheet.firstThree.map((_, i) => cuts[i] ?? missing),
       this.language(),
+      this.inches(),
     );
   }
 
@@ -272,7 +275,13 @@ export class ClassRoom {
       return {
         task: async () => {
           try {
-            return { type: 'cut', first, place, bytes: await bytesOf(this.files.get(name)!.file) };
+            return {
+              type: 'cut',
+              first,
+              place,
+              bytes: await bytesOf(this.files.get(name)!.file),
+              language: this.language(),
+            };
           } catch (error) {
             put(place, { cut: null, caption: error instanceof InputError ? error.message : unreadable(name, error) });
             return null;

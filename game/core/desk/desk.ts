@@ -43,6 +43,7 @@ export class Desk {
       () => state.preferences.value.exercises,
       () => piecesKnown(state.preferences.value),
       () => state.language.value,
+      () => state.preferences.peek().inches,
     );
     this.editor = new Editor(ports, state, (exercise) => this.bench.use(exercise));
     this.techniques = new Techniques(ports);
@@ -76,7 +77,9 @@ export class Desk {
   printOf(what: ExercisePrint): void {
     const exercise = this.editor.exercise();
     if (exercise === null) return;
-    this.ports.papers.print(exercisePrintHtml(exercise, what, this.state.language.value));
+    this.ports.papers.print(
+      exercisePrintHtml(exercise, what, this.state.language.value, this.state.preferences.peek().inches),
+    );
   }
 
   /** Saves one of these as a PDF: the command line's bytes. */
@@ -85,7 +88,13 @@ export class Desk {
       const exercise = this.editor.exercise();
       if (exercise === null) return;
       const { files, papers } = this.ports;
-      const pdf = await exercisePrintPdf(exercise, what, await papers.fonts(), this.state.language.value);
+      const pdf = await exercisePrintPdf(
+        exercise,
+        what,
+        await papers.fonts(),
+        this.state.language.value,
+        this.state.preferences.peek().inches,
+      );
       files.saveAs(pdf, `${exercise.name}-${what}.pdf`, 'application/pdf');
     });
   }

@@ -78,7 +78,12 @@ export class Editor {
   ) {
     this.crew = new Crew(ports.openHand, ports.hands);
     this.mapCrew = new Crew(ports.openHand, ports.hands);
-    this.draft.value = this.said(this.draft.value);
+    // Until somebody works on it the first draft follows the language on screen, which may be fetched later than this is made.
+    const first = this.draft.peek();
+    let shown = first;
+    state.language.subscribe(() => {
+      if (this.draft.peek() === shown) this.draft.value = shown = this.said(first);
+    });
   }
 
   /** An exercise with its words in the language on screen, where they are a ready exercise's: from here on they are its maker's. */

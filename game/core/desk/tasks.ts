@@ -8,6 +8,7 @@ import {
   type FirstProof,
   firstCut,
   type Judge,
+  type Language,
   type OnOneCoupon,
   type ProofHand,
   type ProofRow,
@@ -28,7 +29,7 @@ export type HandTask =
   /** Scores a file. */
   | { type: 'score'; file: string; bytes: Uint8Array; judge: Judge }
   /** Welds one of those to see first again and cuts it. `place`: which of the three, from 0. */
-  | { type: 'cut'; first: First; place: number; bytes: Uint8Array }
+  | { type: 'cut'; first: First; place: number; bytes: Uint8Array; language: Language }
   /** Welds an exercise with a robot hand and judges it. */
   | { type: 'prove'; exercise: Exercise; hand: ProofHand }
   /** Welds an attempt again to prove the first sentence said of it. */
@@ -56,7 +57,7 @@ export function doTask(task: HandTask): HandAnswer {
     case 'score':
       return { type: 'score', answer: answerFor(task.bytes, task.file, task.judge) };
     case 'cut':
-      return { type: 'cut', cut: firstCut(task.first, task.place, () => task.bytes) };
+      return { type: 'cut', cut: firstCut(task.first, task.place, () => task.bytes, task.language) };
     case 'prove':
       try {
         return { type: 'prove', row: weldProof(task.exercise, task.hand) };

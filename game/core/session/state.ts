@@ -149,7 +149,10 @@ export function createState() {
   const otherJudgement = signal<Judgement | null>(null);
   /** The language this browser asks for, where the user has chosen none. */
   const usualLanguage = signal<Language>('en');
-  const language = computed(() => preferences.value.language ?? usualLanguage.value);
+  const wantedLanguage = computed(() => preferences.value.language ?? usualLanguage.value);
+  /** Languages whose words are here; English always is. */
+  const spoken = signal<readonly Language[]>(['en']);
+  const language = computed(() => (spoken.value.includes(wantedLanguage.value) ? wantedLanguage.value : 'en'));
   const said = (judged: Judgement | null): Result | null => judged && resultOf(judged, language.value);
 
   /** How much the exercise is helped along, after what was kept of it here. */
@@ -191,6 +194,9 @@ export function createState() {
 
     finished,
     usualLanguage,
+    wantedLanguage,
+    spoken,
+    /** The one on screen. */
     language,
     /** What the attempt came to, before it is said. */
     judgement,

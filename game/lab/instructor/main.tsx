@@ -10,6 +10,7 @@ import '../../style/lab.css';
 import '@preact/signals';
 import { render } from 'preact';
 import { preferenceStore } from '../../browser/stores/preferences.ts';
+import { loadWords } from '../../locale/index.ts';
 import { language, languageFor } from '../../locale/language.ts';
 import { Line } from '../line.ts';
 import type { Now } from './answers.ts';
@@ -29,10 +30,20 @@ function listen(path: string, heard: Parameters<Listen>[1], open: (is: boolean) 
 // The language of the bench on this machine; who has chosen none there gets the browser's.
 const kept = preferenceStore.load();
 const chosen = typeof kept === 'object' && kept !== null && 'language' in kept ? [String(kept.language)] : [];
-language.value = languageFor([...chosen, ...navigator.languages]);
-document.documentElement.lang = language.value;
+const wanted = languageFor([...chosen, ...navigator.languages]);
 
 const desk = new Desk(new Line('../'), listen);
 const host = document.getElementById('lab');
-if (host) render(<DeskPage desk={desk} />, host);
-void desk.look();
+void loadWords(wanted)
+  .then(
+    () => {
+      language.value = wanted;
+    },
+    // One that cannot be fetched leaves the page in English.
+    () => undefined,
+  )
+  .then(() => {
+    document.documentElement.lang = language.value;
+    if (host) render(<DeskPage desk={desk} />, host);
+    return desk.look();
+  });

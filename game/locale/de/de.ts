@@ -16,6 +16,14 @@ const SIDES = {
   lap: { A: 'hinteres Blech', B: 'Kantenblech' },
 };
 
+const said = wordsIn('de');
+
+/** "poses: none": the field stays as it stands in the file. */
+function foundIn(why: string): string {
+  const [, field, found] = /^([\w.[\]]+: )(.*)$/.exec(why) ?? [];
+  return field === undefined ? said.phrase(why) : field + said.phrase(found!);
+}
+
 const VERDICTS: Words['findings']['verdict'] = {
   within: 'innerhalb',
   outside: 'außerhalb',
@@ -105,6 +113,8 @@ export const de: Words = {
       stop: '. ',
       colon: ': ',
     },
+    all: 'Alle Einstellungen',
+    fewer: 'Einstellungen einklappen',
     range: (from, to) => `${from} bis ${to}`,
     within: (most_mm2) =>
       `mehr, als der geforderte Schenkel braucht, und innerhalb der ${oneDecimal(most_mm2)} des größten zulässigen`,
@@ -121,7 +131,7 @@ export const de: Words = {
     even: 'ungefähr, was sie fasst',
     piece: (plate) => ` Eigenes Stück: Blech ${whole(plate)}, zugeteilt aus dem Startwort. `,
     noPiece:
-      ' In dieser Übung hat jeder ein eigenes Stück: Blechnummer und Startwort am Pult unter „Personen“ angeben. Bis dahin ist es Übung. ',
+      ' In dieser Übung hat jeder ein eigenes Stück: Blechnummer und Startwort am Pult unter „Personen“ angeben. Bis dahin zählt der Versuch nicht. ',
     thick:
       'Über 6 mm braucht eine einzelne Lage im Kurzlichtbogen ein qualifiziertes Verfahren und birgt die Gefahr von Bindefehlern.',
   },
@@ -284,7 +294,7 @@ export const de: Words = {
     engine: 'Rechenversion',
     measure: (measure) => {
       const known = lineMeasures.find((name) => name === measure);
-      return known === undefined ? measure : wordsIn('de').measureName(known, null, 'tee');
+      return known === undefined ? measure : said.measureName(known, null, 'tee');
     },
     side: (kind, side) => (side === null ? '' : SIDES[kind][side]),
     place: (line) => `bei ${oneDecimal(line.y_mm)}`,
@@ -339,7 +349,7 @@ export const de: Words = {
     trend: (score) => `Verlauf ${whole(score)}`,
     trendTitle: 'Von 100. Für die eigene Linie über Versuche an einer Übung, sonst nichts.',
     drop: 'Oder eine Aufzeichnung irgendwo auf der Seite ablegen.',
-    damaged: (why) => `Beschädigt (${why}). Bleibt, wie es ist, bis es entfernt wird.`,
+    damaged: (why) => `Beschädigt (${foundIn(why)}). Bleibt, wie es ist, bis es entfernt wird.`,
     saveRaw: 'Sichern, wie es ist',
     persistent: 'Dieser Browser behält sie, bis sie entfernt werden.',
     clearable:
@@ -355,7 +365,7 @@ export const de: Words = {
       `${title}, ${when}: ${oneDecimal(s)} s davon sind aufbewahrt, bis dahin, wo die Seite geschlossen oder angehalten wurde.`,
     otherEngine:
       'Eine andere Version der Werkbank hat ihn geschweißt: dieselbe Hand macht jetzt eine etwas andere Naht.',
-    damaged: (why) => `Er lässt sich nicht neu schweißen (${why}).`,
+    damaged: (why) => `Er lässt sich nicht neu schweißen (${foundIn(why)}).`,
     take: 'Neu schweißen und bewerten',
     later: 'Später',
     remove: 'Wegwerfen',
@@ -390,7 +400,9 @@ export const de: Words = {
       `Das Schweißprogramm in dieser Seite ist stehen geblieben: ${message}. Die Seite neu laden; aufbewahrte Versuche sind sicher.`,
     noWebGl:
       'Dieser Browser zeigt kein WebGL-2-Bild, mit dem die Fuge gezeichnet wird. Hardwarebeschleunigung einschalten oder ein aktuelles Firefox, Chrome, Edge oder Safari nehmen.',
-    found: ({ found, allowed }) => `gefunden: ${found}; zulässig: ${allowed}`,
+    refused: said.refusal,
+    phrase: said.phrase,
+    found: ({ found, allowed }) => `gefunden: ${said.phrase(found)}; zulässig: ${said.phrase(allowed)}`,
     tooLarge: (file, bytes, most) =>
       `${file}: gefunden ${whole(bytes / 1e6)} MB, zulässig sind Aufzeichnungen bis ${whole(most / 1e6)} MB`,
     picture: {

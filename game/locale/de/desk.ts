@@ -83,7 +83,7 @@ export const desk: typeof english = {
     goOn: 'Weiter',
     clear: 'Diese Klasse weglegen',
     counted: (own) =>
-      `Gezählt werden Versuche an den Übungen, die mit Toehold kommen${own.length === 0 ? '' : `, und an ${own.join(', ')}`}; andere sind Übung. Eine dazu gewählte Übungsdatei (.exercise.json) zählt auch.`,
+      `Gezählt werden Versuche an den Übungen, die mit Toehold kommen${own.length === 0 ? '' : `, und an ${own.join(', ')}`}; andere sind Übungsversuche. Eine dazu gewählte Übungsdatei (.exercise.json) zählt auch.`,
     passedOver: (names) => `Den Namen nach keine Aufzeichnungen, übergangen: ${names.join(', ')}.`,
     first: {
       three: 'Die drei, die zuerst anzusehen sind',

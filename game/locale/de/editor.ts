@@ -1,5 +1,8 @@
+import { wordsIn } from '../../../scoring/index.ts';
 import type { desk as english } from '../desk.ts';
 import { oneDecimal, whole } from '../numbers.ts';
+
+const { phrase } = wordsIn('de');
 
 /** Words of the exercise's making at the desk. */
 export const editor: (typeof english)['editor'] = {
@@ -7,7 +10,7 @@ export const editor: (typeof english)['editor'] = {
     'Eine Übung aus einer anderen machen: ändern, was anders sein soll, von Roboterhänden prüfen lassen, ausgeben.',
   from: 'Beginnen mit',
   groups: {
-    words: 'Worte',
+    words: 'Texte',
     joint: 'Fuge',
     asked: 'Geforderte Größe',
     left: 'Den Übenden überlassen',
@@ -33,20 +36,20 @@ export const editor: (typeof english)['editor'] = {
     'asked.kind': 'Schenkel oder a-Maß',
     'asked.size_mm': 'Größe, mm',
     'asked.atMost_mm': 'höchstens, mm (leer: wie die Grenzwerte sagen)',
-    'asked.edgeBack_mm': 'Überlappung: Kante höchstens abgeschmolzen, mm (leer: beliebig)',
+    'asked.edgeBack_mm': 'Überlappstoß: Kante abgeschmolzen, höchstens mm (leer: beliebig)',
     settings: 'Einstellungen',
     'process.wire_mm': 'Draht, mm',
     'process.feed_mpmin': 'Drahtvorschub, m/min',
     'process.volts_V': 'Spannung, V',
     'process.gas': 'Schutzgas',
-    'process.tip_mm': 'Kontaktrohr, mm vor der Düse',
+    'process.tip_mm': 'Kontaktrohr, mm vor der Gasdüse',
     'process.nozzle_mm': 'Gasdüse, mm',
-    'free.feed_mpmin': 'Draht, m/min',
+    'free.feed_mpmin': 'Drahtvorschub, m/min',
     'free.volts_V': 'Spannung, V',
     'free.wire_mm': 'Drahtdurchmesser, mm',
-    'free.gas': 'Gas',
-    'free.tip_mm': 'Kontaktrohr, mm aus der Düse',
-    'free.nozzle_mm': 'Düse, mm',
+    'free.gas': 'Schutzgas',
+    'free.tip_mm': 'Kontaktrohr, mm vor der Gasdüse',
+    'free.nozzle_mm': 'Gasdüse, mm',
     'free.tipToWork_mm': 'Kontaktrohrabstand, mm',
     'free.workAngle_deg': 'Arbeitswinkel, °',
     'free.travelAngle_deg': 'Neigungswinkel, ° stechend',
@@ -85,7 +88,7 @@ export const editor: (typeof english)['editor'] = {
   },
   to: 'bis',
   leftTeach:
-    'Von und bis dessen, was die Übenden selbst einstellen; leer bleibt es wie oben gegeben. Was darüber hinaus eingestellt wird, macht den Versuch zur Probe ohne Wertung. Maus und Finger halten Kontaktrohr und Winkel so, wie sie eingestellt sind; ein Gerät, das sie misst, wird nach demselben Bereich beurteilt.',
+    'Von und bis dessen, was die Übenden selbst einstellen; leer bleibt es wie oben gegeben. Was darüber hinaus eingestellt wird, macht den Versuch zum Übungsversuch, der nicht zählt. Maus und Finger halten Kontaktrohr und Winkel so, wie sie eingestellt sind; ein Gerät, das sie misst, wird nach demselben Bereich beurteilt.',
   pieceTeach:
     'Stegabstand, Anfangstemperatur und Schnitte folgen dann aus dem Startwort an der Tafel und der Nummer auf dem Blech, so dass niemand die Datei eines Nachbarn kopieren kann. Leer gelassen schweißen alle dasselbe.',
   limits: {
@@ -139,12 +142,12 @@ export const editor: (typeof english)['editor'] = {
   },
   map: {
     draw: 'Karte der Einstellungen zeichnen',
-    title: 'Wo Wurzel und Profil beide halten',
+    title: 'Wo Wurzel und Nahtform beide halten',
     welding: (done, of) => `Eine ruhige Hand schweißt rings um die Einstellungen: ${whole(done)} von ${whole(of)} …`,
     stop: 'Anhalten',
     stopped: 'Angehalten.',
   },
-  wrong: (found, allowed) => `gefunden: ${found}; zulässig: ${allowed}`,
+  wrong: (found, allowed) => `gefunden: ${phrase(found)}; zulässig: ${phrase(allowed)}`,
   count: (n) => (n === 0 ? 'Eine Übung.' : n === 1 ? 'Eines ist zu beheben.' : `${whole(n)} Dinge sind zu beheben.`),
   test: 'Keine Hilfe ist zugelassen: das ist ein Test.',
   tryIt: 'Auf die Werkbank legen',

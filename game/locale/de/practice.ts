@@ -12,7 +12,7 @@ const MEASURES: Record<HandMeasure, string> = {
   'pause B': 'Pause links',
   climb: 'Steigen',
   symmetry: 'Mitte, rechts der Wurzel',
-  evenness: 'Streuung der Pendel',
+  evenness: 'Streuung der Pendelungen',
 };
 
 /** What a fault is called where it is one of several answers. */
@@ -41,11 +41,11 @@ const SHOWS: Partial<Record<AdviceCode, string>> = {
     'einen Schenkel auf ganzer Länge länger als den anderen und ein Pendeln, das nicht über der Wurzel liegt',
   'toe-left-early': 'Balken auf einer Linie des Taktblatts, die vor dem Band enden, die auf der anderen wie gefordert',
   'climbed-fast':
-    'das Steigen über seinem Band in der Tabelle der Hand, Pendel weit auseinander und kürzere Schenkel als gezeigt',
+    'das Steigen über seinem Band in der Tabelle der Hand, Pendelungen weit auseinander und kürzere Schenkel als gezeigt',
   'climbed-slowly':
-    'das Steigen unter seinem Band in der Tabelle der Hand, Pendel dicht beieinander und längere Schenkel als gezeigt',
+    'das Steigen unter seinem Band in der Tabelle der Hand, Pendelungen dicht beieinander und längere Schenkel als gezeigt',
   'cold-root':
-    'in jeder Zeile eine Hand wie gefordert und eine Wurzel, die auf einem großen Teil der Länge frei oder unklar ist',
+    'in jeder Zeile eine Hand wie gefordert und eine Wurzel, die auf einem großen Teil der Länge nicht erfasst oder unklar ist',
 };
 
 const WHEN: Record<RetentionStep, string> = {
@@ -55,8 +55,8 @@ const WHEN: Record<RetentionStep, string> = {
 };
 
 const DRILLS: Record<Drill, { name: string; text: string }> = {
-  pattern: { name: 'Figur', text: 'Die Form des Pendelns: Breite, Mitte auf der Wurzel, gleichmäßiges Steigen.' },
-  beat: { name: 'Takt', text: 'Ein Pendel so lang wie das nächste, im geforderten Takt.' },
+  pattern: { name: 'Pendelform', text: 'Die Form des Pendelns: Breite, Mitte auf der Wurzel, gleichmäßiges Steigen.' },
+  beat: { name: 'Takt', text: 'Eine Pendelung so lang wie die nächste, im geforderten Takt.' },
   toes: { name: 'Übergänge', text: 'An jedem Übergang warten, so lange wie gefordert und nicht länger.' },
 };
 
@@ -66,7 +66,7 @@ export const practiceWords: typeof english = {
   leaf: 'Üben',
   sayFirst: {
     judge: 'Gemessen. Erst sagen, was außerhalb liegt, dann wird das Urteil gezeigt.',
-    name: 'Die Probe ist geschweißt. Sagen, was an Hand oder Maschine falsch war.',
+    name: 'Das Prüfstück ist geschweißt. Sagen, was an Hand oder Gerät falsch war.',
   },
 
   judge: {
@@ -154,16 +154,16 @@ export const practiceWords: typeof english = {
 
   naming: {
     title: 'Den Fehler benennen',
-    text: 'Ein Roboter schweißt eine Probe mit einem einzigen Fehler. Oberfläche, Schnitt, Wurzelstreifen und Taktblatt ansehen und sagen, was es war.',
+    text: 'Die Roboterhand schweißt ein Prüfstück mit einem einzigen Fehler. Oberfläche, Schnitt, aufgebrochene Wurzel und Taktblatt ansehen und sagen, was es war.',
     level: (level, right, of) => `Stufe ${whole(level)}${of === 0 ? '' : `: ${times(right, of)} richtig`}`,
-    welding: 'Eine Probe wird geschweißt.',
+    welding: 'Ein Prüfstück wird geschweißt.',
     ask: 'Was war falsch?',
     say: 'Das war es',
     right: (was) => `Richtig: ${was}.`,
     wrong: (said, was) => `Nicht „${said}“. Es war: ${was}.`,
     wouldShow: (said, shows) => `Bei „${said}“ zeigte das Blatt ${shows}.`,
     here: (shows) => `Hier zeigt es ${shows}.`,
-    next: 'Nächste Probe',
+    next: 'Nächstes Prüfstück',
     leave: 'Verlassen',
     fault: (code) => FAULTS[code] ?? code,
     shows: (code) => SHOWS[code] ?? '',

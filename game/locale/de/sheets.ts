@@ -28,7 +28,7 @@ export const sheets: typeof english = {
     },
     used: (used, allowed) =>
       used >= allowed
-        ? `alle ${whole(allowed)} Versuche gemacht, weitere sind Übung`
+        ? `alle ${whole(allowed)} Versuche gemacht, weitere zählen nicht`
         : `Versuch ${whole(used + 1)} von ${whole(allowed)}`,
     own: 'Hilfen wie hier eingestellt, was immer die Stufe sagt',
     helped,

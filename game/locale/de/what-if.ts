@@ -5,12 +5,12 @@ import type { whatIfWords as english } from '../what-if.ts';
 const { changeSaid } = wordsIn('de');
 
 const knobs: (typeof english)['knobs'] = {
-  travel_mmps: 'Steigen',
+  travel_mmps: 'Schweißgeschwindigkeit',
   volts_V: 'Spannung',
-  feed_mpmin: 'Draht',
+  feed_mpmin: 'Drahtvorschub',
   width_mm: 'Breite',
-  pauseA_s: 'Pause an A',
-  pauseB_s: 'Pause an B',
+  pauseA_s: 'Pause rechts oder hinten',
+  pauseB_s: 'Pause links oder an der Kante',
   lead_mm: 'Vorgriff an der Wurzel',
   centre_mm: 'Lage des Pendelns',
   tipToWork_mm: 'Kontaktrohrabstand',
@@ -31,7 +31,7 @@ export const whatIfWords: typeof english = {
   knobs,
   cannot: ({ what }) =>
     `Das lässt sich an diesem Versuch nicht ausprobieren: ${knobs[what]} verließe mit dieser Änderung, was Hand oder Gerät können; möglich ist eine kleinere.`,
-  besideIs: 'Der daneben',
+  besideIs: 'Daneben liegt',
   changed: 'geändert',
   other: 'der andere',
   reading: (x, unit) => (unit === 'in' ? fixed(x, 3) : unit === 'mm' ? twoDecimals(x) : whole(x)),

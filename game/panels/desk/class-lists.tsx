@@ -1,5 +1,6 @@
-import type { ClassSheet, Entry } from '../../../scoring/index.ts';
+import { type ClassSheet, type Entry, mismatchesSaid, notCountedSaid } from '../../../scoring/index.ts';
 import { words } from '../../locale/index.ts';
+import { language } from '../../page.ts';
 import { fileSaid } from './names.ts';
 
 const w = words.desk.class;
@@ -9,13 +10,22 @@ export function ClassLists({ sheet, passedOver }: { sheet: ClassSheet; passedOve
   const said = (entry: Entry, what: readonly string[]): string => `${fileSaid(entry.file)}: ${what.join('; ')}`;
   return (
     <div class="class-lists">
-      <List title={w.lists.bad} items={sheet.bad.map((b) => b.reason)} />
-      <List title={w.lists.notCounted} items={sheet.notCounted.map((e) => said(e, e.notCounted))} />
-      <List title={w.lists.mismatched} items={sheet.mismatched.map((e) => said(e, e.mismatches))} />
-      <List title={w.lists.unnamed} items={sheet.unnamed.map((e) => said(e, [e.scored.result.verdict]))} />
+      <List title={w.lists.bad} items={sheet.bad.map((b) => words.problems.refused(b.reason))} />
+      <List
+        title={w.lists.notCounted}
+        items={sheet.notCounted.map((e) => said(e, notCountedSaid(e, language.value)))}
+      />
+      <List
+        title={w.lists.mismatched}
+        items={sheet.mismatched.map((e) => said(e, mismatchesSaid(e, language.value)))}
+      />
+      <List
+        title={w.lists.unnamed}
+        items={sheet.unnamed.map((e) => said(e, [words.findings.verdict[e.scored.result.verdict]]))}
+      />
       <List title={w.lists.folders} items={sheet.folders.map((f) => `${f}/`)} />
       {sheet.notes.map((note) => (
-        <p key={note}>{note}</p>
+        <p key={note}>{words.problems.phrase(note)}</p>
       ))}
       {passedOver.length > 0 && <p>{w.passedOver(passedOver)}</p>}
     </div>

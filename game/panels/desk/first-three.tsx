@@ -1,8 +1,15 @@
-import { type ClassSheet, classWordsIn, type First, type FirstCut, faultSaid } from '../../../scoring/index.ts';
+import {
+  type ClassSheet,
+  classWordsIn,
+  type First,
+  type FirstCut,
+  faultSaid,
+  withInches,
+} from '../../../scoring/index.ts';
 import type { ClassView } from '../../core/desk/class-room.ts';
 import type { Session } from '../../core/session/session.ts';
 import { words } from '../../locale/index.ts';
-import { language } from '../../page.ts';
+import { language, preferences } from '../../page.ts';
 import { nameSaid } from './names.ts';
 import { Still } from './still.tsx';
 
@@ -59,17 +66,16 @@ function One({ session, first, place, sheet, cut, close }: OneProps) {
         ) : (
           <div class="first-cut waiting">{cut === null ? w.sawing : ''}</div>
         )}
-        <figcaption class="unit">{cut?.caption ?? ''}</figcaption>
+        <figcaption class="unit">{sized(words.problems.refused(cut?.caption ?? ''))}</figcaption>
       </figure>
       <h4>
         {place + 1}. <bdi>{who}</bdi>
       </h4>
       <p>
         <b>{first.entry.fault ? faultSaid(first.entry.fault.code, language.value) : first.fault}</b>,{' '}
-        <span class="unit">{w.times(first.times, first.of, first.device)}</span>
+        <span class="unit">{w.times(first.times, first.of, words.problems.phrase(first.device))}</span>
       </p>
-      {/* A kept score carries its sentence as it was said when it was judged: in English, as files do. */}
-      <p lang="en">{first.says}</p>
+      <Says first={first} cut={cut} />
       <button
         type="button"
         class="link"
@@ -83,4 +89,17 @@ function One({ session, first, place, sheet, cut, close }: OneProps) {
       </button>
     </li>
   );
+}
+
+/** A kept score carries its sentence in English, as files do; in another language it is said anew by whoever welds the attempt again for its cut. */
+function Says({ first, cut }: { first: First; cut: FirstCut | null }) {
+  const here = language.value;
+  if (here === 'en') return <p>{sized(first.says)}</p>;
+  if (cut === null) return null;
+  return cut.said?.language === here ? <p>{sized(cut.said.text)}</p> : <p lang="en">{sized(first.says)}</p>;
+}
+
+/** With inches beside, where the user wants them. */
+function sized(text: string): string {
+  return preferences.value.inches ? withInches(text, language.value) : text;
 }

@@ -1,7 +1,7 @@
 import { type Extent, type Limit, type Profile, profiles, type Rule, ruleMeasures } from '../../../scoring/index.ts';
 import type { Typed } from '../../core/desk/editor.ts';
 import type { Session } from '../../core/session/session.ts';
-import { words } from '../../locale/index.ts';
+import { ready, words } from '../../locale/index.ts';
 import { Numbers } from './editor-field.tsx';
 import { FileButton } from './file-button.tsx';
 
@@ -26,7 +26,7 @@ export function LimitsEditor({ session }: { session: Session }) {
           {limits && <option value={profile}>{w.ownTitle(limits.title)}</option>}
           {profiles.map((p) => (
             <option key={p.name} value={p.name}>
-              {`${p.title} (${p.edition})`}
+              {`${ready(p.title)} (${ready(p.edition)})`}
             </option>
           ))}
         </select>

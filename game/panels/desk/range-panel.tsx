@@ -1,6 +1,7 @@
 import { rangeSvg } from '../../../scoring/index.ts';
 import type { Session } from '../../core/session/session.ts';
 import { words } from '../../locale/index.ts';
+import { language } from '../../page.ts';
 import { Still } from './still.tsx';
 
 const w = words.desk.editor.map;
@@ -22,7 +23,7 @@ export function RangePanel({ session }: { session: Session }) {
         </p>
       )}
       {stage === 'stopped' && <p role="status">{w.stopped}</p>}
-      {map && <Still svg={rangeSvg(map)} name="range-drawing" tall />}
+      {map && <Still svg={rangeSvg(map, language.value)} name="range-drawing" tall />}
     </section>
   );
 }

@@ -58,7 +58,7 @@ export function ReadersPanel({ session }: { session: Session }) {
               ))}
             </tbody>
           </table>
-          <p class="unit">{AGREEMENT_RULE}</p>
+          <p class="unit">{words.problems.phrase(AGREEMENT_RULE)}</p>
         </div>
       )}
     </section>
@@ -77,7 +77,7 @@ function Row({ of }: { of: Agreement }) {
       <td>{of.categories === null ? w.none : whole(of.categories)}</td>
       <td>{two(of.icc21)}</td>
       <td>{two(of.icc31)}</td>
-      <td>{of.says}</td>
+      <td>{words.problems.phrase(of.says)}</td>
     </tr>
   );
 }

@@ -62,7 +62,7 @@ export function TechniquesPanel({ session }: { session: Session }) {
         </>
       )}
       {stage === 'welding' && <p role="status">{w.welding}</p>}
-      {why !== '' && <p class="wrong">{why}</p>}
+      {why !== '' && <p class="wrong">{words.problems.refused(why)}</p>}
       {both && <Both both={both} />}
     </section>
   );
@@ -73,15 +73,20 @@ function heightOf(text: string): number | null {
   return text.trim() === '' ? null : Number(text.trim().replace(',', '.'));
 }
 
+/** What the comparison says in English, in the language in use. */
+function phrase(text: string): string {
+  return words.problems.phrase(text);
+}
+
 function Both({ both }: { both: TwoTechniques }) {
   return (
     <div data-testid="two-techniques">
-      <p class="headline">{both.says}</p>
+      <p class="headline">{phrase(both.says)}</p>
       <div class="sawn">
         {both.cuts.map((cut) => (
           <figure key={cut.name}>
             <Still svg={cut.svg} name="first-cut" />
-            <figcaption class="unit">{w.cut(cut.name, cut.y_mm)}</figcaption>
+            <figcaption class="unit">{w.cut(phrase(cut.name), cut.y_mm)}</figcaption>
           </figure>
         ))}
         <figure>
@@ -96,7 +101,7 @@ function Both({ both }: { both: TwoTechniques }) {
               <th scope="col" />
               {both.names.map((name, i) => (
                 <th key={name} scope="col">
-                  {name} <span class="unit">{both.lengths[i]}</span>
+                  {phrase(name)} <span class="unit">{phrase(both.lengths[i] ?? '')}</span>
                 </th>
               ))}
               <th scope="col">{w.difference}</th>
@@ -110,7 +115,7 @@ function Both({ both }: { both: TwoTechniques }) {
           </tbody>
         </table>
       </div>
-      <p class="unit">{both.note}</p>
+      <p class="unit">{phrase(both.note)}</p>
     </div>
   );
 }
@@ -120,7 +125,7 @@ function Row({ row }: { row: TechniqueRow }) {
   return (
     <tr>
       <th scope="row">
-        {what} <span class="unit">{unit}</span>
+        {phrase(what)} <span class="unit">{phrase(unit)}</span>
       </th>
       <td>{said(first)}</td>
       <td>{said(second)}</td>

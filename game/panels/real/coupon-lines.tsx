@@ -1,5 +1,5 @@
 import type { Coupon, CouponReport, Line } from '../../../scoring/index.ts';
-import { words } from '../../locale/index.ts';
+import { ready, words } from '../../locale/index.ts';
 import { trimmed } from '../../locale/numbers.ts';
 import { real } from '../../locale/real-words.ts';
 import { VerdictMark } from '../verdict-mark.tsx';
@@ -12,7 +12,7 @@ export function CouponLines({ report, coupon }: { report: CouponReport; coupon: 
   return (
     <div class="couponlines">
       <p class="ruling" data-testid="coupon-verdict">
-        <VerdictMark verdict={report.verdict} /> <span class="unit">{report.profile.title}</span>
+        <VerdictMark verdict={report.verdict} /> <span class="unit">{ready(report.profile.title)}</span>
       </p>
       <table class="lines" data-testid="coupon-lines">
         <tbody>
@@ -20,7 +20,7 @@ export function CouponLines({ report, coupon }: { report: CouponReport; coupon: 
             <tr
               key={`${line.measure}${line.side}${line.rule}`}
               class={line.verdict === 'within' ? '' : 'notwithin'}
-              title={line.rule}
+              title={ready(line.rule)}
             >
               <th scope="row">
                 {words.findings.measure(line.measure)} <span class="side">{words.findings.side(kind, line.side)}</span>

@@ -62,5 +62,4 @@ export const classWords: ClassWords = {
   from: (monday) => `ab ${monday}`,
   within: (n, of) => `${n} von ${of}`,
   notModelled: (what) => `Nicht modelliert: ${what}.`,
-  cut: (y) => `Schnitt bei ${y} mm.`,
 };

@@ -1,10 +1,10 @@
 import { sizeAsked } from '../../schema/exercise.ts';
+import { german } from '../../words/de/words.ts';
 import { upper } from '../../words/names.ts';
-import { wordsIn } from '../../words/words.ts';
 import type { AttemptWords } from '../attempt-words.ts';
 import { FOOTNOTE } from '../sentences.ts';
 
-const { said, measureName, toeName, tiedInSaid } = wordsIn('de');
+const { said, measureName, toeName, tiedInSaid } = german;
 
 const GAS = {
   'M21-ArC-18': 'Argon mit 18 % Kohlendioxid (M21)',

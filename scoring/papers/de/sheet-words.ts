@@ -1,9 +1,9 @@
 import { leftWords } from '../../words/de/left-free.ts';
-import { wordsIn } from '../../words/words.ts';
+import { german } from '../../words/de/words.ts';
 import { FOOTNOTE } from '../sentences.ts';
 import type { SheetWords } from '../sheet-words.ts';
 
-const { said, toeName, plateName, measureName, cautions } = wordsIn('de');
+const { said, toeName, plateName, measureName, cautions } = german;
 /** After "im": the adjective is declined. */
 const inside = (plate: string): string => plate.replace(/es Blech$/, 'en Blech');
 

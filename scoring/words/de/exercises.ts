@@ -1,4 +1,5 @@
 import { exercises } from '../../exercises/ready.ts';
+import { isoRowsSaid, profilesSaid } from './profiles.ts';
 
 interface Texts {
   title: string;
@@ -78,7 +79,7 @@ const TEXTS: Partial<Record<string, Texts>> = {
 
 let texts: Map<string, string> | null = null;
 
-/** A text of the ready exercises in German; any other is somebody's own and stays as it is. */
+/** A text of the ready exercises or profiles in German; any other is somebody's own and stays as it is. */
 export function readyText(english: string): string {
   texts ??= new Map(
     exercises.flatMap((e) => {
@@ -88,5 +89,15 @@ export function readyText(english: string): string {
         : (['title', 'story', 'teaches'] as const).map((field) => [e[field], said[field]] as const);
     }),
   );
-  return texts.get(english) ?? english;
+  const said = texts.get(english) ?? profilesSaid[english] ?? isoClause(english);
+  if (said !== undefined) return said;
+  const [, clause, from] = /^(.*), counted from ([\d.]+) mm$/.exec(english) ?? [];
+  return clause === undefined ? english : `${readyText(clause)}, gezählt ab ${from!.replace('.', ',')} mm`;
+}
+
+/** "ISO 5817-C 503: convexity": number and level stay, the name of the imperfection is said. */
+function isoClause(english: string): string | undefined {
+  const [, head, row] = /^(ISO 5817-[BCD] [\d/]+: )(.+)$/.exec(english) ?? [];
+  const said = row === undefined ? undefined : isoRowsSaid[row];
+  return said === undefined ? undefined : head + said;
 }

@@ -5,12 +5,12 @@ import { said } from './names.ts';
 export const leftWords: LeftWords = {
   said,
   names: {
-    feed_mpmin: 'Draht',
+    feed_mpmin: 'Drahtvorschub',
     volts_V: 'Spannung',
     wire_mm: 'Drahtdurchmesser',
-    gas: 'Gas',
-    tip_mm: 'Kontaktrohr aus der Düse',
-    nozzle_mm: 'Düse',
+    gas: 'Schutzgas',
+    tip_mm: 'Kontaktrohr vor der Gasdüse',
+    nozzle_mm: 'Gasdüse',
     tipToWork_mm: 'Kontaktrohrabstand',
     workAngle_deg: 'Arbeitswinkel',
     travelAngle_deg: 'Neigungswinkel',

@@ -8,6 +8,7 @@ import { readyText } from './exercises.ts';
 import { gapSaid } from './gaps.ts';
 import { leftWords } from './left-free.ts';
 import { measureName, plateName, said, toeName } from './names.ts';
+import { phrase, refusal } from './phrases/book.ts';
 import { rootSaid } from './seen.ts';
 import { changeSaid, proofSentences } from './trials.ts';
 import { noteSentences, reasonSentences } from './verdict.ts';
@@ -40,6 +41,8 @@ export const german: ScoringWords = {
   note: (found) => noteSaid(found, noteSentences),
   gap: gapSaid,
   ready: readyText,
+  phrase,
+  refusal,
   notModelled: [
     'Poren',
     'Risse',

@@ -1,11 +1,13 @@
 /** Every language says everything: the compiler holds the catalogues to one shape; here they are read, as a page reads them. */
-import { afterEach, describe, expect, it } from 'vitest';
-import { ready, words } from '../../../game/locale/index.ts';
+import { afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { loadWords, ready, words } from '../../../game/locale/index.ts';
 import { language, languageFor } from '../../../game/locale/language.ts';
 import { counted, fixed, trimmed } from '../../../game/locale/numbers.ts';
 import { exercises, inInches, proofSaid, wordsIn } from '../../../scoring/index.ts';
 import { lineMeasures } from '../../../scoring/schema/profile.ts';
 import { adviceSentences as german } from '../../../scoring/words/de/advice.ts';
+
+beforeAll(() => loadWords('de'));
 
 afterEach(() => {
   language.value = 'en';

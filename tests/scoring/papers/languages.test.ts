@@ -9,6 +9,7 @@ import {
   exercisePaper,
   exercises,
   judgementOf,
+  loadLanguage,
   macroHtml,
   macroPaper,
   type Result,
@@ -24,6 +25,7 @@ const exercise = exerciseOf(given);
 const attempt = seen(recording);
 const survey = new Survey(attempt.section);
 const judgement = judgementOf(recording, attempt, { exercise, survey });
+await loadLanguage('de');
 const german = resultOf(judgement, 'de');
 
 function paper(result: Result, language: 'en' | 'de', inches: boolean): Document {

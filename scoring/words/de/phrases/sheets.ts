@@ -1,0 +1,177 @@
+import type { sheetPhrases } from '../../phrases/sheets.ts';
+
+/** What stands on class sheets, under comparisons and beside studies, in German. */
+export const sheetsSaid: Record<(typeof sheetPhrases)[number], string> = {
+  'origin says {1}, device says {2}': 'der Herkunft nach {1}, dem Gerät nach {2}',
+  'welded by the robot hand': 'von der Roboterhand geschweißt',
+  'practice: not one of the exercises asked for': 'Übungsversuch: an keiner der verlangten Übungen',
+  'named {=1}, judged as {=2}': 'heißt {1}, bewertet als {2}',
+  'named {=1}, the file says {=2}': 'heißt {1}, in der Datei steht {2}',
+  'attempt {#1} at an exercise that allows {#2}': 'Versuch {1} an einer Übung, die {2} zulässt',
+  'the same motion as {=1}': 'dieselbe Bewegung wie {1}',
+  'the same motion as {=1} ({2})': 'dieselbe Bewegung wie {1} ({2})',
+  'a copy of {=1}': 'eine Kopie von {1}',
+  'a copy of {=1} ({2})': 'eine Kopie von {1} ({2})',
+  'no plate number, though the exercise deals everybody a plate of their own':
+    'ohne Blechnummer, obwohl die Übung jedem ein eigenes Blech zuteilt',
+  'seed {=1} is not what the start word deals plate {#2}':
+    'die Kennzahl {1} ist nicht die, die das Startwort Blech {2} zuteilt',
+  "welded on plate {#1}, which is {=2}'s; the roster gives plate {#3}":
+    'auf Blech {1} geschweißt, das {2} gehört; in der Namensliste steht Blech {3}',
+  'welded on plate {#1}; the roster gives plate {#2}': 'auf Blech {1} geschweißt; in der Namensliste steht Blech {2}',
+  'the same piece as {=1} (plate {#2}, seed {=3})': 'dasselbe Stück wie {1} (Blech {2}, Kennzahl {3})',
+
+  'long and short swings in the same order, {#1} of 1 alike over {#2} of them, in {#3} times the time':
+    'lange und kurze Schwünge in derselben Folge, über {2} davon zu {1} von 1 gleich, in {3}-facher Zeit',
+  '{#1} mm apart over {#2} s': 'über {2} s {1} mm auseinander',
+  '{#1} mm apart over {#2} s, {3}': 'über {2} s {1} mm auseinander, {3}',
+  'a stretch of it': 'ein Stück davon',
+  'a stretch of it, {1}': 'ein Stück davon, {1}',
+  mirrored: 'gespiegelt',
+  'mirrored, {1}': 'gespiegelt, {1}',
+  'moved {#1} across and {#2} up': 'um {1} zur Seite und {2} nach oben verschoben',
+  'moved {#1} across and {#2} up, {3}': 'um {1} zur Seite und {2} nach oben verschoben, {3}',
+  '{#1} s later': '{1} s später',
+
+  hand: 'Hand',
+  robot: 'Roboterhand',
+  mouse: 'Maus',
+  touch: 'Finger',
+  pen: 'Stift',
+  keyboard: 'Tastatur',
+  gamepad: 'Spielsteuerung',
+  'gamepad and {1}': 'Spielsteuerung und {1}',
+  'keyboard and {1}': 'Tastatur und {1}',
+  'mouse and {1}': 'Maus und {1}',
+  'pen and {1}': 'Stift und {1}',
+  'robot and {1}': 'Roboterhand und {1}',
+
+  'Nothing that counts from {=1}.': 'Nichts, was zählt, von {1}.',
+  "Letters of two alphabets in one name, which can look like somebody else's: {=1}.":
+    'Buchstaben zweier Alphabete in einem Namen, der wie ein anderer aussehen kann: {1}.',
+  'Welded with {1}: numbers of different devices are not compared, each has rows of its own.':
+    'Geschweißt mit {1}: Zahlen verschiedener Geräte werden nicht verglichen, jedes hat eigene Zeilen.',
+  'More than {#1} attempts: {=2}. The first attempt and the median are shown, never the best.':
+    'Mehr als {1} Versuche: {2}. Gezeigt werden der erste Versuch und der Median, nie der beste.',
+
+  '{=1}: scoring broke off ({=2})': '{1}: die Bewertung brach ab ({2})',
+  '{=1}: welding it again broke off ({=2})': '{1}: das Nachschweißen brach ab ({2})',
+  '{=1} has changed since it was scored.': '{1} hat sich seit der Bewertung geändert.',
+  'Cut at {#1} mm.': 'Schnitt bei {1} mm.',
+  'Cut at {#1} mm. Farthest outside: {2}.': 'Schnitt bei {1} mm. Am weitesten außerhalb: {2}.',
+  '{1} {#2} ± {#3} {4}, limit {#5}': '{1} {2} ± {3} {4}, Grenzwert {5}',
+  '{1} {#2} ± {#3}°, limit {#4}': '{1} {2} ± {3}°, Grenzwert {4}',
+  'No place along the joint to cut at.': 'Keine Stelle der Fuge, an der zu schneiden wäre.',
+  'The cut is not drawn yet.': 'Der Schnitt ist noch nicht gezeichnet.',
+
+  'working range (study)': 'Arbeitsbereich (Studie)',
+  'A study aid: where this model ties in and holds the profile. It is no procedure and qualifies nothing; the written procedure, the local code and the inspector decide.':
+    'Eine Lernhilfe: wo dieses Modell die Wurzel erfasst und die Nahtform hält. Sie ist keine Schweißanweisung und qualifiziert nichts; es entscheiden die WPS, die örtlichen Vorschriften und die Prüfaufsicht.',
+  'within on every line (ripples)': 'in jedem Befund innerhalb (Schuppen)',
+  'too close to call (dots)': 'zu knapp (Punkte)',
+  'tied in, profile outside (one slash)': 'Wurzel erfasst, Nahtform außerhalb (ein Strich)',
+  'root short (hatched)': 'Wurzel nicht erfasst (schraffiert)',
+  'no verdict (cross)': 'ohne Urteil (Kreuz)',
+  'wire feed': 'Drahtvorschub',
+  volts: 'Spannung',
+  travel: 'Geschwindigkeit',
+  'tip-to-work': 'Kontaktrohrabstand',
+  'wire feed, m/min': 'Drahtvorschub, m/min',
+  'volts, V': 'Spannung, V',
+  'travel, mm/s': 'Geschwindigkeit, mm/s',
+  'tip-to-work, mm': 'Kontaktrohrabstand, mm',
+  'straight, {1}': 'Strichraupe, {1}',
+  'inverted v, {1}': 'umgekehrtes V, {1}',
+  'triangle, {1}': 'umlaufendes Dreieck, {1}',
+  'zigzag, {1}': 'Zickzack, {1}',
+  'crescent, {1}': 'Halbmond, {1}',
+  straight: 'Strichraupe',
+  'inverted v': 'umgekehrtes V',
+  triangle: 'umlaufendes Dreieck',
+  zigzag: 'Zickzack',
+  crescent: 'Halbmond',
+  'wire feed {#1} m/min, {2}': 'Drahtvorschub {1} m/min, {2}',
+  'volts {#1} V, {2}': 'Spannung {1} V, {2}',
+  'travel {#1} mm/s, {2}': 'Geschwindigkeit {1} mm/s, {2}',
+  'travel {#1} mm/s': 'Geschwindigkeit {1} mm/s',
+  'tip-to-work {#1} mm': 'Kontaktrohrabstand {1} mm',
+  'tee, {#1} mm plate, leg {#2}, {=3}': 'T-Stoß, Blech {1} mm, Schenkel {2}, {3}',
+  'lap, {#1} mm plate, leg {#2}, {=3}': 'Überlappstoß, Blech {1} mm, Schenkel {2}, {3}',
+  'corner, {#1} mm plate, leg {#2}, {=3}': 'Eckstoß, Blech {1} mm, Schenkel {2}, {3}',
+  '{#1} combinations: {#2} within on every line, {#3} too close to call; tied in at the root for sure at {#4}.':
+    '{1} Kombinationen: {2} in jedem Befund innerhalb, {3} zu knapp; Wurzel sicher erfasst bei {4}.',
+  'Nothing in this sweep is within on every line: there is no middle to name.':
+    'Keine dieser Kombinationen ist in jedem Befund innerhalb: es gibt keine Mitte zu nennen.',
+  'Middle: {1}.': 'Mitte: {1}.',
+  'Nothing was swept: one combination.': 'Nichts wurde verändert: eine Kombination.',
+  'Give, one setting at a time, as far as swept: {1}. No whole step in every direction at once.':
+    'Spielraum je Einstellung, soweit durchgegangen: {1}. Kein ganzer Schritt in alle Richtungen zugleich.',
+  'Give, one setting at a time, as far as swept: {1}. Everything within {#2} step in every direction holds.':
+    'Spielraum je Einstellung, soweit durchgegangen: {1}. Alles im Umkreis von {2} Schritt hält.',
+  'Give, one setting at a time, as far as swept: {1}. Everything within {#2} steps in every direction holds.':
+    'Spielraum je Einstellung, soweit durchgegangen: {1}. Alles im Umkreis von {2} Schritten hält.',
+  'wire feed -{#1} / +{#2} m/min; {3}': 'Drahtvorschub −{1} / +{2} m/min; {3}',
+  'volts -{#1} / +{#2} V; {3}': 'Spannung −{1} / +{2} V; {3}',
+  'travel -{#1} / +{#2} mm/s; {3}': 'Geschwindigkeit −{1} / +{2} mm/s; {3}',
+  'wire feed -{#1} / +{#2} m/min': 'Drahtvorschub −{1} / +{2} m/min',
+  'volts -{#1} / +{#2} V': 'Spannung −{1} / +{2} V',
+  'travel -{#1} / +{#2} mm/s': 'Geschwindigkeit −{1} / +{2} mm/s',
+  'tip-to-work -{#1} / +{#2} mm': 'Kontaktrohrabstand −{1} / +{2} mm',
+  'Hand: the steady robot holds; the least imperfect hand tried does not, or none was tried.':
+    'Hand: die ruhige Roboterhand hält; die am wenigsten unruhige erprobte Hand nicht, oder es wurde keine erprobt.',
+  'Hand: holds up to an imperfect hand of {#1} (0 steady, 1 a beginner) over {#2} seeds.':
+    'Hand: hält bis zu einer unruhigen Hand von {1} (0 ruhig, 1 Anfänger) über {2} Zufallsfolgen.',
+
+  'lower half': 'untere Hälfte',
+  'upper half': 'obere Hälfte',
+  'first side': 'erste Seite',
+  'second side': 'zweite Seite',
+  '{#1} to {#2} mm': '{1} bis {2} mm',
+  'No reading of the bead differs by more than its plus-minus.':
+    'Kein Messwert der Naht unterscheidet sich um mehr als sein Plus-Minus.',
+  'The {1} against the {2}: {3}.': 'Die {1} gegen die {2}: {3}.',
+  '{1} {#2} mm more': '{1} {2} mm mehr',
+  '{1} {#2} mm less': '{1} {2} mm weniger',
+  '{1} {#2} mm more; {3}': '{1} {2} mm mehr; {3}',
+  '{1} {#2} mm less; {3}': '{1} {2} mm weniger; {3}',
+  'leg, {1}': 'Schenkel, {1}',
+  throat: 'a-Maß',
+  convexity: 'Nahtüberhöhung',
+  'past the corner at the root': 'Wurzel, über die Ecke hinaus',
+  'fused into the {1}': 'Einbrand, {1}',
+  'tied in at the root': 'Wurzel erfasst',
+  'wait, {1}': 'Pause, {1}',
+  beat: 'Takt',
+  width: 'Breite',
+  'step up': 'Schritt',
+  climb: 'Geschwindigkeit',
+  'arc at the root, ahead of the front': 'Lichtbogen an der Wurzel, vor der Vorderkante',
+  '% of the length': '% der Länge',
+  'cycles a second': 'Pendelungen je Sekunde',
+  'left plate': 'linkes Blech',
+  'right plate': 'rechtes Blech',
+  'edge plate': 'Kantenblech',
+  'back plate': 'hinteres Blech',
+  'left toe': 'linker Übergang',
+  'right toe': 'rechter Übergang',
+  'left toe (edge)': 'linker Übergang (Kante)',
+  'right toe (back plate)': 'rechter Übergang (hinteres Blech)',
+  'The upper half was welded on plates that the lower had warmed, as on a real coupon: part of a difference is that. Weld it the other way round as well.':
+    'Die obere Hälfte wurde auf Blechen geschweißt, die die untere erwärmt hatte, wie am echten Prüfstück: ein Teil des Unterschieds kommt daher. Auch umgekehrt schweißen.',
+  'Each side is welded on cold plates of its own: the warmth that the first side leaves in a real coupon is not carried over.':
+    'Jede Seite wird auf eigenen kalten Blechen geschweißt: die Wärme, die die erste Seite in einem echten Prüfstück hinterlässt, wird nicht übernommen.',
+
+  'Every reading is the same: nothing to tell apart.': 'Alle Messwerte sind gleich: nichts zu unterscheiden.',
+  'The readers make up {#1} % of all spread: {2}.': 'Die Lesenden machen {1} % der ganzen Streuung aus: {2}.',
+  'The readers make up {#1} % of all spread; such readings tell no kinds of macros apart: {2}.':
+    'Die Lesenden machen {1} % der ganzen Streuung aus; solche Messwerte trennen keine Arten von Makroschliffen: {2}.',
+  'The readers make up {#1} % of all spread; such readings tell {#2} kinds of macros apart: {3}.':
+    'Die Lesenden machen {1} % der ganzen Streuung aus; solche Messwerte trennen {2} Arten von Makroschliffen: {3}.',
+  '{1}, though {#2} kinds are wanted': '{1}, verlangt sind aber {2} Arten',
+  'they can judge by it': 'danach lässt sich urteilen',
+  'enough for some purposes': 'für manche Zwecke genug',
+  'differences from coupon to coupon drown in it: read together, and agree on root and fusion line first':
+    'Unterschiede von Prüfstück zu Prüfstück gehen darin unter: gemeinsam lesen und sich zuerst über Wurzel und Schmelzlinie einigen',
+  'Gauge over total spread and number of distinct categories after AIAG, Measurement Systems Analysis, 4th edition, by analysis of variance (from memory: under 10 % good, up to 30 % for some purposes, five categories wanted). ICC after Shrout and Fleiss 1979. With one reading each, a reader’s own spread cannot be told from the rest.':
+    'Messmittelstreuung zu Gesamtstreuung und Zahl unterscheidbarer Klassen nach AIAG, Measurement Systems Analysis, 4. Ausgabe, über Varianzanalyse (aus dem Gedächtnis: unter 10 % gut, bis 30 % für manche Zwecke, fünf Klassen verlangt). ICC nach Shrout und Fleiss 1979. Bei je einer Ablesung lässt sich die eigene Streuung einer Person nicht vom Rest trennen.',
+};
