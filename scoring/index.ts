@@ -33,6 +33,7 @@ export {
   type BadFile,
   byFile,
   type Judge,
+  type OtherFile,
   type Scored,
   scoreBytes,
 } from './class/scored.ts';
@@ -172,7 +173,7 @@ export {
   verdicts,
 } from './schema/result.ts';
 export type { Consistency, Station } from './schema/station.ts';
-export { type FileKind, fileKinds, whatIs } from './schema/what-is.ts';
+export { type FileKind, fileKinds, type OwnKind, whatIs } from './schema/what-is.ts';
 export { type JudgeOptions, judgeAttempt, judgementOf, type ScoreOptions, scoreAttempt } from './score.ts';
 export type { TechniqueRow } from './techniques/rows.ts';
 export { type OnOneCoupon, type TwoTechniques, twoTechniques } from './techniques/two-techniques.ts';

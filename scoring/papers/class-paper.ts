@@ -88,6 +88,7 @@ export function classPaperWith(sheet: ClassSheet, cuts: readonly FirstCut[], lan
       [w.lists.mismatched, sheet.mismatched.map((e) => file(e, e.mismatches))],
       [w.lists.unnamed, sheet.unnamed.map((e) => file(e, [w.verdict[e.scored.result.verdict]]))],
       [w.lists.bad, sheet.bad.map((b) => b.reason)],
+      [w.lists.others, sheet.others.map((o) => `${o.file}: ${w.kinds[o.kind]}`)],
       [w.lists.folders, sheet.folders.map((f) => `${f}/`)],
       [w.lists.notes, sheet.notes],
     ],

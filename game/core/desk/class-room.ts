@@ -19,6 +19,7 @@ import {
   keptScore,
   type Language,
   MOST_FILES,
+  type OwnKind,
   readExercise,
   refusePacked,
   rowsCsv,
@@ -73,6 +74,8 @@ interface Filed {
   file: ChosenFile;
   scored: Scored | null;
   bad: BadFile | null;
+  /** What else it is, where it is whole and no attempt. */
+  other: OwnKind | null;
 }
 
 export type ClassExport = 'csv' | 'rows' | 'jsonl' | 'html' | 'pdf';
@@ -130,29 +133,30 @@ export class ClassRoom {
 
   /** An exercise among the files is one the class was asked for. */
   private async takeExercise(file: ChosenFile): Promise<void> {
-    const filed: Filed = { file, scored: null, bad: null };
+    const filed: Filed = { file, scored: null, bad: null, other: null };
+    this.files.set(file.name, filed);
     try {
       const exercise = readExercise(textOf(await bytesOf(file), file.name), file.name);
       this.handed = [...this.handed.filter((e) => e.name !== exercise.name), exercise];
+      filed.other = 'exercise';
     } catch (error) {
       filed.bad = {
         file: file.name,
         reason: error instanceof InputError ? error.message : unreadable(file.name, error),
       };
-      this.files.set(file.name, filed);
     }
   }
 
   private take(file: ChosenFile): void {
     const before = this.files.get(file.name);
-    const filed: Filed = { file, scored: null, bad: null };
+    const filed: Filed = { file, scored: null, bad: null, other: null };
     if (before?.scored && sameFile(before.file, file)) filed.scored = before.scored;
     this.files.set(file.name, filed);
   }
 
   /** Scores what has not been scored yet. */
   async goOn(): Promise<void> {
-    const waiting = this.all().filter((filed) => filed.scored === null && filed.bad === null);
+    const waiting = this.all().filter((filed) => !isDone(filed));
     this.show('scoring');
     const ended = await this.crew.work(waiting.map((filed) => this.scoring(filed)));
     if (!ended) return;
@@ -238,10 +242,18 @@ export class ClassRoom {
           filed.scored = said.answer.scored;
           this.keep(said.answer.scored);
           this.came();
-        } else fail(said.answer.reason);
+        } else if (said.answer.kind === undefined) fail(said.answer.reason);
+        else void this.other(filed, said.answer.kind);
       },
       brokeOff: (why) => fail(`${name}: scoring broke off (${why})`),
     };
+  }
+
+  /** A whole file that is no attempt; an exercise under another name counts as one under its own. */
+  private async other(filed: Filed, kind: OwnKind): Promise<void> {
+    if (kind === 'exercise') await this.takeExercise(filed.file);
+    else filed.other = kind;
+    this.came();
   }
 
   /** The score of these very bytes from before; null where none is kept, or it cannot be read. */
@@ -312,13 +324,14 @@ export class ClassRoom {
 
   private count(): { done: number; total: number } {
     const all = this.all();
-    return { done: all.filter((f) => f.scored !== null || f.bad !== null).length, total: all.length };
+    return { done: all.filter(isDone).length, total: all.length };
   }
 
   private sheet(): ClassSheet {
     const bad = this.all().flatMap((f) => (f.bad === null ? [] : [f.bad]));
+    const others = this.all().flatMap((f) => (f.other === null ? [] : [{ file: f.file.name, kind: f.other }]));
     const asked = new Set([...exercises, ...this.own()].map((e) => exerciseDigest(e)!));
-    return classSheet({ scored: this.scored(), bad, folders: [...this.folders].sort() }, asked, this.pieces());
+    return classSheet({ scored: this.scored(), bad, others, folders: [...this.folders].sort() }, asked, this.pieces());
   }
 
   /** Exercises of the school's own that count. */
@@ -340,6 +353,10 @@ export class ClassRoom {
     if (days !== null) return days.from === days.to ? days.from : `${days.from}-to-${days.to}`;
     return this.ports.clock.written(this.ports.clock.date_ms()).day;
   }
+}
+
+function isDone({ scored, bad, other }: Filed): boolean {
+  return scored !== null || bad !== null || other !== null;
 }
 
 function isExercise({ name }: ChosenFile): boolean {

@@ -1,5 +1,6 @@
-import type { ClassSheet, Entry } from '../../../scoring/index.ts';
+import { type ClassSheet, classWordsIn, type Entry } from '../../../scoring/index.ts';
 import { words } from '../../locale/index.ts';
+import { language } from '../../page.ts';
 import { fileSaid } from './names.ts';
 
 const w = words.desk.class;
@@ -13,6 +14,10 @@ export function ClassLists({ sheet, passedOver }: { sheet: ClassSheet; passedOve
       <List title={w.lists.notCounted} items={sheet.notCounted.map((e) => said(e, e.notCounted))} />
       <List title={w.lists.mismatched} items={sheet.mismatched.map((e) => said(e, e.mismatches))} />
       <List title={w.lists.unnamed} items={sheet.unnamed.map((e) => said(e, [e.scored.result.verdict]))} />
+      <List
+        title={classWordsIn(language.value).lists.others}
+        items={sheet.others.map((o) => `${o.file}: ${classWordsIn(language.value).kinds[o.kind]}`)}
+      />
       <List title={w.lists.folders} items={sheet.folders.map((f) => `${f}/`)} />
       {sheet.notes.map((note) => (
         <p key={note}>{note}</p>
