@@ -19,6 +19,7 @@ export {
   workSaid,
   workTimeSaid,
 } from './attempt/work.ts';
+export { type CutOfFile, cutOfFile, resultOfFile, resultText } from './class/attempt-file.ts';
 export { type Entry, LATEST, type TraineeRow } from './class/entry.ts';
 export { faultName, faultSaid } from './class/faults.ts';
 export { type AttemptName, attemptFileName, personSaid, readAttemptName, wordsInName } from './class/file-name.ts';
@@ -132,6 +133,7 @@ export { type RangeRow, rangeCsv, rangeRows } from './range/table.ts';
 export { type RangeResult, weldPoint } from './range/weld-point.ts';
 export { withoutPiece } from './schema/asked.ts';
 export { textOf } from './schema/bytes.ts';
+export { clean } from './schema/clean.ts';
 export type { BeadStart, BeadStop, Flaw } from './schema/ends.ts';
 export { type Asked, type Exercise, exerciseSchema, type HandTarget, sizeAsked } from './schema/exercise.ts';
 export { WEAVE_RANGES } from './schema/exercise-check.ts';

@@ -8,6 +8,7 @@ import {
   classPdf,
   classSheet,
   digest,
+  type Entry,
   type Exercise,
   exerciseDigest,
   exercises,
@@ -33,6 +34,7 @@ import type { ChosenFile } from '../chosen-file.ts';
 import type { ChosenFiles, Ports } from '../ports.ts';
 import { bytesOf, MOST_FILE_BYTES } from '../session/files.ts';
 import { messageOf } from '../session/problem.ts';
+import { cutName } from '../session/saver.ts';
 import { Crew, type Piece } from './crew.ts';
 import type { HandTask } from './tasks.ts';
 
@@ -99,6 +101,7 @@ export class ClassRoom {
   /** Names given to files of the addition under way. */
   private coming = new Set<string>();
   private readonly crew: Crew;
+  private readonly outCrew: Crew;
   private laid_ms = 0;
 
   /**
@@ -113,6 +116,7 @@ export class ClassRoom {
     private readonly language: () => Language,
   ) {
     this.crew = new Crew(ports.openHand, ports.hands);
+    this.outCrew = new Crew(ports.openHand, 1);
   }
 
   /** Takes in files beside those there are, and scores them. The same file again costs nothing; another of the same name is kept beside it. */
@@ -218,6 +222,34 @@ export class ClassRoom {
   /** One of the class's files, to be opened. */
   file(name: string): ChosenFile | null {
     return this.files.get(name)?.file ?? null;
+  }
+
+  /**
+   * Hands out a file made of one attempt, which is welded again for it: its result as JSON, or its cut where the first fix points.
+   * @throws InputError where it can no longer be read
+   */
+  async saveOf(entry: Entry, what: 'result' | 'cut'): Promise<void> {
+    const filed = this.files.get(entry.file);
+    if (!filed) return;
+    const cut = what === 'cut' ? entry.scored.result : null;
+    const bytes = await taken(filed.file);
+    const name = entry.file.replace(/\.json$/i, '');
+    const failed = (reason: string): never => {
+      throw new InputError(entry.file, [{ path: '', found: reason, allowed: 'a file that can be welded again' }]);
+    };
+    await this.outCrew.work([
+      {
+        task: async () => ({ type: 'file', file: entry.file, bytes, cut }),
+        answered: (said) => {
+          if (said.type !== 'file') return;
+          if ('reason' in said) failed(said.reason);
+          else if (typeof said.made === 'string')
+            this.ports.files.saveAs(said.made, `${name}.result.json`, 'application/json');
+          else this.ports.files.saveAs(said.made.svg, cutName(name, said.made.y_mm), 'image/svg+xml');
+        },
+        brokeOff: failed,
+      },
+    ]);
   }
 
   /** Hands the class to the user. */

@@ -1,4 +1,4 @@
-import { type ClassSheet, classWordsIn, type Entry } from '../../../scoring/index.ts';
+import { type ClassSheet, classWordsIn, clean, type Entry } from '../../../scoring/index.ts';
 import { words } from '../../locale/index.ts';
 import { language } from '../../page.ts';
 import { fileSaid } from './names.ts';
@@ -16,13 +16,13 @@ export function ClassLists({ sheet, passedOver }: { sheet: ClassSheet; passedOve
       <List title={w.lists.unnamed} items={sheet.unnamed.map((e) => said(e, [e.scored.result.verdict]))} />
       <List
         title={classWordsIn(language.value).lists.others}
-        items={sheet.others.map((o) => `${o.file}: ${classWordsIn(language.value).kinds[o.kind]}`)}
+        items={sheet.others.map((o) => `${fileSaid(o.file)}: ${classWordsIn(language.value).kinds[o.kind]}`)}
       />
-      <List title={w.lists.folders} items={sheet.folders.map((f) => `${f}/`)} />
+      <List title={w.lists.folders} items={sheet.folders.map((f) => `${clean(f)}/`)} />
       {sheet.notes.map((note) => (
         <p key={note}>{note}</p>
       ))}
-      {passedOver.length > 0 && <p>{w.passedOver(passedOver)}</p>}
+      {passedOver.length > 0 && <p>{w.passedOver(passedOver.map(fileSaid))}</p>}
     </div>
   );
 }
