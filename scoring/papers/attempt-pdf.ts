@@ -15,6 +15,7 @@ export function attemptPdf(p: AttemptPaper, fonts: PaperFonts): Promise<Uint8Arr
   const w = attemptWordsIn(p.language);
   return pdfOf(
     {
+      language: p.language,
       title: `${p.file}: ${w.verdict[p.verdict]}`,
       subject: p.title,
       block: [...p.block, ...w.couponCells],

@@ -19,6 +19,7 @@ export function classPdf(p: ClassPaper, fonts: PaperFonts): Promise<Uint8Array> 
   ]);
   return pdfOf(
     {
+      language: p.language,
       title: p.title,
       subject: p.headline,
       block: p.block,

@@ -27,6 +27,9 @@ export const english = {
   gap: gapSaid,
   /** A text of the ready exercises, by what it is in English; any other text is somebody's own and stays as it is. */
   ready: (text: string): string => text,
+  /** Of a PDF. @param list what each number in brackets stands for, by code points */
+  unset: (list: string): string =>
+    `In brackets: letters that the typeface of this PDF does not have (${list}). The same sheet saved as a page, or printed from one, shows them.`,
   notModelled: NOT_MODELLED,
   cautions: CAUTIONS,
 };

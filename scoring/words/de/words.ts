@@ -40,6 +40,8 @@ export const german: ScoringWords = {
   note: (found) => noteSaid(found, noteSentences),
   gap: gapSaid,
   ready: readyText,
+  unset: (list) =>
+    `In Klammern: Zeichen, die die Schrift dieses PDF nicht hat (${list}). Dasselbe Blatt, als Seite gesichert oder von ihr gedruckt, zeigt sie.`,
   notModelled: [
     'Poren',
     'Risse',
