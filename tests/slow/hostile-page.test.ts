@@ -213,7 +213,6 @@ describe('at the bench', () => {
             ...honest,
             exercise: { ...honest.exercise, title, story: MARKUP, teaches: MARKUP },
             trainee,
-            chain: undefined,
           }),
         });
         const chosen = page.locator('.exercise select option:checked');
