@@ -187,6 +187,9 @@ describe.each(OWN.map((own) => [own.fields.title!, own] as const))('%s', (title,
     const { exercise, path, verdicts, summary } = await proved(own);
     const hands = proofHands(exercise);
     expect(verdicts).toHaveLength(hands.length);
+    const faults = hands.flatMap((hand, i) => (hand.fault === null ? [] : [verdicts[i]!]));
+    const told = faults.filter((verdict) => verdict === 'outside' || verdict === 'no verdict').length;
+    expect(summary).toContain(`${told} of ${faults.length} named faults fall outside or get no verdict.`);
 
     const file = (who: string, attempt: number): string =>
       join(stick, attemptFileName({ date: '2026-03-10', bench: 'b1', trainee: who, exercise: exercise.name, attempt }));
