@@ -63,6 +63,7 @@ export const classWords = {
     logbook: 'a logbook',
   } satisfies Record<OwnKind, string>,
   block: { class: 'Class', days: 'Days', exercise: 'Exercise', instructor: 'Instructor, initials' },
+  same: (what: string): string => `In every row: ${what}.`,
   coupon: 'real coupon',
   weeks: 'Change over weeks',
   weeksRule: 'Median of the week’s trend numbers, and how many of its attempts were within.',

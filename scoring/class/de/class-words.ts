@@ -65,6 +65,7 @@ export const classWords: ClassWords = {
     logbook: 'ein Logbuch',
   },
   block: { class: 'Klasse', days: 'Tage', exercise: 'Übung', instructor: 'Lehrkraft, Kürzel' },
+  same: (what) => `In jeder Zeile: ${what}.`,
   coupon: 'echtes Prüfstück',
   weeks: 'Änderung über die Wochen',
   weeksRule: 'Median der Verlaufszahlen der Woche, und wie viele ihrer Versuche innerhalb waren.',
