@@ -108,7 +108,7 @@ export function App({ session, lesson, drive }: { session: Session; lesson: Less
       <LessonCard lesson={lesson} />
       <DrillCard session={session} />
       <ProblemNote session={session} open={setDialog} />
-      {dialog === 'attempts' && <ShelfDialog session={session} close={close} />}
+      {dialog === 'attempts' && <ShelfDialog session={session} open={setDialog} close={close} />}
       {dialog === 'desk' && <DeskDialog session={session} open={setDialog} close={close} />}
       {dialog === 'aids' && <AidsDialog close={close} />}
       {dialog === 'about' && <AboutDialog lesson={lesson} close={close} />}

@@ -19,6 +19,7 @@ export {
   workSaid,
   workTimeSaid,
 } from './attempt/work.ts';
+export { type CutOfFile, cutOfFile, resultOfFile, resultText } from './class/attempt-file.ts';
 export { type Entry, LATEST, type TraineeRow } from './class/entry.ts';
 export { faultName } from './class/faults.ts';
 export { type AttemptName, attemptFileName, personSaid, readAttemptName, wordsInName } from './class/file-name.ts';
@@ -34,6 +35,7 @@ export {
   type BadFile,
   byFile,
   type Judge,
+  type OtherFile,
   type Scored,
   scoreBytes,
 } from './class/scored.ts';
@@ -133,6 +135,7 @@ export { type RangeRow, rangeCsv, rangeRows } from './range/table.ts';
 export { type RangeResult, weldPoint } from './range/weld-point.ts';
 export { withoutPiece } from './schema/asked.ts';
 export { textOf } from './schema/bytes.ts';
+export { clean } from './schema/clean.ts';
 export type { BeadStart, BeadStop, Flaw } from './schema/ends.ts';
 export { type Asked, type Exercise, exerciseSchema, type HandTarget, sizeAsked } from './schema/exercise.ts';
 export { WEAVE_RANGES } from './schema/exercise-check.ts';
@@ -174,7 +177,7 @@ export {
   verdicts,
 } from './schema/result.ts';
 export type { Consistency, Station } from './schema/station.ts';
-export { type FileKind, fileKinds, whatIs } from './schema/what-is.ts';
+export { type FileKind, fileKinds, type OwnKind, whatIs } from './schema/what-is.ts';
 export { type JudgeOptions, judgeAttempt, judgementOf, type ScoreOptions, scoreAttempt } from './score.ts';
 export type { TechniqueRow } from './techniques/rows.ts';
 export { type OnOneCoupon, type TwoTechniques, twoTechniques } from './techniques/two-techniques.ts';

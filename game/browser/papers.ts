@@ -1,3 +1,5 @@
+import arabic from '@fontsource/noto-sans-arabic/files/noto-sans-arabic-arabic-400-normal.woff?url';
+import hebrew from '@fontsource/noto-sans-hebrew/files/noto-sans-hebrew-hebrew-400-normal.woff?url';
 import medium from 'pdfmake/fonts/Roboto/Roboto-Medium.ttf?url';
 import regular from 'pdfmake/fonts/Roboto/Roboto-Regular.ttf?url';
 import type { Papers } from '../core/ports.ts';
@@ -10,7 +12,11 @@ export const browserPapers: Papers = {
     addEventListener('beforeprint', () => {
       if (!stands()) standPaper(paper());
     }),
-  fonts: async () => ({ regular: await bytesAt(regular), medium: await bytesAt(medium) }),
+  fonts: async () => ({
+    regular: await bytesAt(regular),
+    medium: await bytesAt(medium),
+    letters: (writing) => bytesAt({ hebrew, arabic }[writing]),
+  }),
 };
 
 /** A file of the page's own; in the single file it stands in the page itself, which may fetch nothing. */

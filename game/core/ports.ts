@@ -113,6 +113,8 @@ export interface ChosenFiles {
   files: ChosenFile[];
   /** Subfolders, which are not looked into. */
   folders: string[];
+  /** Folders that could no longer be read. */
+  lost?: string[];
 }
 
 /** A picture of a coupon, unpacked in this page only. */

@@ -88,6 +88,10 @@ export const desk = {
     times: (times: number, of: number, device: string) => `${whole(times)} of the last ${whole(of)}, ${device}`,
     open: 'Open',
     beside: 'Lay beside',
+    saveOf: {
+      result: { short: 'Result', long: 'Save its result as JSON' },
+      cut: { short: 'Cut', long: 'Save its cut where the first fix points as a drawing (SVG)' },
+    },
     besideFirst: 'Open an attempt first: another can then lie beside it.',
     openFirst: (who: string) => `Open the attempt of ${who}`,
     known: (n: number) =>

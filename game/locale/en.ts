@@ -1,5 +1,5 @@
 import type { GasName, Recording, TransferRegime, WeaveOptions } from '../../engine/index.ts';
-import { type Line, type Result, type Verdict, workSaid, workTimeSaid } from '../../scoring/index.ts';
+import { clean, type Line, type Result, type Verdict, workSaid, workTimeSaid } from '../../scoring/index.ts';
 import type { PictureProblem, Problem, Refusal } from '../core/session/problem.ts';
 import type { Announcement, Notice } from '../core/session/state.ts';
 import { desk } from './desk.ts';
@@ -202,6 +202,8 @@ export const en = {
     nothing: 'nothing',
     coupon: (y: number) => `real coupon at ${oneDecimal(y)} mm`,
     measure: 'Measure it yourself',
+    save: 'Save drawing',
+    saveLong: 'Save this cut as a drawing (SVG)',
     real: 'a real coupon …',
     hidden: 'Measure this cut yourself first, or',
     show: 'see the readings',
@@ -285,6 +287,7 @@ export const en = {
     details: 'Details',
     check: 'check number',
     engine: 'engine',
+    saveResult: 'Save the result as JSON',
     /** A line's measure. */
     measure: (measure: string): string => measure,
     side: (kind: Kind, side: Side) => (side === null ? '' : SIDES[kind][side]),
@@ -432,15 +435,19 @@ export function sayProblem(w: Words, problem: Problem): string {
     case 'input':
       return p.refused(problem.error.message);
     case 'file-too-large':
-      return p.tooLarge(problem.file, problem.bytes, problem.most_bytes);
+      return p.tooLarge(clean(problem.file), problem.bytes, problem.most_bytes);
     case 'much-work':
-      return p.muchWork(problem.file, p.phrase(workSaid(problem.work)), workTimeSaid(problem.most_s));
+      return p.muchWork(
+        problem.file === null ? null : clean(problem.file),
+        p.phrase(workSaid(problem.work)),
+        workTimeSaid(problem.most_s),
+      );
     case 'other-kind':
-      return p.otherKind(problem.file, problem.kind);
+      return p.otherKind(clean(problem.file), problem.kind);
     case 'spoilt-link':
       return p.spoiltLink;
     case 'picture':
-      return p.found(p.picture[problem.picture.why]);
+      return `${clean(problem.picture.file)}: ${p.found(p.picture[problem.picture.why])}`;
     case 'not-kept':
       return p.notKept;
     case 'storage-full':

@@ -53,6 +53,11 @@ export function CutPanel({ session, openDialog }: { session: Session; openDialog
             {words.cut.measure}
           </button>
         )}
+        {done && cut.value?.station && !readingsHidden.value && (
+          <button type="button" class="link" title={words.cut.saveLong} onClick={() => session.saver.cut()}>
+            {words.cut.save}
+          </button>
+        )}
         {done && <WhatIfSelect session={session} />}
         {(done || beside) && <CompareSelect session={session} openDialog={openDialog} />}
       </div>

@@ -55,7 +55,7 @@ export function Findings({ session }: { session: Session }) {
       <Lines session={session} lines={found.lines} flags={flags} />
       {besideCoupon.value && <CouponFindings kept={besideCoupon.value} />}
       <HandTable found={found} />
-      <Footing found={found} />
+      <Footing session={session} found={found} />
     </section>
   );
 }
@@ -177,7 +177,7 @@ function reading(x: number, unit: Line['unit']): string {
   return trimmed(x, unit === 'in' ? 3 : unit === 'mm' ? 2 : 0);
 }
 
-function Footing({ found }: { found: Result }) {
+function Footing({ session, found }: { session: Session; found: Result }) {
   const done = finished.value;
   const carried = done?.recording.stateHash ?? null;
   return (
@@ -202,6 +202,11 @@ function Footing({ found }: { found: Result }) {
         <dd>
           {w.engine} {found.engine}, {w.check} {found.stateHash}.{' '}
           {done && carried !== null && (carried === done.hash ? w.sameHash : w.otherHash)}
+        </dd>
+        <dd>
+          <button type="button" class="link" onClick={() => session.saver.result()}>
+            {w.saveResult}
+          </button>
         </dd>
       </dl>
     </details>

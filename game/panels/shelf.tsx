@@ -3,9 +3,10 @@ import type { Session } from '../core/session/session.ts';
 import type { AttemptEntry } from '../core/session/shelf.ts';
 import { ready, words } from '../locale/index.ts';
 import { persistent, shelf, unfinished } from '../page.ts';
-import { Dialog } from './dialog.tsx';
+import { Dialog, type DialogName } from './dialog.tsx';
 import { Logbook } from './logbook.tsx';
 import { PracticeSheet } from './practice.tsx';
+import { ProblemNote } from './problem.tsx';
 import { UnfinishedList } from './unfinished.tsx';
 import { VerdictMark } from './verdict-mark.tsx';
 import { dayAndTime } from './when.ts';
@@ -13,7 +14,15 @@ import { dayAndTime } from './when.ts';
 const w = words.shelf;
 
 /** Attempts this browser keeps. */
-export function ShelfDialog({ session, close }: { session: Session; close: () => void }) {
+export function ShelfDialog({
+  session,
+  open,
+  close,
+}: {
+  session: Session;
+  open: (name: DialogName) => void;
+  close: () => void;
+}) {
   const [leaf, setLeaf] = useState<'list' | 'log' | 'practice'>('list');
   return (
     <Dialog title={{ list: w.title, log: words.logbook.title, practice: words.practice.leaf }[leaf]} close={close}>
@@ -36,6 +45,7 @@ export function ShelfDialog({ session, close }: { session: Session; close: () =>
           {words.about.close}
         </button>
       </p>
+      <ProblemNote session={session} open={open} />
     </Dialog>
   );
 }

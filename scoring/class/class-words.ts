@@ -1,3 +1,5 @@
+import type { OwnKind } from '../schema/what-is.ts';
+
 /** What the class sheet says, in English; the type of every other language. */
 export const classWords = {
   head: {
@@ -48,10 +50,20 @@ export const classWords = {
     mismatched: 'Counted, though something does not fit',
     unnamed: 'No trainee in the file name',
     bad: 'Could not be read',
+    others: 'No attempts, left alone',
     folders: 'Not looked into',
     notes: 'To know',
   },
+  kinds: {
+    recording: 'a recording',
+    exercise: 'an exercise',
+    profile: 'acceptance limits',
+    coupon: 'marks of a real coupon',
+    result: 'a result',
+    logbook: 'a logbook',
+  } satisfies Record<OwnKind, string>,
   block: { class: 'Class', days: 'Days', exercise: 'Exercise', instructor: 'Instructor, initials' },
+  same: (what: string): string => `In every row: ${what}.`,
   coupon: 'real coupon',
   weeks: 'Change over weeks',
   weeksRule: 'Median of the week’s trend numbers, and how many of its attempts were within.',

@@ -6,11 +6,13 @@ import { traineeSchema } from '../schema/bench.ts';
 import { textOf } from '../schema/bytes.ts';
 import { clean } from '../schema/clean.ts';
 import type { Exercise } from '../schema/exercise.ts';
+import { OtherKind } from '../schema/kind.ts';
 import { InputError } from '../schema/problem.ts';
 import type { Profile } from '../schema/profile.ts';
 import { readRecording } from '../schema/read.ts';
 import type { AttemptRecording } from '../schema/recording.ts';
 import { type Result, resultSchema } from '../schema/result.ts';
+import type { OwnKind } from '../schema/what-is.ts';
 import { scoreAttempt } from '../score.ts';
 import { motionPath, pathText } from '../verdict/motion-path.ts';
 import { type AttemptName, readAttemptName, wordsInName } from './file-name.ts';
@@ -106,14 +108,21 @@ export interface BadFile {
   reason: string;
 }
 
-/** What scoring a file came to. */
-export type Answer = { ok: true; scored: Scored } | { ok: false; reason: string };
+/** A whole file of ours among a class's that is no attempt: an exercise, a logbook. Nothing is wrong with it. */
+export interface OtherFile {
+  file: string;
+  kind: OwnKind;
+}
+
+/** What scoring a file came to. `kind`: it is whole, and of this other kind. */
+export type Answer = { ok: true; scored: Scored } | { ok: false; reason: string; kind?: OwnKind };
 
 /** Scores a file; whatever goes wrong comes back as a sentence naming it, so that the next file is scored all the same. */
 export function answerFor(bytes: Uint8Array, file: string, judge: Judge, mostWork_s: number = MOST_WORK_S): Answer {
   try {
     return { ok: true, scored: scoreBytes(bytes, file, judge, mostWork_s) };
   } catch (error) {
+    if (error instanceof OtherKind) return { ok: false, reason: error.message, kind: error.kind };
     if (error instanceof InputError) return { ok: false, reason: error.message };
     if (error instanceof EngineError) return { ok: false, reason: clean(`${file}: ${error.message}`) };
     const why = error instanceof Error ? `${error.name}: ${error.message}` : String(error);

@@ -109,6 +109,9 @@ export function sheetLines(sheet: ClassSheet): Clean[] {
     ...(sheet.bad.length === 0
       ? []
       : ['Could not be read:', ...sheet.bad.flatMap((b) => b.reason.split('\n').map((line) => `  ${line}`))]),
+    ...(sheet.others.length === 0
+      ? []
+      : ['No attempts, left alone:', ...sheet.others.map((o) => `  ${o.file}: ${classWords.kinds[o.kind]}`)]),
     ...(sheet.folders.length === 0 ? [] : [`Not looked into: ${sheet.folders.map((f) => `${f}/`).join(', ')}`]),
     ...sheet.notes,
   ].map(clean);

@@ -5,7 +5,7 @@ import { kindOrder } from './faults.ts';
 import { mixesAlphabets, personKey, personSaid } from './file-name.ts';
 import { type First, firstThree } from './first-three.ts';
 import type { KnownPieces } from './pieces.ts';
-import type { BadFile, Scored } from './scored.ts';
+import type { BadFile, OtherFile, Scored } from './scored.ts';
 
 /** A class on one sheet: who does what now, what they have in common, whom to see first, and every file that does not fit. */
 export interface ClassSheet {
@@ -20,6 +20,8 @@ export interface ClassSheet {
   /** Attempts whose file name gives no trainee. */
   unnamed: Entry[];
   bad: BadFile[];
+  /** Whole files that are no attempts, left alone. */
+  others: OtherFile[];
   folders: string[];
   files: number;
   counted: number;
@@ -38,6 +40,7 @@ export function classSheet(
   scores: {
     scored: readonly Scored[];
     bad: readonly BadFile[];
+    others?: readonly OtherFile[];
     folders?: readonly string[];
   },
   asked?: ReadonlySet<string>,
@@ -56,6 +59,7 @@ export function classSheet(
     mismatched: counted.filter((e) => e.mismatches.length > 0),
     unnamed: counted.filter((e) => e.name.trainee === null),
     bad: [...scores.bad],
+    others: [...(scores.others ?? [])],
     folders: [...(scores.folders ?? [])],
     files: scores.scored.length + scores.bad.length,
     counted: counted.length,

@@ -10,21 +10,25 @@ export interface FolderList {
   files: string[];
   /** Subfolders, which are not looked into. */
   folders: string[];
+  /** Names of other files, left alone; hidden ones are not named. */
+  passedOver: string[];
 }
 
 /**
  * Files of a folder that are or should be recordings: names ending in .json, and packed ones so that they can be refused by name.
- * Hidden files and other kinds are passed over.
+ * Hidden files are passed over, others named.
  * @throws InputError when the folder cannot be read, holds none, or too many
  */
 export function listFolder(folder: string): FolderList {
   const files: string[] = [];
   const folders: string[] = [];
+  const passedOver: string[] = [];
   try {
     for (const entry of readdirSync(folder, { withFileTypes: true })) {
       if (entry.name.startsWith('.')) continue;
       if (entry.isDirectory()) folders.push(entry.name);
       else if (isTaken(entry.name)) files.push(entry.name);
+      else passedOver.push(entry.name);
     }
   } catch (cause) {
     throw new InputError(folder, [{ path: '', found: whyNot(cause), allowed: 'a folder of recordings' }]);
@@ -39,7 +43,7 @@ export function listFolder(folder: string): FolderList {
       { path: '', found: `${files.length} files`, allowed: `at most ${MOST_FILES} in one folder` },
     ]);
   }
-  return { files: files.sort(), folders: folders.sort() };
+  return { files: files.sort(), folders: folders.sort(), passedOver: passedOver.sort() };
 }
 
 /**

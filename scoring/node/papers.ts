@@ -23,7 +23,14 @@ let ready: Promise<void> | null = null;
 function fontFiles(): PaperFonts {
   const file = (style: string): Uint8Array =>
     readFileSync(fromHere.resolve(`pdfmake/fonts/Roboto/Roboto-${style}.ttf`));
-  fonts ??= { regular: file('Regular'), medium: file('Medium') };
+  fonts ??= {
+    regular: file('Regular'),
+    medium: file('Medium'),
+    letters: async (writing) =>
+      readFileSync(
+        fromHere.resolve(`@fontsource/noto-sans-${writing}/files/noto-sans-${writing}-${writing}-400-normal.woff`),
+      ),
+  };
   return fonts;
 }
 

@@ -1,7 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { MOST_WORK_S } from '../attempt/work.ts';
-import { type Answer, type BadFile, byFile, type Judge, type Scored } from '../class/scored.ts';
+import { type Answer, type BadFile, byFile, type Judge, type OtherFile, type Scored } from '../class/scored.ts';
 import { digest } from '../exercises/digest.ts';
 import { clean } from '../schema/clean.ts';
 import { InputError } from '../schema/problem.ts';
@@ -43,6 +43,10 @@ export interface FolderScores {
   /** Sorted by file name, at any worker count. */
   scored: Scored[];
   bad: BadFile[];
+  /** Whole files of ours that are no attempts, left alone. */
+  others: OtherFile[];
+  /** Names of files that are no recordings by their ends, left alone. */
+  passedOver: string[];
   /** Subfolders, which are not looked into. */
   folders: string[];
   /** How many scores came from the journal. */
@@ -64,16 +68,17 @@ export const MOST_WORKERS = 64;
  * @throws InputError when the folder itself cannot be read
  */
 export async function scoreFolder(folder: string, options: FolderOptions = {}): Promise<FolderScores> {
-  const { files, folders } = listFolder(folder);
+  const { files, folders, passedOver } = listFolder(folder);
   const judge = options.judge ?? NO_JUDGE;
   const path = options.journal === undefined ? join(folder, JOURNAL_NAME) : options.journal;
   const journal = new Journal({ path, judge, fresh: options.fresh === true, secret: options.secret ?? null });
   const scored: Scored[] = [];
   const bad: BadFile[] = [];
+  const others: OtherFile[] = [];
   const again: FolderScores['again'] = [];
   let known = 0;
   const tell = (file: string): void =>
-    options.progress?.({ done: scored.length + bad.length, total: files.length, known, file });
+    options.progress?.({ done: scored.length + bad.length + others.length, total: files.length, known, file });
 
   const waiting = [...files];
   /** The next file that has to be welded; those in the journal and those that cannot be read are settled on the way. */
@@ -108,7 +113,8 @@ export async function scoreFolder(folder: string, options: FolderOptions = {}): 
       if (answer.ok) {
         scored.push(answer.scored);
         journal.add(answer.scored);
-      } else bad.push({ file, reason: answer.reason });
+      } else if (answer.kind === undefined) bad.push({ file, reason: answer.reason });
+      else others.push({ file, kind: answer.kind });
       tell(file);
     },
     brokeOff: ({ file }, why) => {
@@ -118,6 +124,18 @@ export async function scoreFolder(folder: string, options: FolderOptions = {}): 
   });
   scored.sort(byFile);
   bad.sort(byFile);
+  others.sort(byFile);
   again.sort(byFile);
-  return { folder, scored, bad, folders, known, again, spoiltRows: journal.spoilt, journalFault: journal.fault };
+  return {
+    folder,
+    scored,
+    bad,
+    others,
+    passedOver,
+    folders,
+    known,
+    again,
+    spoiltRows: journal.spoilt,
+    journalFault: journal.fault,
+  };
 }

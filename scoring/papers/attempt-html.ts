@@ -44,10 +44,12 @@ function smallCuts(p: AttemptPaper): Html {
   return html`<div class="small-cuts">${p.smallCuts.map(one)}</div>`;
 }
 
+const inch = (text: string | null): Html => (text === null ? NOTHING : html`<small>${txt(text)}</small>`);
+
 function linesHtml(lines: readonly PaperLine[], w: AttemptWords): Html {
   if (lines.length === 0) return NOTHING;
   const row = (l: PaperLine): Html =>
-    html`<tr class="${txt(verdictClass(l.verdict))}"><td><b>${txt(l.what)}</b>${l.rule === '' ? NOTHING : html`<small>${txt(l.rule)}</small>`}</td><td class="nw">${txt(l.reading)}</td><td class="nw">${txt(l.limit)}</td><td class="standing">${drawn(l.standing)}</td><td class="nw v">${txt(w.verdict[l.verdict])}</td><td>${txt(l.where)}</td><td class="blank"></td></tr>`;
+    html`<tr class="${txt(verdictClass(l.verdict))}"><td><b>${txt(l.what)}</b>${l.rule === '' ? NOTHING : html`<small>${txt(l.rule)}</small>`}</td><td class="nw">${txt(l.reading)}${inch(l.readingInch)}</td><td class="nw">${txt(l.limit)}${inch(l.limitInch)}</td><td class="standing">${drawn(l.standing)}</td><td class="nw v">${txt(w.verdict[l.verdict])}</td><td>${txt(l.where)}</td><td class="blank"></td></tr>`;
   const head = w.head.map((h) => html`<th>${txt(h)}</th>`);
   return html`<table><thead><tr>${head}</tr></thead><tbody>${lines.map(row)}</tbody></table>`;
 }

@@ -41,7 +41,10 @@ const CUT_SCALE = 20;
 export interface PaperLine {
   what: string;
   reading: string;
+  /** The same in inches, in small letters below; null: not wanted, or no length. */
+  readingInch: string | null;
   limit: string;
+  limitInch: string | null;
   verdict: Line['verdict'];
   standing: Svg;
   where: string;
@@ -202,13 +205,15 @@ function paperLine(
   { ready }: ScoringWords,
   inches: Language | null,
 ): PaperLine {
-  const beside = (mm: number): string => (inches === null || l.unit !== 'mm' ? '' : ` (${inInches(mm, 'mm', inches)})`);
+  const inch = (mm: number): string | null => (inches === null || l.unit !== 'mm' ? null : inInches(mm, 'mm', inches));
   const decimals = l.unit === 'in' ? 3 : l.unit === 'mm' ? 2 : 0;
   const unit = l.unit === 'deg' ? '°' : ` ${l.unit}`;
   return {
     what: w.measureName(l.measure, l.side, kind),
-    reading: `${signed(l.reading, decimals, w)} ± ${signed(l.plusMinus, decimals, w)}${unit}${beside(l.reading)}`,
-    limit: `${w.sense[l.sense]} ${signed(l.limit, decimals, w)}${unit}${beside(l.limit)}`,
+    reading: `${signed(l.reading, decimals, w)} ± ${signed(l.plusMinus, decimals, w)}${unit}`,
+    readingInch: inch(l.reading),
+    limit: `${w.sense[l.sense]} ${signed(l.limit, decimals, w)}${unit}`,
+    limitInch: inch(l.limit),
     verdict: l.verdict,
     standing: standingSvg(l),
     where: l.places.length === 0 ? w.said(l.y_mm, 0) : placesSaid(l.places, w),

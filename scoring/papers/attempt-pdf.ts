@@ -15,6 +15,7 @@ export function attemptPdf(p: AttemptPaper, fonts: PaperFonts): Promise<Uint8Arr
   const w = attemptWordsIn(p.language);
   return pdfOf(
     {
+      language: p.language,
       title: `${p.file}: ${w.verdict[p.verdict]}`,
       subject: p.title,
       block: [...p.block, ...w.couponCells],
@@ -109,6 +110,11 @@ function smallCuts(p: AttemptPaper): Content[] {
   ];
 }
 
+function withInch(text: string, inch: string | null): TableCell {
+  const said = { text, noWrap: true };
+  return inch === null ? said : { stack: [said, { text: inch, fontSize: 6, color: '#222222', noWrap: true }] };
+}
+
 function lines(p: AttemptPaper): Content {
   const w = attemptWordsIn(p.language);
   const rows = p.lines.map((l): TableCell[] => [
@@ -118,8 +124,8 @@ function lines(p: AttemptPaper): Content {
         ...(l.rule === '' ? [] : [{ text: l.rule, fontSize: 6, color: '#222222' }]),
       ],
     },
-    { text: l.reading, noWrap: true },
-    { text: l.limit, noWrap: true },
+    withInch(l.reading, l.readingInch),
+    withInch(l.limit, l.limitInch),
     drawing(l.standing, STANDING),
     { text: w.verdict[l.verdict], bold: l.verdict === 'outside' },
     { text: l.where, fontSize: 7 },

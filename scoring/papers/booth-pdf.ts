@@ -12,6 +12,7 @@ export function boothPdf(p: BoothPaper, fonts: PaperFonts): Promise<Uint8Array> 
   const w = sheetWordsIn(p.language).booth;
   return pdfOf(
     {
+      language: p.language,
       title: p.title,
       subject: p.title,
       block: p.block,

@@ -1,4 +1,4 @@
-import { nobodyFirst, TABLE_HEAD, tableCells } from '../class/sheet-text.ts';
+import { nobodyFirst } from '../class/sheet-text.ts';
 import { classWordsIn } from '../class/words-in.ts';
 import type { ClassPaper, FirstOnPaper } from './class-paper.ts';
 import { blackAndWhite } from './grey.ts';
@@ -8,17 +8,17 @@ import { blockHtml, listHtml, paperDocument } from './paper-html.ts';
 /** The class report as an HTML document that prints on A4. */
 export function classHtml(p: ClassPaper): string {
   const w = classWordsIn(p.language);
-  const rows = p.sheet.rows.map(
-    (row) =>
-      html`<tr>${tableCells(row, p.language).map((cell) => html`<td>${txt(cell)}</td>`)}<td class="blank"></td></tr>`,
+  const rows = p.table.rows.map(
+    (row) => html`<tr>${row.map((cell) => html`<td>${txt(cell)}</td>`)}<td class="blank"></td></tr>`,
   );
-  const head = [...TABLE_HEAD.map((column) => w.head[column]), w.coupon].map((h) => html`<th>${txt(h)}</th>`);
+  const head = p.table.head.map((h) => html`<th>${txt(h)}</th>`);
   const parts = [
     html`<header class="head"><h1>${txt(p.title)}</h1><p>${txt(p.headline)}</p></header>`,
     html`<p class="first">${txt(p.common)}</p>`,
     p.first.length === 0
       ? html`<p>${txt(nobodyFirst(p.sheet, p.language))}</p>`
       : html`<section><h2>${txt(seeFirst(p))}</h2><div class="three">${p.first.map(firstHtml)}</div><p><small>${txt(p.firstRule)}</small></p></section>`,
+    p.table.same === '' ? NOTHING : html`<p><small>${txt(p.table.same)}</small></p>`,
     html`<table class="class"><thead><tr>${head}</tr></thead><tbody>${rows}</tbody></table>`,
     p.weeks === null ? NOTHING : weeksHtml(p.weeks, w.weeks),
     ...p.lists.map(([title, items]) => listHtml(title, items)),

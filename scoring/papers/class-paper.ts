@@ -3,7 +3,7 @@ import type { Entry } from '../class/entry.ts';
 import type { First } from '../class/first-three.ts';
 import { mismatchesSaid, notCountedSaid } from '../class/said.ts';
 import type { ClassSheet } from '../class/sheet.ts';
-import { commonSaid, headline } from '../class/sheet-text.ts';
+import { commonSaid, headline, TABLE_HEAD, tableCells } from '../class/sheet-text.ts';
 import { weekTable } from '../class/weeks.ts';
 import { classWordsIn, faultSaid } from '../class/words-in.ts';
 import { sectionSvg } from '../draw/section-svg.ts';
@@ -45,6 +45,8 @@ export interface ClassPaper {
   first: FirstOnPaper[];
   firstRule: string;
   sheet: ClassSheet;
+  /** A row a trainee; what is the same in all of them stands above the table instead of in a column. */
+  table: { head: string[]; rows: string[][]; same: string };
   /** Change over weeks; null where there is only one. */
   weeks: { rule: string; head: string[]; rows: string[][] } | null;
   /** Named lists under the table: title and a sentence for each file. */
@@ -94,12 +96,14 @@ export function classPaperWith(
     first: sheet.firstThree.map((f, i) => firstOnPaper(f, i, cuts[i]!, language, inches)),
     firstRule: w.firstRule,
     sheet,
+    table: tableOnPaper(sheet, language),
     weeks: weeks === null ? null : { rule: w.weeksRule, ...weeks },
     lists: [
       [w.lists.notCounted, sheet.notCounted.map((e) => file(e, notCountedSaid(e, language)))],
       [w.lists.mismatched, sheet.mismatched.map((e) => file(e, mismatchesSaid(e, language)))],
       [w.lists.unnamed, sheet.unnamed.map((e) => file(e, [w.verdict[e.scored.result.verdict]]))],
       [w.lists.bad, sheet.bad.map((b) => words.refusal(b.reason))],
+      [w.lists.others, sheet.others.map((o) => `${o.file}: ${w.kinds[o.kind]}`)],
       [w.lists.folders, sheet.folders.map((f) => `${f}/`)],
       [w.lists.notes, sheet.notes.map(words.phrase)],
     ],
@@ -118,6 +122,22 @@ export function classPaperWith(
       [w.block.exercise, exercises.join(', ')],
       [w.block.instructor, ''],
     ],
+  };
+}
+
+/** Columns that take room and often say the same of everybody. */
+const OFTEN_SAME = ['exercise', 'device'] as const;
+
+function tableOnPaper({ rows }: ClassSheet, language: Language): ClassPaper['table'] {
+  const w = classWordsIn(language);
+  const cells = rows.map((row) => tableCells(row, language));
+  const at = (column: (typeof TABLE_HEAD)[number]): number => TABLE_HEAD.indexOf(column);
+  const same = OFTEN_SAME.filter((c) => cells.length > 1 && cells.every((row) => row[at(c)] === cells[0]![at(c)]));
+  const shown = TABLE_HEAD.filter((column) => !same.some((c) => c === column));
+  return {
+    head: [...shown.map((column) => w.head[column]), w.coupon],
+    rows: cells.map((row) => shown.map((column) => row[at(column)]!)),
+    same: same.length === 0 ? '' : w.same(same.map((c) => `${w.head[c]} ${cells[0]![at(c)]}`).join(', ')),
   };
 }
 

@@ -1,5 +1,5 @@
 import type { Content, TableCell } from 'pdfmake/interfaces';
-import { nobodyFirst, TABLE_HEAD, tableCells } from '../class/sheet-text.ts';
+import { nobodyFirst } from '../class/sheet-text.ts';
 import { classWordsIn } from '../class/words-in.ts';
 import { seeFirst } from './class-html.ts';
 import type { ClassPaper, FirstOnPaper } from './class-paper.ts';
@@ -13,12 +13,14 @@ const CUT = (TEXT_WIDTH - 2 * GAP) / 3;
 /** The class report as a PDF on A4. Same scores, same bytes. */
 export function classPdf(p: ClassPaper, fonts: PaperFonts): Promise<Uint8Array> {
   const w = classWordsIn(p.language);
-  const rows = p.sheet.rows.map((row): TableCell[] => [
-    ...tableCells(row, p.language).map((text, i) => ({ text, bold: i === 0, fontSize: 7.2 })),
+  const { head, rows: cells, same } = p.table;
+  const rows = cells.map((row): TableCell[] => [
+    ...row.map((text, i) => ({ text, bold: i === 0, fontSize: 7.2 })),
     { text: '' },
   ]);
   return pdfOf(
     {
+      language: p.language,
       title: p.title,
       subject: p.headline,
       block: p.block,
@@ -36,12 +38,10 @@ export function classPdf(p: ClassPaper, fonts: PaperFonts): Promise<Uint8Array> 
           : [{ text: p.firstRule, fontSize: 6.4, margin: [0, 2, 0, 0] as [number, number, number, number] }]),
         {
           stack: [
-            ruled(
-              ['auto', 'auto', 'auto', 'auto', 'auto', 'auto', 'auto', 'auto', 'auto', '*', 38],
-              [...TABLE_HEAD.map((column) => w.head[column]), w.coupon],
-              rows,
-              10,
-            ),
+            ...(same === ''
+              ? []
+              : [{ text: same, fontSize: 6.8, margin: [0, 0, 0, 2] as [number, number, number, number] }]),
+            ruled([...head.slice(2).map(() => 'auto'), '*', 38], head, rows, head.length - 1),
           ],
           margin: [0, 8, 0, 0],
         },

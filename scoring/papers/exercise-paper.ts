@@ -230,12 +230,13 @@ function holdsFor(rule: Rule, { unit }: Profile, plate_mm: number): boolean {
 }
 
 /** A limit as it depends on what it depends on, in the profile's own unit. */
-function limitSaid({ limit, extent }: Rule, unit: Profile['unit'], w: SheetWords): string {
-  return valueSaid(limit, unit, w) + extentSaid(extent, unit, w);
+function limitSaid({ measure, limit, extent }: Rule, unit: Profile['unit'], w: SheetWords): string {
+  return valueSaid(limit, measure === 'toe angle' ? '°' : unit, w) + extentSaid(extent, unit, w);
 }
 
-function valueSaid(limit: Rule['limit'], unit: Profile['unit'], { said, limits: l }: SheetWords): string {
-  const value = (x: number): string => `${said(x, unit === 'in' ? 4 : 2)} ${unit}`;
+/** @param unit of the profile's lengths; an angle's own */
+function valueSaid(limit: Rule['limit'], unit: Profile['unit'] | '°', { said, limits: l }: SheetWords): string {
+  const value = (x: number): string => (unit === '°' ? `${said(x, 0)}°` : `${said(x, unit === 'in' ? 4 : 2)} ${unit}`);
   switch (limit.form) {
     case 'none':
       return l.none;

@@ -22,6 +22,7 @@ export function exercisePdf(p: ExercisePaper, fonts: PaperFonts): Promise<Uint8A
   ]);
   return pdfOf(
     {
+      language: p.language,
       title: p.title,
       subject: p.joint,
       block: p.block,

@@ -15,6 +15,7 @@ const ROW = 5.2 * MM;
 export function macroPdf(p: MacroPaper, fonts: PaperFonts): Promise<Uint8Array> {
   return pdfOf(
     {
+      language: p.language,
       title: p.title,
       subject: p.joint,
       block: p.block,

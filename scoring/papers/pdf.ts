@@ -2,6 +2,9 @@ import pdfmake from 'pdfmake';
 import type { Content, TDocumentDefinitions } from 'pdfmake/interfaces';
 import { MM_PER_INCH } from '../lines/limit.ts';
 import { clean } from '../schema/clean.ts';
+import type { Language } from '../words/language.ts';
+import { wordsIn } from '../words/words.ts';
+import { Lettering, type Writing } from './letters.ts';
 import type { PaperFonts } from './paper-fonts.ts';
 
 /** Font of the papers, which comes with pdfmake. */
@@ -22,6 +25,7 @@ const ROW = 23;
 export const TEXT_WIDTH = A4.width_pt - 2 * (EDGE + INSIDE);
 
 export interface PdfPaper {
+  language: Language;
   title: string;
   subject: string;
   content: Content[];
@@ -35,11 +39,15 @@ interface Memory {
 }
 
 /** Fonts lie in pdfmake's own memory, and everything that is set comes from this program: nothing is fetched or read because a text asks. */
-function prepare({ regular, medium }: PaperFonts): void {
+function prepare({ regular, medium }: PaperFonts, others: readonly [Writing, Uint8Array][]): void {
   const { virtualfs } = pdfmake as unknown as { virtualfs: Memory };
   virtualfs.writeFileSync(REGULAR, regular);
   virtualfs.writeFileSync(MEDIUM, medium);
-  pdfmake.setFonts({ [PDF_FONT]: { normal: REGULAR, bold: MEDIUM } });
+  for (const [writing, file] of others) virtualfs.writeFileSync(writing, file);
+  pdfmake.setFonts({
+    [PDF_FONT]: { normal: REGULAR, bold: MEDIUM },
+    ...Object.fromEntries(others.map(([writing]) => [writing, { normal: writing, bold: writing }])),
+  });
   pdfmake.setUrlAccessPolicy(() => false);
   // The browser's build has no files to be kept from.
   if ('setLocalAccessPolicy' in pdfmake) pdfmake.setLocalAccessPolicy(() => false);
@@ -47,7 +55,15 @@ function prepare({ regular, medium }: PaperFonts): void {
 
 /** A4 as an engineering drawing's sheet: thin frame, title block at the foot of each page. The same content gives the same bytes. */
 export async function pdfOf(paper: PdfPaper, fonts: PaperFonts): Promise<Uint8Array> {
-  prepare(fonts);
+  const lettering = new Lettering();
+  const set = <T>(content: T): T => lettered(content, lettering) as T;
+  const content = set(paper.content);
+  set(paper.block);
+  const unset = lettering.list();
+  if (unset !== '')
+    content.push({ text: clean(wordsIn(paper.language).unset(unset)), fontSize: 6.2, margin: [0, 3, 0, 0] });
+  const needed = [...lettering.needed].sort();
+  prepare(fonts, await Promise.all(needed.map(async (w) => [w, await fonts.letters(w)] as [Writing, Uint8Array])));
   const rows = Math.ceil(paper.block.length / 4);
   const foot = rows * ROW + 1;
   const definition: TDocumentDefinitions = {
@@ -83,7 +99,7 @@ export async function pdfOf(paper: PdfPaper, fonts: PaperFonts): Promise<Uint8Ar
       table: {
         widths: ['*', '*', '*', '*'],
         heights: ROW - 4,
-        body: cleaned(blockRows(paper.block, pages > 1 ? `page ${page} of ${pages}` : '')),
+        body: set(blockRows(paper.block, pages > 1 ? `page ${page} of ${pages}` : '')),
       },
       layout: {
         hLineWidth: (i) => (i === 0 ? 1 : i === rows ? 0 : 0.4),
@@ -94,22 +110,25 @@ export async function pdfOf(paper: PdfPaper, fonts: PaperFonts): Promise<Uint8Ar
         paddingBottom: () => 2,
       },
     }),
-    content: cleaned(paper.content),
+    content,
   };
   return new Uint8Array(await pdfmake.createPdf(definition).getBuffer());
 }
 
-/** Everything to be set with its texts cleaned. Drawings are clean from `draw`; what is neither has no text in it. */
-function cleaned<T>(content: T): T {
-  return withCleanTexts(content) as T;
-}
-
-function withCleanTexts(content: unknown): unknown {
-  if (typeof content === 'string') return clean(content);
-  if (Array.isArray(content)) return content.map(withCleanTexts);
+/** Everything to be set with its texts cleaned and in typefaces that have their letters. Drawings are clean from `draw`; what is neither has no text in it. */
+function lettered(content: unknown, lettering: Lettering): unknown {
+  if (typeof content === 'string') {
+    const set = lettering.set(clean(content));
+    return typeof set === 'string' ? set : { text: set };
+  }
+  if (Array.isArray(content)) return content.map((one) => lettered(one, lettering));
   if (typeof content !== 'object' || content === null) return content;
   return Object.fromEntries(
-    Object.entries(content).map(([key, value]) => [key, key === 'svg' ? value : withCleanTexts(value)]),
+    Object.entries(content).map(([key, value]) => {
+      if (key === 'svg') return [key, value];
+      if (key === 'text' && typeof value === 'string') return [key, lettering.set(clean(value))];
+      return [key, lettered(value, lettering)];
+    }),
   );
 }
 

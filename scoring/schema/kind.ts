@@ -1,5 +1,16 @@
-import { describeFound, InputError } from './problem.ts';
-import { kindOfFormat } from './what-is.ts';
+import { describeFound, InputError, type Problem } from './problem.ts';
+import { kindOfFormat, type OwnKind } from './what-is.ts';
+
+/** A whole file of ours, of another kind than was asked for. */
+export class OtherKind extends InputError {
+  constructor(
+    file: string,
+    readonly kind: OwnKind,
+    problem: Problem,
+  ) {
+    super(file, [problem]);
+  }
+}
 
 /** What a file of each kind is, and what it is good for. */
 const KINDS = {
@@ -22,18 +33,16 @@ const INSTEAD: Partial<Record<keyof typeof KINDS, string>> = {
 
 /**
  * Refuses a file of another kind in one sentence, where its content says which kind it is; lets everything else pass on to the schema.
- * @throws InputError
+ * @throws OtherKind
  */
 export function refuseOtherKind(found: unknown, asked: keyof typeof KINDS, file: string): void {
   const format = typeof found === 'object' && found !== null ? (found as { format?: unknown }).format : undefined;
   const kind = kindOfFormat(format);
   if (kind === null || kind === asked) return;
   const instead = INSTEAD[kind];
-  throw new InputError(file, [
-    {
-      path: 'format',
-      found: `${describeFound(format)}, ${KINDS[kind]}`,
-      allowed: `"toehold-${asked}", ${KINDS[asked]}${instead === undefined ? '' : `; with this file you can ${instead}`}`,
-    },
-  ]);
+  throw new OtherKind(file, kind, {
+    path: 'format',
+    found: `${describeFound(format)}, ${KINDS[kind]}`,
+    allowed: `"toehold-${asked}", ${KINDS[asked]}${instead === undefined ? '' : `; with this file you can ${instead}`}`,
+  });
 }

@@ -33,7 +33,10 @@ function kindOfJson(body: string): FileKind {
 
 const FORMATS = ['recording', 'exercise', 'profile', 'coupon', 'result', 'logbook'] as const;
 
+/** A kind of file that says its kind itself. */
+export type OwnKind = (typeof FORMATS)[number];
+
 /** The kind a file's `format` names; null where it names none of Toehold's. */
-export function kindOfFormat(format: unknown): (typeof FORMATS)[number] | null {
+export function kindOfFormat(format: unknown): OwnKind | null {
   return FORMATS.find((kind) => format === `toehold-${kind}`) ?? null;
 }

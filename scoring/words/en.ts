@@ -31,6 +31,9 @@ export const english = {
   phrase: (text: string): string => text,
   /** The message of an `InputError` in the language. */
   refusal: (message: string): string => message,
+  /** Of a PDF. @param list what each number in brackets stands for, by code points */
+  unset: (list: string): string =>
+    `In brackets: letters that the typeface of this PDF does not have (${list}). The same sheet saved as a page, or printed from one, shows them.`,
   notModelled: NOT_MODELLED,
   cautions: CAUTIONS,
 };

@@ -122,8 +122,7 @@ export async function readPdf(bytes: Uint8Array): Promise<PdfRead> {
     const page = await pdf.getPage(n);
     for (const { subtype } of await page.getAnnotations()) read.active.push(String(subtype));
     const { items } = await page.getTextContent();
-    // A letter that the typeface has not got reads back as 0; it is a box on paper and steers nothing.
-    read.text += items.map((item) => ('str' in item ? item.str.replaceAll('\u0000', '\u25a1') : '')).join(' ');
+    read.text += items.map((item) => ('str' in item ? item.str : '')).join(' ');
   }
   await task.destroy();
   return read;

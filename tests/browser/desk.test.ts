@@ -41,7 +41,7 @@ beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'toehold-week-'));
   const hands = Array.from({ length: 2 * PEOPLE.length }, (_, i) => shortTee(3 + 0.25 * i));
   exercise = hands[0]!.exercise!;
-  exercisePath = join(mkdtempSync(join(tmpdir(), 'toehold-exercise-')), exerciseFileName(exercise));
+  exercisePath = join(folder, exerciseFileName(exercise));
   writeFileSync(exercisePath, JSON.stringify(exercise));
   paths = PEOPLE.flatMap((trainee, i) =>
     [1, 2].map((attempt) => {

@@ -6,7 +6,7 @@
 import { existsSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -210,7 +210,9 @@ describe('the week', () => {
     writeFileSync(borrowed, readFileSync(files[0]!, 'utf8'));
     const half = join(stick, '2026-03-11_b1_dov-arkady_bracket-short_02.json');
     writeFileSync(half, readFileSync(files[4]!, 'utf8').slice(0, 4000));
-    const names = [...files, borrowed, half, exercisePath];
+    const handedOut = join(stick, basename(exercisePath));
+    writeFileSync(handedOut, readFileSync(exercisePath));
+    const names = [...files, borrowed, half, handedOut];
     await laptop(async (page, click, clicks) => {
       await click('Desk');
       await click('Trainees');

@@ -1,5 +1,5 @@
 import { createSimulation, type Pose, poses, type Recording, type Simulation } from '../../../engine/index.ts';
-import { type AttemptRecording, accountsOpen, openedRoot, readSection } from '../../../scoring/index.ts';
+import { type AttemptRecording, accountsOpen, openedRoot, readSection, sectionSvg } from '../../../scoring/index.ts';
 import type { TorchSample } from '../hand/sample.ts';
 import type { Clock } from '../ports.ts';
 import { messageOf } from '../session/problem.ts';
@@ -85,6 +85,9 @@ export class Bench {
         if (html !== null) this.post({ type: 'paper', job: this.job, html });
         return;
       }
+      case 'drawing':
+        this.draw(request.y_mm);
+        return;
       case 'surfaceBack':
         this.surfaces.takeBack(request.buffer);
         if (this.owed) this.show(this.owed.piece, this.owed.t_s, true);
@@ -262,6 +265,15 @@ export class Bench {
     const station = finished ? attempt.survey.at(y_mm)?.station : readSection(section)?.station;
     const read = accountsOpen(piece.accounts()) ? null : (station ?? null);
     this.post(answerCut(request, section, read, this.job));
+  }
+
+  /** Read as the command line reads a cut, of the finished piece whatever moment is shown. */
+  private draw(y_mm: number): void {
+    const piece = this.attempt?.recording ? this.attempt.simulation : null;
+    if (!piece || accountsOpen(piece.accounts())) return;
+    const section = piece.section(y_mm);
+    const svg = sectionSvg(section, readSection(section)?.station ?? null);
+    this.post({ type: 'drawing', job: this.job, y_mm, svg });
   }
 
   private stretch({ recording, turn, y_mm, id, scale, language }: Extract<BenchRequest, { type: 'stretch' }>): void {

@@ -56,6 +56,8 @@ export type BenchRequest =
   | { type: 'compareOwn'; y_mm: number; marks: OwnMarks }
   /** The report of the finished attempt, under the name of its file. */
   | { type: 'paper'; job: number; file: string; language: Language; inches: boolean }
+  /** The cut of the finished piece as the command line draws it. */
+  | { type: 'drawing'; y_mm: number }
   | { type: 'surfaceBack'; buffer: ArrayBuffer };
 
 export interface SurfaceMessage {
@@ -111,6 +113,7 @@ export type BenchAnswer =
   /** `refused`: why the marks make no fillet. */
   | { type: 'ownReading'; job: number; y_mm: number; reading: OwnReading | null; refused: Refusal | null }
   | { type: 'scored'; job: number; judgement: Judgement; strip: RootPlace[] }
+  | { type: 'drawing'; job: number; y_mm: number; svg: string }
   /** A complete page of HTML. */
   | { type: 'paper'; job: number; html: string }
   | { type: 'failed'; job: number; doing: BenchRequest['type']; message: string };

@@ -8,6 +8,7 @@ import {
   classPdf,
   classSheet,
   digest,
+  type Entry,
   type Exercise,
   exerciseDigest,
   exercises,
@@ -19,6 +20,7 @@ import {
   keptScore,
   type Language,
   MOST_FILES,
+  type OwnKind,
   readExercise,
   refusePacked,
   rowsCsv,
@@ -30,8 +32,9 @@ import {
 } from '../../../scoring/index.ts';
 import type { ChosenFile } from '../chosen-file.ts';
 import type { ChosenFiles, Ports } from '../ports.ts';
-import { MOST_FILE_BYTES } from '../session/files.ts';
+import { bytesOf, MOST_FILE_BYTES } from '../session/files.ts';
 import { messageOf } from '../session/problem.ts';
+import { cutName } from '../session/saver.ts';
 import { Crew, type Piece } from './crew.ts';
 import type { HandTask } from './tasks.ts';
 
@@ -71,9 +74,17 @@ const NO_JUDGE: Judge = { exercise: null, profile: null };
 /** A file of the class and what it came to. Read again whenever it is wanted: a class need not fit in memory. */
 interface Filed {
   file: ChosenFile;
+  /** The name it came under. */
+  given: string;
+  /** Of its bytes, once they have been read. */
+  sha256: string | null;
   scored: Scored | null;
   bad: BadFile | null;
+  /** What else it is, where it is whole and no attempt. */
+  other: OwnKind | null;
 }
+
+const NEW = { scored: null, bad: null, other: null, sha256: null } as const;
 
 export type ClassExport = 'csv' | 'rows' | 'jsonl' | 'html' | 'pdf';
 
@@ -87,7 +98,10 @@ export class ClassRoom {
   private folders = new Set<string>();
   /** Names of files whose scores were kept from before. */
   private known = new Set<string>();
+  /** Names given to files of the addition under way. */
+  private coming = new Set<string>();
   private readonly crew: Crew;
+  private readonly outCrew: Crew;
   private laid_ms = 0;
 
   /**
@@ -104,18 +118,20 @@ export class ClassRoom {
     private readonly inches: () => boolean,
   ) {
     this.crew = new Crew(ports.openHand, ports.hands);
+    this.outCrew = new Crew(ports.openHand, 1);
   }
 
-  /** Takes in files beside those there are, and scores them. The same file again costs nothing; a changed one is scored anew. */
-  async add({ files, folders }: ChosenFiles): Promise<void> {
+  /** Takes in files beside those there are, and scores them. The same file again costs nothing; another of the same name is kept beside it. */
+  async add({ files, folders, lost = [] }: ChosenFiles): Promise<void> {
     for (const folder of folders) this.folders.add(folder);
-    const taken = files.filter((file) => isTaken(file.name));
-    if (this.files.size + taken.length > MOST_FILES) {
+    const these = files.filter((file) => isTaken(file.name));
+    this.coming.clear();
+    if (this.files.size + these.length > MOST_FILES) {
       throw new InputError('class', [
-        { path: '', found: `${this.files.size + taken.length} files`, allowed: `at most ${MOST_FILES} in one class` },
+        { path: '', found: `${this.files.size + these.length} files`, allowed: `at most ${MOST_FILES} in one class` },
       ]);
     }
-    if (taken.length === 0 && this.files.size === 0) {
+    if (these.length === 0 && lost.length === 0 && this.files.size === 0) {
       throw new InputError('class', [
         {
           path: '',
@@ -124,37 +140,65 @@ export class ClassRoom {
         },
       ]);
     }
-    for (const file of taken.filter(isExercise)) await this.takeExercise(file);
+    for (const file of these.filter(isExercise)) await this.takeExercise(file);
     this.passedOver = files.filter((file) => !isTaken(file.name)).map((file) => file.name);
-    for (const file of taken.filter((one) => !isExercise(one))) this.take(file);
+    for (const file of these.filter((one) => !isExercise(one))) this.take(file);
+    for (const folder of lost) this.lost(folder);
     await this.goOn();
   }
 
   /** An exercise among the files is one the class was asked for. */
   private async takeExercise(file: ChosenFile): Promise<void> {
-    const filed: Filed = { file, scored: null, bad: null };
+    const filed: Filed = { ...NEW, file, given: file.name };
+    this.files.set(file.name, filed);
     try {
-      const exercise = readExercise(textOf(await bytesOf(file), file.name), file.name);
+      const exercise = readExercise(textOf(await taken(file), file.name), file.name);
       this.handed = [...this.handed.filter((e) => e.name !== exercise.name), exercise];
+      filed.other = 'exercise';
     } catch (error) {
-      filed.bad = {
-        file: file.name,
-        reason: error instanceof InputError ? error.message : unreadable(file.name, error),
-      };
-      this.files.set(file.name, filed);
+      filed.bad = { file: file.name, reason: messageOf(error) };
     }
   }
 
+  /** A folder that could not be looked into is named like a file that cannot be read. */
+  private lost(folder: string): void {
+    const file = `${folder}/`;
+    const reason = new InputError(file, [
+      { path: '', found: 'a folder that can no longer be read', allowed: 'a folder that can be read' },
+    ]).message;
+    const gone: ChosenFile = { name: file, size: 0, lastModified: 0, arrayBuffer: () => Promise.reject(reason) };
+    this.files.set(file, { ...NEW, file: gone, given: file, bad: { file, reason } });
+  }
+
+  /** Two laptops may give one name to two attempts: both are kept, the later one under the name that a browser gives a second download. */
   private take(file: ChosenFile): void {
-    const before = this.files.get(file.name);
-    const filed: Filed = { file, scored: null, bad: null };
-    if (before?.scored && sameFile(before.file, file)) filed.scored = before.scored;
-    this.files.set(file.name, filed);
+    for (let n = 1; ; n++) {
+      const name = n === 1 ? file.name : file.name.replace(/(\.json)?$/i, (end) => ` (${n})${end}`);
+      const before = this.files.get(name);
+      if (before?.scored && sameFile(before.file, file)) return;
+      if (before && this.coming.has(name) && !sameFile(before.file, file)) continue;
+      if (before?.scored) continue;
+      this.files.set(name, { ...NEW, file: n === 1 ? file : renamed(file, name), given: file.name });
+      this.coming.add(name);
+      return;
+    }
+  }
+
+  /** The very same bytes have come under the same name already, from another folder: one of them is enough. */
+  private isCopy(filed: Filed, sha256: string): boolean {
+    filed.sha256 = sha256;
+    const same = this.all().some((one) => one !== filed && one.given === filed.given && one.sha256 === sha256);
+    if (same) {
+      this.files.delete(filed.file.name);
+      this.came();
+    }
+    return same;
   }
 
   /** Scores what has not been scored yet. */
   async goOn(): Promise<void> {
-    const waiting = this.all().filter((filed) => filed.scored === null && filed.bad === null);
+    // As they came: of two copies the first keeps its name.
+    const waiting = [...this.files.values()].filter((filed) => !isDone(filed));
     this.show('scoring');
     const ended = await this.crew.work(waiting.map((filed) => this.scoring(filed)));
     if (!ended) return;
@@ -180,6 +224,34 @@ export class ClassRoom {
   /** One of the class's files, to be opened. */
   file(name: string): ChosenFile | null {
     return this.files.get(name)?.file ?? null;
+  }
+
+  /**
+   * Hands out a file made of one attempt, which is welded again for it: its result as JSON, or its cut where the first fix points.
+   * @throws InputError where it can no longer be read
+   */
+  async saveOf(entry: Entry, what: 'result' | 'cut'): Promise<void> {
+    const filed = this.files.get(entry.file);
+    if (!filed) return;
+    const cut = what === 'cut' ? entry.scored.result : null;
+    const bytes = await taken(filed.file);
+    const name = entry.file.replace(/\.json$/i, '');
+    const failed = (reason: string): never => {
+      throw new InputError(entry.file, [{ path: '', found: reason, allowed: 'a file that can be welded again' }]);
+    };
+    await this.outCrew.work([
+      {
+        task: async () => ({ type: 'file', file: entry.file, bytes, cut }),
+        answered: (said) => {
+          if (said.type !== 'file') return;
+          if ('reason' in said) failed(said.reason);
+          else if (typeof said.made === 'string')
+            this.ports.files.saveAs(said.made, `${name}.result.json`, 'application/json');
+          else this.ports.files.saveAs(said.made.svg, cutName(name, said.made.y_mm), 'image/svg+xml');
+        },
+        brokeOff: failed,
+      },
+    ]);
   }
 
   /** Hands the class to the user. */
@@ -223,15 +295,17 @@ export class ClassRoom {
     return {
       task: async (): Promise<HandTask | null> => {
         try {
-          const bytes = await bytesOf(filed.file);
-          const before = await this.kept(name, digest(bytes));
+          const bytes = await taken(filed.file);
+          const sha256 = digest(bytes);
+          if (this.isCopy(filed, sha256)) return null;
+          const before = await this.kept(name, sha256);
           if (before === null) return { type: 'score', file: name, bytes, judge: NO_JUDGE };
           filed.scored = before;
           this.known.add(name);
           this.came();
           return null;
         } catch (error) {
-          fail(error instanceof InputError ? error.message : unreadable(name, error));
+          fail(messageOf(error));
           return null;
         }
       },
@@ -241,10 +315,18 @@ export class ClassRoom {
           filed.scored = said.answer.scored;
           this.keep(said.answer.scored);
           this.came();
-        } else fail(said.answer.reason);
+        } else if (said.answer.kind === undefined) fail(said.answer.reason);
+        else void this.other(filed, said.answer.kind);
       },
       brokeOff: (why) => fail(`${name}: scoring broke off (${why})`),
     };
+  }
+
+  /** A whole file that is no attempt; an exercise under another name counts as one under its own. */
+  private async other(filed: Filed, kind: OwnKind): Promise<void> {
+    if (kind === 'exercise') await this.takeExercise(filed.file);
+    else filed.other = kind;
+    this.came();
   }
 
   /** The score of these very bytes from before; null where none is kept, or it cannot be read. */
@@ -279,11 +361,11 @@ export class ClassRoom {
               type: 'cut',
               first,
               place,
-              bytes: await bytesOf(this.files.get(name)!.file),
+              bytes: await taken(this.files.get(name)!.file),
               language: this.language(),
             };
           } catch (error) {
-            put(place, { cut: null, caption: error instanceof InputError ? error.message : unreadable(name, error) });
+            put(place, { cut: null, caption: messageOf(error) });
             return null;
           }
         },
@@ -321,13 +403,14 @@ export class ClassRoom {
 
   private count(): { done: number; total: number } {
     const all = this.all();
-    return { done: all.filter((f) => f.scored !== null || f.bad !== null).length, total: all.length };
+    return { done: all.filter(isDone).length, total: all.length };
   }
 
   private sheet(): ClassSheet {
     const bad = this.all().flatMap((f) => (f.bad === null ? [] : [f.bad]));
+    const others = this.all().flatMap((f) => (f.other === null ? [] : [{ file: f.file.name, kind: f.other }]));
     const asked = new Set([...exercises, ...this.own()].map((e) => exerciseDigest(e)!));
-    return classSheet({ scored: this.scored(), bad, folders: [...this.folders].sort() }, asked, this.pieces());
+    return classSheet({ scored: this.scored(), bad, others, folders: [...this.folders].sort() }, asked, this.pieces());
   }
 
   /** Exercises of the school's own that count. */
@@ -351,6 +434,10 @@ export class ClassRoom {
   }
 }
 
+function isDone({ scored, bad, other }: Filed): boolean {
+  return scored !== null || bad !== null || other !== null;
+}
+
 function isExercise({ name }: ChosenFile): boolean {
   return /\.exercise\.json$/i.test(name);
 }
@@ -366,17 +453,18 @@ function sameFile(a: ChosenFile, b: ChosenFile): boolean {
   return a.size === b.size && a.lastModified === b.lastModified;
 }
 
-/** @throws InputError when it is packed or larger than is taken in */
-async function bytesOf(file: ChosenFile): Promise<Uint8Array> {
+/** Bytes of one of the class's files. @throws InputError when it is packed, larger than is taken in or cannot be read */
+async function taken(file: ChosenFile): Promise<Uint8Array> {
   refusePacked(file.name);
   if (file.size > MOST_FILE_BYTES) {
     throw new InputError(file.name, [
       { path: '', found: `${file.size} bytes`, allowed: `at most ${MOST_FILE_BYTES} bytes` },
     ]);
   }
-  return new Uint8Array(await file.arrayBuffer());
+  return bytesOf(file);
 }
 
-function unreadable(name: string, error: unknown): string {
-  return `${name}: found a file that can no longer be read (${messageOf(error)}), allowed: a file that can be read`;
+/** A file under another name. */
+function renamed(file: ChosenFile, name: string): ChosenFile {
+  return { name, size: file.size, lastModified: file.lastModified, arrayBuffer: () => file.arrayBuffer() };
 }

@@ -2,6 +2,7 @@ import { effect } from '@preact/signals-core';
 import type { Recording } from '../../../engine/index.ts';
 import {
   type AttemptRecording,
+  type Entry,
   type Exercise,
   type ExercisePrint,
   exercisePrintHtml,
@@ -156,6 +157,11 @@ export class Desk {
 
   async saveClass(kind: ClassExport): Promise<void> {
     await this.trying(() => this.classRoom.save(kind));
+  }
+
+  /** Saves a file made of one attempt of the class. */
+  saveOfClass(entry: Entry, what: 'result' | 'cut'): Promise<void> {
+    return this.trying(() => this.classRoom.saveOf(entry, what));
   }
 
   /** Lays an attempt of the class beside the one on the bench. */

@@ -2,6 +2,8 @@ import {
   type Answer,
   type AttemptRecording,
   answerFor,
+  type CutOfFile,
+  cutOfFile,
   type Exercise,
   type First,
   type FirstCut,
@@ -17,6 +19,7 @@ import {
   type RangePoint,
   type RangeResult,
   type Result,
+  resultOfFile,
   type TwoTechniques,
   twoTechniques,
   weldPoint,
@@ -36,6 +39,8 @@ export type HandTask =
   | { type: 'prove first'; recording: AttemptRecording; result: Result }
   /** Welds one combination of a sweep. */
   | { type: 'range'; plan: RangePlan; point: RangePoint }
+  /** Welds an attempt again for one of the files that are made of it. `cut`: the result that says where to cut; null: its result is wanted. */
+  | { type: 'file'; file: string; bytes: Uint8Array; cut: Result | null }
   /** Compares two techniques on one coupon. */
   | { type: 'techniques'; coupon: OnOneCoupon };
 
@@ -43,6 +48,8 @@ export type HandTask =
 export type HandAnswer =
   | { type: 'score'; answer: Answer }
   | { type: 'cut'; cut: FirstCut }
+  | { type: 'file'; made: string | CutOfFile }
+  | { type: 'file'; reason: string }
   | { type: 'prove'; row: ProofRow }
   | { type: 'prove'; reason: string }
   | { type: 'prove first'; proof: FirstProof | null }
@@ -58,6 +65,13 @@ export function doTask(task: HandTask): HandAnswer {
       return { type: 'score', answer: answerFor(task.bytes, task.file, task.judge) };
     case 'cut':
       return { type: 'cut', cut: firstCut(task.first, task.place, () => task.bytes, task.language) };
+    case 'file':
+      try {
+        const { file, bytes, cut } = task;
+        return { type: 'file', made: cut === null ? resultOfFile(bytes, file) : cutOfFile(bytes, file, cut) };
+      } catch (error) {
+        return { type: 'file', reason: messageOf(error) };
+      }
     case 'prove':
       try {
         return { type: 'prove', row: weldProof(task.exercise, task.hand) };

@@ -35,6 +35,7 @@ import { Player } from './player.ts';
 import { preferencesFrom } from './preferences.ts';
 import { type Problem, problemOf } from './problem.ts';
 import { Prover } from './prover.ts';
+import { Saver } from './saver.ts';
 import { editExercise, pieceFor, type SetupEdit, simulationOf } from './setup.ts';
 import { Showing } from './showing.ts';
 import { chosenExercise, cutOf, exerciseOf, readyExercise, type State } from './state.ts';
@@ -72,6 +73,7 @@ export class Session {
   private isCoupon = false;
   /** The attempt on the bench was welded here just now. */
   private fresh = false;
+  readonly saver: Saver;
   private readonly prover: Prover;
   private readonly showing: Showing;
   private readonly firstLook: FirstLook;
@@ -139,6 +141,7 @@ export class Session {
     this.coupons = new Coupons(ports, state);
     this.measurer = new Measurer(state, (request) => this.bench.ask(request));
     this.player = new Player(this, state);
+    this.saver = new Saver(ports, state, (request) => this.bench.ask(request));
     this.desk = new Desk(ports, state, this.opener, this.comparer, this.keeper, {
       cutAt: (y_mm) => this.cutAt(y_mm),
       use: (exercise) => this.useMade(exercise),
@@ -411,6 +414,9 @@ export class Session {
         return;
       case 'cut':
         this.state.cut.value = answer;
+        return;
+      case 'drawing':
+        this.saver.hear(answer);
         return;
       case 'stretch':
         this.firstLook.hear(answer);

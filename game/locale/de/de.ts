@@ -198,6 +198,8 @@ export const de: Words = {
     nothing: 'nichts',
     coupon: (y) => `echtes Prüfstück bei ${oneDecimal(y)} mm`,
     measure: 'Selbst messen',
+    save: 'Zeichnung sichern',
+    saveLong: 'Diesen Schnitt als Zeichnung sichern (SVG)',
     real: 'ein echtes Prüfstück …',
     hidden: 'Diesen Schnitt zuerst selbst messen, oder',
     show: 'die Messwerte ansehen',
@@ -292,6 +294,7 @@ export const de: Words = {
     details: 'Einzelheiten',
     check: 'Prüfzahl',
     engine: 'Rechenversion',
+    saveResult: 'Ergebnis als JSON sichern',
     measure: (measure) => {
       const known = lineMeasures.find((name) => name === measure);
       return known === undefined ? measure : said.measureName(known, null, 'tee');

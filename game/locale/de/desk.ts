@@ -94,6 +94,10 @@ export const desk: typeof english = {
     times: (times, of, device) => `${whole(times)} der letzten ${whole(of)}, ${device}`,
     open: 'Öffnen',
     beside: 'Danebenlegen',
+    saveOf: {
+      result: { short: 'Ergebnis', long: 'Sein Ergebnis als JSON sichern' },
+      cut: { short: 'Schnitt', long: 'Seinen Schnitt, wo die erste Abhilfe hinzeigt, als Zeichnung sichern (SVG)' },
+    },
     besideFirst: 'Erst einen Versuch öffnen: dann kann ein anderer daneben liegen.',
     openFirst: (who) => `Den Versuch von ${who} öffnen`,
     known: (n) =>

@@ -1,4 +1,11 @@
-import { type ClassSheet, type Entry, mismatchesSaid, notCountedSaid } from '../../../scoring/index.ts';
+import {
+  type ClassSheet,
+  classWordsIn,
+  clean,
+  type Entry,
+  mismatchesSaid,
+  notCountedSaid,
+} from '../../../scoring/index.ts';
 import { words } from '../../locale/index.ts';
 import { language } from '../../page.ts';
 import { fileSaid } from './names.ts';
@@ -23,11 +30,15 @@ export function ClassLists({ sheet, passedOver }: { sheet: ClassSheet; passedOve
         title={w.lists.unnamed}
         items={sheet.unnamed.map((e) => said(e, [words.findings.verdict[e.scored.result.verdict]]))}
       />
-      <List title={w.lists.folders} items={sheet.folders.map((f) => `${f}/`)} />
+      <List
+        title={classWordsIn(language.value).lists.others}
+        items={sheet.others.map((o) => `${fileSaid(o.file)}: ${classWordsIn(language.value).kinds[o.kind]}`)}
+      />
+      <List title={w.lists.folders} items={sheet.folders.map((f) => `${clean(f)}/`)} />
       {sheet.notes.map((note) => (
         <p key={note}>{words.problems.phrase(note)}</p>
       ))}
-      {passedOver.length > 0 && <p>{w.passedOver(passedOver)}</p>}
+      {passedOver.length > 0 && <p>{w.passedOver(passedOver.map(fileSaid))}</p>}
     </div>
   );
 }

@@ -165,6 +165,17 @@ function Attempts({
             >
               {w.beside}
             </button>
+            {(['result', 'cut'] as const).map((what) => (
+              <button
+                key={what}
+                type="button"
+                class="link"
+                title={w.saveOf[what].long}
+                onClick={() => void session.desk.saveOfClass(entry, what)}
+              >
+                {w.saveOf[what].short}
+              </button>
+            ))}
           </li>
         ))}
       </ul>

@@ -1,4 +1,4 @@
-import type { ClassSheet, TraineeRow } from '../../../scoring/index.ts';
+import { type ClassSheet, clean, type TraineeRow } from '../../../scoring/index.ts';
 import { words } from '../../locale/index.ts';
 import { preferences } from '../../page.ts';
 
@@ -11,7 +11,7 @@ export function nameSaid(sheet: ClassSheet, trainee: string): string {
   return w.hidden(all.indexOf(trainee) + 1);
 }
 
-/** The name of a file, unless it gives a name away. */
+/** The name of a file, with what would steer written out, unless it gives a name away. */
 export function fileSaid(file: string): string {
-  return preferences.value.namesHidden ? w.hiddenFile : file;
+  return preferences.value.namesHidden ? w.hiddenFile : clean(file);
 }

@@ -1,3 +1,4 @@
+import { classWords } from '../../class/class-words.ts';
 import { rowsCsv, rowsJsonl, rowsOf } from '../../class/rows.ts';
 import { describeFound, InputError } from '../../schema/problem.ts';
 import { writeText } from '../files.ts';
@@ -38,6 +39,8 @@ export async function scoresOf(folder: string, flags: FolderFlags, screen: Scree
   });
   line.end();
   for (const { reason } of scores.bad) screen.warn(...reason.split('\n'));
+  for (const { file, kind } of scores.others) screen.warn(`${file}: ${classWords.kinds[kind]}, no attempt; left alone`);
+  if (scores.passedOver.length > 0) screen.warn(`Passed over, not .json: ${scores.passedOver.join(', ')}`);
   if (scores.folders.length > 0) {
     screen.warn(`Not looked into: ${scores.folders.map((f) => `${f}/`).join(', ')}`);
   }

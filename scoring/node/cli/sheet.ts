@@ -17,7 +17,8 @@ import type { Screen } from './screen.ts';
 const HELP = `
 One row for each trainee, exercise and device: first attempt, latest, median and spread of the last five, common fault. Then the common
 fault of the class and the three to see first, with the cut to put on the table. Only attempts at the exercises asked for count: the ready
-ones, or those named with --count. Robots, copies, edited files and files that speak against themselves are named, kept and not counted. Nobody is ranked, and devices are never compared.
+ones, or those named with --count. An exercise, a logbook or another whole file of Toehold's in the folder is named and left alone; --count counts attempts at an exercise.
+Robots, copies, edited files and files that speak against themselves are named, kept and not counted. Nobody is ranked, and devices are never compared.
 
 Examples:
     $ toehold sheet monday/

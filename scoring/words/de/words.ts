@@ -43,6 +43,8 @@ export const german: ScoringWords = {
   ready: readyText,
   phrase,
   refusal,
+  unset: (list) =>
+    `In Klammern: Zeichen, die die Schrift dieses PDF nicht hat (${list}). Dasselbe Blatt, als Seite gesichert oder von ihr gedruckt, zeigt sie.`,
   notModelled: [
     'Poren',
     'Risse',

@@ -23,9 +23,11 @@ const PATIENCE_MS = 60_000;
 /** A file beginning with this byte breaks the hand that is at it. */
 const BREAKS = 0;
 
-/** The font of the papers, as it comes with pdfmake. */
-const fontFile = (style: string): Uint8Array =>
-  readFileSync(createRequire(import.meta.url).resolve(`pdfmake/fonts/Roboto/Roboto-${style}.ttf`));
+/** The typefaces of the papers, as they come. */
+const file = (name: string): Uint8Array => readFileSync(createRequire(import.meta.url).resolve(name));
+const fontFile = (style: string): Uint8Array => file(`pdfmake/fonts/Roboto/Roboto-${style}.ttf`);
+const lettersFile = (w: string): Uint8Array =>
+  file(`@fontsource/noto-sans-${w}/files/noto-sans-${w}-${w}-400-normal.woff`);
 
 /** A file as the user chooses it. */
 export function chosen(name: string, text: string, lastModified = 0): ChosenFile {
@@ -130,7 +132,11 @@ export class TestBench {
       },
       papers: {
         print: (html) => this.printed.push(html),
-        fonts: async () => ({ regular: fontFile('Regular'), medium: fontFile('Medium') }),
+        fonts: async () => ({
+          regular: fontFile('Regular'),
+          medium: fontFile('Medium'),
+          letters: async (writing) => lettersFile(writing),
+        }),
         onPrint: (paper) => {
           this.printKey = () => this.printed.push(paper() ?? 'the page as it stands');
         },

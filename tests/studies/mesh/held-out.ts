@@ -116,8 +116,14 @@ function page(rows: readonly Moved[]): string {
     '',
     `| worst / rms move from 0.75 to 0.4 mm ${head}`,
     '|---|---|---|---|---|---|',
-    ...summary('woven', rows.filter((r) => r.woven)),
-    ...summary('straight', rows.filter((r) => !r.woven)),
+    ...summary(
+      'woven',
+      rows.filter((r) => r.woven),
+    ),
+    ...summary(
+      'straight',
+      rows.filter((r) => !r.woven),
+    ),
     '',
     `| weld, at 0.75 0.5 0.4 mm ${head}`,
     '|---|---|---|---|---|---|',

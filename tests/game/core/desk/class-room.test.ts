@@ -117,13 +117,57 @@ describe('a class from its files', () => {
     expect(rows.find((r) => r.first.file === one!.name)!.first.scored).toBe(scored);
   });
 
-  it('scores a file anew that was changed meanwhile', async () => {
+  it('keeps both of two attempts that two laptops saved under one name, and one of two copies', async () => {
     const bench = desk(1);
+    const { classRoom } = bench.session.desk;
     const [name, other] = Object.keys(content) as [string, string];
-    await bench.session.desk.addClass({ files: [chosen(name, content[name]!, 1)], folders: [] });
-    const before = bench.session.desk.classRoom.view.value.sheet!.rows[0]!.first.scored.sha256;
-    await bench.session.desk.addClass({ files: [chosen(name, content[other]!, 2)], folders: [] });
-    expect(bench.session.desk.classRoom.view.value.sheet!.rows[0]!.first.scored.sha256).not.toBe(before);
+    await bench.session.desk.addClass({
+      files: [chosen(name, content[name]!, 1), chosen(name, content[other]!, 2), chosen(name, content[name]!, 3)],
+      folders: [],
+    });
+    const both = [name, name.replace('.json', ' (2).json')];
+    const files = (): string[] => classRoom.view.value.sheet!.rows[0]!.attempts.map((e) => e.file).sort();
+    expect(files()).toEqual([...both].sort());
+    expect(classRoom.view.value).toMatchObject({ done: 2, total: 2 });
+    await bench.session.desk.addClass({ files: [chosen(name, content[other]!, 4)], folders: [] });
+    expect(files()).toEqual([...both].sort());
+    await bench.session.desk.openOfClass(both[1]!, null);
+    await bench.result();
+    expect(bench.state.finished.value!.recording).toEqual(JSON.parse(content[other]!));
+  });
+
+  it('scores a file anew that could not be read before, and names a folder that cannot be looked into', async () => {
+    const bench = desk(1);
+    const [name] = Object.keys(content) as [string];
+    await bench.session.desk.addClass({
+      files: [chosen(name, content[name]!.slice(0, 900), 1)],
+      folders: [],
+      lost: ['b2'],
+    });
+    const { classRoom } = bench.session.desk;
+    expect(classRoom.view.value.sheet!.bad.map((b) => b.reason)).toEqual([
+      expect.stringMatching(/the file is cut off/),
+      'b2/: found a folder that can no longer be read, allowed: a folder that can be read',
+    ]);
+    await bench.session.desk.addClass({ files: [chosen(name, content[name]!, 2)], folders: [] });
+    expect(classRoom.view.value.sheet!.counted).toBe(1);
+    expect(classRoom.view.value.sheet!.bad.map((b) => b.file)).toEqual(['b2/']);
+  });
+
+  it('names whole files that are no attempts, and counts attempts at an exercise whatever its file is called', async () => {
+    const bench = new TestBench({ hands: 2 });
+    const result = chosen('result.json', '{"format": "toehold-result"}');
+    const handed = chosen('monday.json', JSON.stringify(exercise));
+    await bench.session.desk.addClass({ files: [...files(), result, handed], folders: [] });
+    const { sheet, counted, done, total } = bench.session.desk.classRoom.view.value;
+    expect(sheet!.others).toEqual([
+      { file: 'monday.json', kind: 'exercise' },
+      { file: 'result.json', kind: 'result' },
+    ]);
+    expect(sheet!.bad.map((b) => b.file)).toEqual(['half.json', 'packed.zip']);
+    expect(counted).toEqual(['Short tee']);
+    expect(sheet!.counted).toBe(4);
+    expect(done).toBe(total);
   });
 
   it('goes on where it was stopped', async () => {
