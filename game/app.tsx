@@ -24,7 +24,7 @@ import { ProblemNote } from './panels/problem.tsx';
 import { CouponDialog, MeasureDialog } from './panels/real-later.ts';
 import { darkPage } from './panels/room-light.ts';
 import { Ruling } from './panels/ruling.tsx';
-import { Sentence } from './panels/sentence.tsx';
+import { Sentence } from './panels/sentence/sentence.tsx';
 import { ShelfDialog } from './panels/shelf.tsx';
 import { TopBar } from './panels/top-bar.tsx';
 import { Notices } from './panels/unfinished.tsx';

@@ -11,60 +11,18 @@ const t = words.top;
 /** Product, exercise, and what can be done with an attempt. */
 export function TopBar({ session, openDialog }: { session: Session; openDialog: (name: DialogName) => void }) {
   const file = useRef<HTMLInputElement>(null);
-  const isReady = exercises.some((e) => e.name === exercise.value.name);
-  const made = preferences.value.exercises.some((e) => e.name === exercise.value.name);
   const stopped = torchState.value === 'stopped';
   return (
     <div class="topbar">
       <h1 class="product">{words.product}</h1>
-      <label class="exercise">
-        <span class="spoken">{t.exercise}</span>
-        <select
-          value={exercise.value.name}
-          onChange={(event) => session.chooseExercise(event.currentTarget.value)}
-          title={ready(exercise.value.story)}
-        >
-          {!isReady && !made && <option value={exercise.value.name}>{t.ownJoint}</option>}
-          {exercises.map((e, i) => (
-            <option key={e.name} value={e.name}>
-              {i + 1}. {ready(e.title)}
-            </option>
-          ))}
-          {preferences.value.exercises.length > 0 && (
-            <optgroup label={t.made}>
-              {preferences.value.exercises.map((e) => (
-                <option key={e.name} value={e.name}>
-                  {ready(e.title)}
-                </option>
-              ))}
-            </optgroup>
-          )}
-        </select>
-      </label>
+      <ExerciseChoice session={session} />
       <span class="level" title={words.level.long(level.value)} data-testid="level-short">
         {retention.value
           ? words.practice.due.running(retention.value.step)
           : words.level.short(level.value, preferences.value.ownGuides)}
         {used.value && ` · ${words.level.used(used.value.used, used.value.allowed)}`}
       </span>
-      {preferences.value.trainee !== null && (
-        <button
-          type="button"
-          class="who"
-          title={words.desk.trainees.whoTitle}
-          data-testid="who"
-          onClick={() => {
-            deskTab.value = 'trainees';
-            openDialog('desk');
-          }}
-        >
-          <bdi>
-            {preferences.value.namesHidden
-              ? words.desk.trainees.hidden
-              : words.desk.trainees.who(preferences.value.trainee, preferences.value.bench)}
-          </bdi>
-        </button>
-      )}
+      <Who openDialog={openDialog} />
       <nav class="actions">
         {stopped && (
           <button type="button" class="strong" onClick={() => session.again()}>
@@ -115,5 +73,60 @@ export function TopBar({ session, openDialog }: { session: Session; openDialog: 
         />
       </nav>
     </div>
+  );
+}
+
+/** Ready exercises, and those made or taken in here. */
+function ExerciseChoice({ session }: { session: Session }) {
+  const isReady = exercises.some((e) => e.name === exercise.value.name);
+  const made = preferences.value.exercises.some((e) => e.name === exercise.value.name);
+  return (
+    <label class="exercise">
+      <span class="spoken">{t.exercise}</span>
+      <select
+        value={exercise.value.name}
+        onChange={(event) => session.chooseExercise(event.currentTarget.value)}
+        title={ready(exercise.value.story)}
+      >
+        {!isReady && !made && <option value={exercise.value.name}>{t.ownJoint}</option>}
+        {exercises.map((e, i) => (
+          <option key={e.name} value={e.name}>
+            {i + 1}. {ready(e.title)}
+          </option>
+        ))}
+        {preferences.value.exercises.length > 0 && (
+          <optgroup label={t.made}>
+            {preferences.value.exercises.map((e) => (
+              <option key={e.name} value={e.name}>
+                {ready(e.title)}
+              </option>
+            ))}
+          </optgroup>
+        )}
+      </select>
+    </label>
+  );
+}
+
+/** Whose turn it is, where trainees take turns here. */
+function Who({ openDialog }: { openDialog: (name: DialogName) => void }) {
+  if (preferences.value.trainee === null) return null;
+  return (
+    <button
+      type="button"
+      class="who"
+      title={words.desk.trainees.whoTitle}
+      data-testid="who"
+      onClick={() => {
+        deskTab.value = 'trainees';
+        openDialog('desk');
+      }}
+    >
+      <bdi>
+        {preferences.value.namesHidden
+          ? words.desk.trainees.hidden
+          : words.desk.trainees.who(preferences.value.trainee, preferences.value.bench)}
+      </bdi>
+    </button>
   );
 }
