@@ -146,6 +146,18 @@ describe('a whole round in German', () => {
     }
     await shut();
 
+    // A fault to be named: the sentence on it is the page's own, not the kept one.
+    await press('Versuche');
+    await page.locator('.leaves button').nth(2).click();
+    await press(/^Stufe 1/);
+    const card = page.getByTestId('naming');
+    await card.locator('input[type="radio"]').first().check({ timeout: 90_000 });
+    await look('a fault asked for');
+    await card.getByRole('button', { name: 'Das war es' }).click();
+    await card.getByRole('button', { name: 'Nächstes Prüfstück' }).waitFor();
+    await look('a fault told');
+    await card.getByRole('button', { name: 'Verlassen' }).click();
+
     for (const [name, text] of [
       ['leer.json', ''],
       ['kaputt.json', '{"format": "toehold-recording", "version": 2, '],
