@@ -155,7 +155,7 @@ function Lines({ session, lines, flags }: { session: Session; lines: readonly Li
                   {oneDecimal(line.y_mm)}
                 </button>
               </td>
-              <td class="rule">{clause(line.rule)}</td>
+              <td class="rule">{clause(ready(line.rule))}</td>
             </tr>
           );
         })}
