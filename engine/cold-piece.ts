@@ -5,7 +5,7 @@ import { blocksOf, tilesOf } from './grid/tiles.ts';
 import { layCoarse, measureAll, refine } from './heat/coarse-blocks.ts';
 import { lossTable } from './heat/losses.ts';
 import { layHeat } from './heat/program.ts';
-import { requireOptions, type SimulationOptions } from './input/options.ts';
+import { copyOptions, requireOptions, type SimulationOptions } from './input/options.ts';
 import { POSE_RATE_HZ } from './input/pose.ts';
 import type { KernelChoice } from './kernel/layout.ts';
 import { surfaceVolume, workEnergy } from './output/balance.ts';
@@ -29,7 +29,7 @@ export interface StateChoices {
 /** The joint clamped and cold. @throws EngineError when an option is out of range */
 export function layColdPiece(asked: SimulationOptions, choices: StateChoices = {}): State {
   requireOptions(asked);
-  const options = { joint: { ...asked.joint }, process: { ...asked.process }, cell_mm: asked.cell_mm };
+  const options = copyOptions(asked);
   const cal = calibration(choices.calibration);
   const plan = buildJoint(options.joint, options.cell_mm);
   const table = steelTable(cal.stirring);

@@ -96,6 +96,36 @@ export function defaultOptions(): SimulationOptions & { joint: FilletOptions } {
   return { joint: defaultJoint(), process: defaultProcess(), cell_mm: 0.75 };
 }
 
+/**
+ * The same settings in objects of their own. Written out, not spread: whoever put the settings together, what is compiled for one weld serves
+ * the next (see `makeArrays`).
+ */
+export function copyOptions({ joint, process, cell_mm }: SimulationOptions): SimulationOptions {
+  return {
+    joint: {
+      kind: joint.kind,
+      plateA_mm: joint.plateA_mm,
+      plateB_mm: joint.plateB_mm,
+      plateWidth_mm: joint.plateWidth_mm,
+      length_mm: joint.length_mm,
+      gap_mm: joint.gap_mm,
+      startTemp_C: joint.startTemp_C,
+      ambient_C: joint.ambient_C,
+      sink_WpmmK: joint.sink_WpmmK,
+      tabs: joint.tabs,
+    },
+    process: {
+      wire_mm: process.wire_mm,
+      feed_mpmin: process.feed_mpmin,
+      volts_V: process.volts_V,
+      gas: process.gas,
+      tip_mm: process.tip_mm,
+      nozzle_mm: process.nozzle_mm,
+    },
+    cell_mm,
+  };
+}
+
 /** A range, a list to choose from, or yes and no. */
 export type Rule =
   | { low: number; high: number; unit: string }

@@ -79,5 +79,7 @@ export function scalarOf(s: State, name: ScalarName): number {
 export function setScalar(s: State, name: ScalarName, value: number): void {
   const owner = ownerOf(s, name);
   const key = SCALARS[name][1];
-  owner[key] = typeof owner[key] === 'boolean' ? value === 1 : value;
+  // A whole number out of a float array comes as a float; kept as one, counts and slices would slow every loop over them down.
+  const whole = value | 0;
+  owner[key] = typeof owner[key] === 'boolean' ? value === 1 : Object.is(whole, value) ? whole : value;
 }

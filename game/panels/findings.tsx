@@ -128,7 +128,11 @@ function Lines({ session, lines, flags }: { session: Session; lines: readonly Li
         {inOrder(lines).map((line) => {
           const flag = line.verdict === 'within' ? null : flagNumber(flags, line.side, line.y_mm);
           return (
-            <tr key={`${line.measure}${line.side}${line.rule}`} class={line.verdict === 'within' ? '' : 'notwithin'}>
+            <tr
+              key={`${line.measure}${line.side}${line.rule}`}
+              class={line.verdict === 'within' ? '' : 'notwithin'}
+              title={ready(line.rule)}
+            >
               <th scope="row">
                 {w.measure(line.measure)} <span class="side">{w.side(kind, line.side)}</span>
               </th>
@@ -151,9 +155,7 @@ function Lines({ session, lines, flags }: { session: Session; lines: readonly Li
                   {oneDecimal(line.y_mm)}
                 </button>
               </td>
-              <td class="rule" title={ready(line.rule)}>
-                {clause(line.rule)}
-              </td>
+              <td class="rule">{clause(ready(line.rule))}</td>
             </tr>
           );
         })}

@@ -3,6 +3,7 @@ import type { AdviceCode } from '../../scoring/index.ts';
 import type { NamingView } from '../core/practice/views.ts';
 import type { Session } from '../core/session/session.ts';
 import { words } from '../locale/index.ts';
+import { result } from '../page.ts';
 
 const w = words.practice.naming;
 
@@ -61,10 +62,13 @@ function Choices({ session, view }: { session: Session; view: NamingView }) {
 function Told({ session, view }: { session: Session; view: NamingView }) {
   const { said, was, says, level } = view;
   if (said === null || was === null) return null;
+  // The sentence as it is said on the page, in its language.
+  const first = result.value?.advice[0];
+  const sentence = says !== null && first?.code === was ? first.text : says;
   return (
     <>
       <p role="status">
-        <b>{said === was ? w.right(w.fault(was)) : w.wrong(w.fault(said), w.fault(was))}</b> {says}
+        <b>{said === was ? w.right(w.fault(was)) : w.wrong(w.fault(said), w.fault(was))}</b> {sentence}
       </p>
       {said !== was && <p>{w.wouldShow(w.fault(said), w.shows(said))}</p>}
       <p>{w.here(w.shows(was))}</p>

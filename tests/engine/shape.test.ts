@@ -18,13 +18,15 @@ function classTeller(): (a: object, b: object) => boolean {
 
 /** Everything a weld reads its numbers from. */
 function partsOf(): Record<string, object> {
-  const options = defaultOptions();
-  options.joint.length_mm = 20;
-  const s = layColdPiece(options);
+  const { joint, process, cell_mm } = defaultOptions();
+  const s = layColdPiece({ joint: { ...joint, length_mm: 20 }, process: { ...process }, cell_mm });
   const { heat, coarse, plan } = s;
   const pool = createPoolWork(s);
   return {
     state: s,
+    options: s.options,
+    joint: s.options.joint,
+    process: s.options.process,
     heat,
     coarse,
     plan,

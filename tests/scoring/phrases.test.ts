@@ -81,6 +81,8 @@ describe('texts said in English where they are found out', () => {
   it('and so have titles, editions and clauses of the profiles, but for those that are a number or a name', () => {
     const said = profiles.flatMap((p) => [p.title, ...p.rules.map((r) => r.clause)]);
     expect(said.filter((text) => ready(text) === text)).toEqual([]);
+    expect(ready('asked: at most 7.5 mm leg')).toBe('gefordert: Schenkel höchstens 7,5 mm');
+    expect(ready('asked: edge melted back at most 1 mm')).toBe('gefordert: Kante höchstens 1 mm abgeschmolzen');
     expect(ready('ISO 5817-B 506: overlap, counted from 0.2 mm')).toBe(
       'ISO 5817-B 506: Schweißgutüberlauf, gezählt ab 0,2 mm',
     );

@@ -91,6 +91,8 @@ export function readyText(english: string): string {
   );
   const said = texts.get(english) ?? profilesSaid[english] ?? isoClause(english);
   if (said !== undefined) return said;
+  const asked = askedSaid(english);
+  if (asked !== undefined) return asked;
   const [, clause, from] = /^(.*), counted from ([\d.]+) mm$/.exec(english) ?? [];
   return clause === undefined ? english : `${readyText(clause)}, gezählt ab ${from!.replace('.', ',')} mm`;
 }
@@ -100,4 +102,16 @@ function isoClause(english: string): string | undefined {
   const [, head, row] = /^(ISO 5817-[BCD] [\d/]+: )(.+)$/.exec(english) ?? [];
   const said = row === undefined ? undefined : isoRowsSaid[row];
   return said === undefined ? undefined : head + said;
+}
+
+/** What an exercise asks beyond its profile, as a line of the result cites it. */
+function askedSaid(english: string): string | undefined {
+  const [, most, kind] = /^asked: at most ([\d.]+) mm (leg|throat)$/.exec(english) ?? [];
+  if (kind !== undefined) return `gefordert: ${kind === 'leg' ? 'Schenkel' : 'a-Maß'} höchstens ${comma(most!)} mm`;
+  const [, back] = /^asked: edge melted back at most ([\d.]+) mm$/.exec(english) ?? [];
+  return back === undefined ? undefined : `gefordert: Kante höchstens ${comma(back)} mm abgeschmolzen`;
+}
+
+function comma(number: string): string {
+  return number.replace('.', ',');
 }

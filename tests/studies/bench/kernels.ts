@@ -19,6 +19,8 @@ export interface KernelFigures {
   c128: number | null;
   cNative: number | null;
   sameBits: boolean;
+  /** What the machine can do at most, by roofline.c: billion f32 operations and bytes a second, 128-bit vectors. */
+  roof: { operations: number; bytes: number } | null;
   why: Record<string, string>;
 }
 
@@ -76,9 +78,11 @@ function timeKernel(kernel: HeatKernel, image: Image): { seconds: number[]; hash
   return { seconds, hash: hash(kernel.memory, image.layout) };
 }
 
-function buildC(dir: string, flags: string[]): string {
-  const out = join(dir, `heat${flags.join('')}`.replace(/[^\w.-]/g, '_'));
-  const source = fileURLToPath(new URL('heat.c', import.meta.url));
+const SSE = ['-msse2', '-mno-avx'];
+
+function buildC(dir: string, name: string, flags: string[]): string {
+  const out = join(dir, `${name}${flags.join('')}`.replace(/[^\w.-]/g, '_'));
+  const source = fileURLToPath(new URL(`${name}.c`, import.meta.url));
   execFileSync(
     'gcc',
     ['-O3', ...flags, '-ffp-contract=off', '-fno-math-errno', '-fno-trapping-math', '-o', out, source],
@@ -114,6 +118,16 @@ function writeImage(path: string, image: Image): void {
   writeFileSync(path, Buffer.concat([Buffer.from(head), Buffer.from(image.memory, 0, layout.bytes)]));
 }
 
+/** The roof over arrays as large as the five heat fields together. */
+function measureRoof(dir: string, { count, stride }: KernelLayout): KernelFigures['roof'] {
+  const program = buildC(dir, 'roofline', SSE);
+  const [operations, bytes] = execFileSync(program, [String(5 * 4 * count * stride)])
+    .toString()
+    .split(' ')
+    .map(Number);
+  return { operations: operations!, bytes: bytes! };
+}
+
 /** Interleaves the contestants: each is timed in turn, the medians are quoted. */
 export function benchKernels(): KernelFigures {
   const image = takeImage();
@@ -123,20 +137,26 @@ export function benchKernels(): KernelFigures {
   if (!simdKernel) why.simd = 'no WebAssembly SIMD on this machine';
   const times: Record<string, number[]> = { simd: [], reference: [], c128: [], cNative: [] };
   const hashes = new Set<string>();
+  let roof: KernelFigures['roof'] = null;
   const dir = mkdtempSync(join(tmpdir(), 'toehold-bench-'));
   try {
     const programs: Record<string, string> = {};
     const imageFile = join(dir, 'image.bin');
     writeImage(imageFile, image);
     for (const [name, flags] of [
-      ['c128', ['-msse2', '-mno-avx']],
+      ['c128', SSE],
       ['cNative', ['-march=native']],
     ] as const) {
       try {
-        programs[name] = buildC(dir, [...flags]);
+        programs[name] = buildC(dir, 'heat', [...flags]);
       } catch (error) {
         why[name] = `gcc could not build it: ${error instanceof Error ? error.message.split('\n')[0] : String(error)}`;
       }
+    }
+    try {
+      roof = measureRoof(dir, image.layout);
+    } catch (error) {
+      why.roof = `gcc could not build roofline.c: ${error instanceof Error ? error.message.split('\n')[0] : String(error)}`;
     }
     for (let round = 0; round < 3; round++) {
       if (simdKernel) {
@@ -166,6 +186,7 @@ export function benchKernels(): KernelFigures {
     c128: figure('c128'),
     cNative: figure('cNative'),
     sameBits: hashes.size === 1,
+    roof,
     why,
   };
 }

@@ -3,6 +3,7 @@ import { Worker } from 'node:worker_threads';
 import { median } from './statistics.ts';
 
 const WELD_WORKER = new URL('weldWorker.mjs', import.meta.url);
+const STRETCH_WORKER = new URL('stretchWorker.mjs', import.meta.url);
 
 interface WeldTime {
   /** Seconds welded and seconds of one core's time it took. */
@@ -21,6 +22,20 @@ function timeWeld(length_mm: number, seconds: number, repeats: number): Promise<
   });
 }
 
+interface StretchTimes {
+  cold_ms: number;
+  warm_ms: number[];
+}
+
+/** 20 mm welded anew as *what if* does, each time in a thread of its own that starts with nothing compiled. */
+function timeStretch(): Promise<StretchTimes> {
+  return new Promise((resolve, reject) => {
+    const worker = new Worker(STRETCH_WORKER);
+    worker.once('message', resolve);
+    worker.once('error', reject);
+  });
+}
+
 export interface WeldFigures {
   realTimeFactor: number;
   realTimeFactorWorst: number;
@@ -28,6 +43,8 @@ export interface WeldFigures {
   costRatio240to30: number;
   workers2: number;
   heap_MB: number;
+  /** 20 mm welded anew and cut, on the thread that welded the piece and as the first thing a thread does, ms. */
+  stretchMs: { warm: number; cold: number };
 }
 
 export async function benchWelds(): Promise<WeldFigures> {
@@ -51,6 +68,7 @@ export async function benchWelds(): Promise<WeldFigures> {
     const both = await Promise.all([timeWeld(60, 20, 5), timeWeld(60, 20, 5)]);
     speedups.push((2 * one) / wall(both.flat()));
   }
+  const stretches = [await timeStretch(), await timeStretch(), await timeStretch()];
   return {
     realTimeFactor: median(factors),
     realTimeFactorWorst: Math.min(...factors),
@@ -58,5 +76,9 @@ export async function benchWelds(): Promise<WeldFigures> {
     costRatio240to30: cost['240']! / cost['30']!,
     workers2: median(speedups),
     heap_MB: Math.max(...standard.map((t) => t.heap_MB)),
+    stretchMs: {
+      warm: median(stretches.flatMap((t) => t.warm_ms)),
+      cold: median(stretches.map((t) => t.cold_ms)),
+    },
   };
 }
