@@ -89,8 +89,8 @@ export const guide: readonly GuidePart[] = [
     text: ['Nothing a class needs asks for a command line. What it has, and where this page has it:'],
     list: [
       'weave: “Watch the robot hand” welds the exercise on the bench; imperfect hands and named faults weld it at Desk, Exercise, “Prove it with robot hands”.',
-      'score, advise: the findings of an attempt, each with its proof; many attempts at Desk, Class, as tables (CSV, JSON lines).',
-      'section: the cut beside the joint, wherever you drag it. report: Print, and the browser’s own “save as PDF”.',
+      'score, advise: the findings of an attempt, each with its proof, its result as JSON below them; many attempts at Desk, Class, as tables (CSV, JSON lines).',
+      'section: the cut beside the joint, wherever you drag it; “Save drawing” above it. report: Print, and the browser’s own “save as PDF”.',
       'sheet: Desk, Class, with roster, start word and exercises of your own; PDF and CSV have the command line’s bytes.',
       'exercise: Desk, Exercise; sheet, macro sheet and booth card are printed or saved as PDF with the command line’s bytes.',
       'range: “Draw the map of settings”, of feed and volts. Wider sweeps, over travel or tip-to-work, take their time and are left to the command line.',

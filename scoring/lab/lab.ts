@@ -33,6 +33,8 @@ export interface LabOptions {
   log: Logger;
   versions?: Versions;
   disk?: Disk;
+  /** When what is too old goes, as cron says it in UTC; left out: at night. */
+  forgetsAt?: string;
 }
 
 /** Statements queued at once. */
@@ -108,10 +110,14 @@ export async function openLab(o: LabOptions): Promise<Lab> {
     );
   const { keepDays } = o.settings;
   if (keepDays !== null) {
-    await queue.nightly('forget', async () => {
-      const erased = await eraseTooOld(store.db, files, await tooOld(store.db, keepDays, new Date()));
-      log.info({ ...erased, keepDays }, 'too old and erased');
-    });
+    await queue.nightly(
+      'forget',
+      async () => {
+        const erased = await eraseTooOld(store.db, files, await tooOld(store.db, keepDays, new Date()));
+        log.info({ ...erased, keepDays }, 'too old and erased');
+      },
+      o.forgetsAt,
+    );
   }
   if (worker !== null) {
     // Jobs begun by a process that died stay with it until they expire; nobody should wait for that.

@@ -51,7 +51,7 @@ export interface LabQueue extends ScoreQueue {
   /** Sends statements as they come, each again and again with longer pauses until it has gone; `look` says which are left. */
   post(send: (id: string) => Promise<void>, look: () => Promise<string[]>): Promise<void>;
   /** Runs something every night, in one process of the lab. */
-  nightly(name: string, run: () => Promise<void>): Promise<void>;
+  nightly(name: string, run: () => Promise<void>, at?: string): Promise<void>;
 }
 
 /** pg-boss on the lab's own database. */
@@ -110,9 +110,9 @@ export async function openQueue(store: Store, versions: Versions, onError: (e: E
       posting.unref();
       await queued();
     },
-    nightly: async (job, run) => {
+    nightly: async (job, run, at = NIGHTLY) => {
       await boss.createQueue(job, { name: job, policy: 'singleton', retryLimit: RETRIES, expireInSeconds: EXPIRES_S });
-      await boss.schedule(job, NIGHTLY);
+      await boss.schedule(job, at);
       await boss.work(job, { pollingIntervalSeconds: 60 }, run);
     },
     stop: async () => {

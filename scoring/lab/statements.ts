@@ -21,8 +21,11 @@ export class Statements {
   readonly #db: Db;
   readonly #store: RecordStore;
   readonly #versions: Versions;
+  readonly #ask: typeof fetch;
 
-  constructor(db: Db, store: RecordStore, versions: Versions) {
+  /** @param ask how the store is asked */
+  constructor(db: Db, store: RecordStore, versions: Versions, ask: typeof fetch = fetch) {
+    this.#ask = ask;
     this.#db = db;
     this.#store = store;
     this.#versions = versions;
@@ -80,7 +83,8 @@ export class Statements {
     const [row] = await this.#db.select().from(statements).where(eq(statements.id, id));
     if (row === undefined || row.sent !== null || row.refused !== null) return;
     const { url, login } = this.#store;
-    const answer = await fetch(`${url.replace(/\/+$/, '')}/statements?statementId=${id}`, {
+    const ask = this.#ask;
+    const answer = await ask(`${url.replace(/\/+$/, '')}/statements?statementId=${id}`, {
       method: 'PUT',
       headers: {
         'content-type': 'application/json',

@@ -44,7 +44,7 @@ function smallCuts(p: AttemptPaper): Html {
   return html`<div class="small-cuts">${p.smallCuts.map(one)}</div>`;
 }
 
-const inch = (text: string | null): Html => (text === null ? NOTHING : html`<small>${txt(text)}</small>`);
+const inch = (text: string | null): Html => (text === null ? NOTHING : html`<span class="inch">${txt(text)}</span>`);
 
 function linesHtml(lines: readonly PaperLine[], w: AttemptWords): Html {
   if (lines.length === 0) return NOTHING;

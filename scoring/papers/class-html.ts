@@ -5,11 +5,15 @@ import { blackAndWhite } from './grey.ts';
 import { drawn, type Html, html, NOTHING, txt } from './html.ts';
 import { blockHtml, listHtml, paperDocument } from './paper-html.ts';
 
+/** Of a class larger than this the cuts are drawn smaller, so that sixteen stand on one sheet. */
+const MANY = 10;
+
 /** The class report as an HTML document that prints on A4. */
 export function classHtml(p: ClassPaper): string {
   const w = classWordsIn(p.language);
   const rows = p.table.rows.map(
-    (row) => html`<tr>${row.map((cell) => html`<td>${txt(cell)}</td>`)}<td class="blank"></td></tr>`,
+    (row) =>
+      html`<tr>${row.map((cell, i) => (p.table.wraps[i] ? html`<td>${txt(cell)}</td>` : html`<td class="nw">${txt(cell)}</td>`))}<td class="blank"></td></tr>`,
   );
   const head = p.table.head.map((h) => html`<th>${txt(h)}</th>`);
   const parts = [
@@ -17,9 +21,9 @@ export function classHtml(p: ClassPaper): string {
     html`<p class="first">${txt(p.common)}</p>`,
     p.first.length === 0
       ? html`<p>${txt(nobodyFirst(p.sheet, p.language))}</p>`
-      : html`<section><h2>${txt(seeFirst(p))}</h2><div class="three">${p.first.map(firstHtml)}</div><p><small>${txt(p.firstRule)}</small></p></section>`,
+      : html`<section><h2>${txt(seeFirst(p))}</h2><div class="three${p.table.rows.length > MANY ? html` many` : NOTHING}">${p.first.map(firstHtml)}</div><p><small>${txt(p.firstRule)}</small></p></section>`,
     p.table.same === '' ? NOTHING : html`<p><small>${txt(p.table.same)}</small></p>`,
-    html`<table class="class"><thead><tr>${head}</tr></thead><tbody>${rows}</tbody></table>`,
+    html`<table class="class${p.table.rows.length > MANY ? html` many` : NOTHING}"><thead><tr>${head}</tr></thead><tbody>${rows}</tbody></table>`,
     p.weeks === null ? NOTHING : weeksHtml(p.weeks, w.weeks),
     ...p.lists.map(([title, items]) => listHtml(title, items)),
     html`<section class="foot"><p class="wide">${txt(w.notModelled(p.notModelled))}</p><p class="wide">${txt(p.cautions)}</p></section>`,

@@ -46,7 +46,7 @@ export interface ClassPaper {
   firstRule: string;
   sheet: ClassSheet;
   /** A row a trainee; what is the same in all of them stands above the table instead of in a column. */
-  table: { head: string[]; rows: string[][]; same: string };
+  table: { head: string[]; rows: string[][]; wraps: boolean[]; same: string };
   /** Change over weeks; null where there is only one. */
   weeks: { rule: string; head: string[]; rows: string[][] } | null;
   /** Named lists under the table: title and a sentence for each file. */
@@ -127,16 +127,21 @@ export function classPaperWith(
 
 /** Columns that take room and often say the same of everybody. */
 const OFTEN_SAME = ['exercise', 'device'] as const;
+/** Columns whose cells may take a second line. */
+const WRAPS: ReadonlySet<string> = new Set(['trainee', 'common fault']);
 
 function tableOnPaper({ rows }: ClassSheet, language: Language): ClassPaper['table'] {
   const w = classWordsIn(language);
   const cells = rows.map((row) => tableCells(row, language));
   const at = (column: (typeof TABLE_HEAD)[number]): number => TABLE_HEAD.indexOf(column);
   const same = OFTEN_SAME.filter((c) => cells.length > 1 && cells.every((row) => row[at(c)] === cells[0]![at(c)]));
-  const shown = TABLE_HEAD.filter((column) => !same.some((c) => c === column));
+  // Nobody has enough attempts yet for a spread: its column says nothing.
+  const empty = cells.length > 1 && cells.every((row) => row[at('spread')] === '–');
+  const shown = TABLE_HEAD.filter((column) => !same.some((c) => c === column) && !(empty && column === 'spread'));
   return {
     head: [...shown.map((column) => w.head[column]), w.coupon],
     rows: cells.map((row) => shown.map((column) => row[at(column)]!)),
+    wraps: shown.map((column) => WRAPS.has(column)),
     same: same.length === 0 ? '' : w.same(same.map((c) => `${w.head[c]} ${cells[0]![at(c)]}`).join(', ')),
   };
 }

@@ -9,13 +9,16 @@ import { framed, heading, ruled, titled } from './pdf-parts.ts';
 
 const GAP = 14;
 const CUT = (TEXT_WIDTH - 2 * GAP) / 3;
+/** Of a class larger than this the cuts are drawn smaller, so that sixteen stand on one sheet. */
+const MANY = 10;
+const SMALL_CUT = 0.6 * CUT;
 
 /** The class report as a PDF on A4. Same scores, same bytes. */
 export function classPdf(p: ClassPaper, fonts: PaperFonts): Promise<Uint8Array> {
   const w = classWordsIn(p.language);
-  const { head, rows: cells, same } = p.table;
+  const { head, rows: cells, same, wraps } = p.table;
   const rows = cells.map((row): TableCell[] => [
-    ...row.map((text, i) => ({ text, bold: i === 0, fontSize: 7.2 })),
+    ...row.map((text, i) => ({ text, bold: i === 0, fontSize: cells.length > MANY ? 6.7 : 7.2, noWrap: !wraps[i] })),
     { text: '' },
   ]);
   return pdfOf(
@@ -29,7 +32,7 @@ export function classPdf(p: ClassPaper, fonts: PaperFonts): Promise<Uint8Array> 
         { text: p.common, fontSize: 12, margin: [0, 0, 0, 8] },
         { text: p.first.length === 0 ? nobodyFirst(p.sheet, p.language) : seeFirst(p), bold: true },
         {
-          columns: p.first.map((f) => ({ width: CUT, stack: first(f) })),
+          columns: p.first.map((f) => ({ width: CUT, stack: first(f, p.table.rows.length > MANY ? SMALL_CUT : CUT) })),
           columnGap: GAP,
           margin: [0, 3, 0, 2],
         },
@@ -68,9 +71,9 @@ function weeks({ rule, head, rows }: NonNullable<ClassPaper['weeks']>, title: st
   ];
 }
 
-function first(f: FirstOnPaper): Content[] {
+function first(f: FirstOnPaper, width: number): Content[] {
   return [
-    ...(f.cut === null ? [{ text: f.caption, fontSize: 6.8 }] : [framed(f.cut, CUT, f.caption)]),
+    ...(f.cut === null ? [{ text: f.caption, fontSize: 6.8 }] : [framed(f.cut, width, f.caption)]),
     { text: f.who, bold: true, fontSize: 10, margin: [0, 5, 0, 0] },
     { text: [{ text: f.fault, bold: true }, `, ${f.times}`] },
     { text: f.says, margin: [0, 1, 0, 1] },

@@ -34,14 +34,14 @@ figure { margin: 0 } figcaption { font-size: 7.6pt; margin-top: .8mm }
 .first { font-size: 13pt; line-height: 1.3; border-left: 1mm solid #000; padding-left: 3mm; margin-bottom: 2.5mm }
 .first small { display: block; font-size: 8pt; margin-top: .8mm }
 .small-cuts { display: grid; grid-template-columns: repeat(3, 25mm); gap: 2.5mm; margin-top: 2mm }
-.three { display: grid; grid-template-columns: repeat(3, 1fr); gap: 5mm; margin-bottom: 1mm } h3 { font-size: 11pt; font-weight: 600; margin: 1.5mm 0 .5mm } .file { font-size: 6.4pt; overflow-wrap: anywhere }
+.three { display: grid; grid-template-columns: repeat(3, 1fr); gap: 5mm; margin-bottom: 1mm } .many .framed { width: 60% } .many td { font-size: 7.4pt; padding-top: .2mm; padding-bottom: .3mm } h3 { font-size: 11pt; font-weight: 600; margin: 1.5mm 0 .5mm } .file { font-size: 6.4pt; overflow-wrap: anywhere }
 .class th { white-space: normal } .class td:first-child { font-weight: 600; white-space: nowrap }
 ol, ul { margin: 0; padding-left: 4.5mm } li + li { margin-top: .6mm }
 table { border-collapse: collapse; width: 100% }
 th { text-align: left; white-space: nowrap; font-weight: 600; border-bottom: .35mm solid #000; padding: .4mm 1.6mm .6mm 0; vertical-align: bottom }
 td { border-bottom: .15mm solid #888; padding: .35mm 2mm .45mm 0; vertical-align: middle; line-height: 1.25 }
 th:last-child, td:last-child { padding-right: 0 }
-td.nw { white-space: nowrap } td small { display: block; font-size: 6.2pt; line-height: 1.12; color: #222 } td b { font-weight: 600 }
+td.nw { white-space: nowrap } td small, .inch { display: block; font-size: 6.2pt; line-height: 1.12; color: #222 } td b { font-weight: 600 }
 td.standing { width: 18mm }
 td.blank { width: 15mm; border: .2mm solid #000 }
 tr.outside td.v { font-weight: 700 }

@@ -83,8 +83,8 @@ export const guide: readonly GuidePart[] = [
     text: ['Nichts, was eine Klasse braucht, verlangt eine Befehlszeile. Was sie hat, und wo diese Seite es hat:'],
     list: [
       'weave: „Roboterhand“ schweißt die Übung auf dem Tisch; unvollkommene Hände und benannte Fehler bei „Von Roboterhänden prüfen lassen“ am Pult unter Übung.',
-      'score, advise: die Befunde eines Versuchs, jeder mit seinem Beweis; viele Versuche am Pult unter Klasse, als Tabellen (CSV, JSON-Zeilen).',
-      'section: der Schnitt neben der Naht, wohin man ihn zieht. report: Drucken, und „Als PDF sichern“ des Browsers.',
+      'score, advise: die Befunde eines Versuchs, jeder mit seinem Beweis, das Ergebnis als JSON darunter; viele Versuche am Pult unter Klasse, als Tabellen (CSV, JSON-Zeilen).',
+      'section: der Schnitt neben der Naht, wohin man ihn zieht; „Zeichnung sichern“ darüber. report: Drucken, und „Als PDF sichern“ des Browsers.',
       'sheet: am Pult unter Klasse, mit Liste, Startwort und eigenen Übungen; PDF und CSV haben die Bytes der Befehlszeile.',
       'exercise: am Pult unter Übung; Blatt, Schliffblatt und Kabinenkarte werden gedruckt oder als PDF gesichert, mit den Bytes der Befehlszeile.',
       'range: die Karte der Einstellungen, über Vorschub und Spannung. Weitere Reihen, über Geschwindigkeit oder Kontaktrohrabstand, dauern lange und bleiben der Befehlszeile.',

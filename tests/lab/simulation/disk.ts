@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { dirname } from 'node:path';
 import type { Disk } from '../../../scoring/lab/disk.ts';
 
@@ -60,6 +61,13 @@ export class SimulatedDisk implements Disk {
 
   async remove(path: string): Promise<void> {
     this.#seen.delete(path);
+  }
+
+  /** Every name and what is in it, as one short text. */
+  print(): string {
+    const hash = createHash('sha256');
+    for (const name of [...this.#seen.keys()].sort()) hash.update(`\n${name} `).update(this.#seen.get(name)!);
+    return hash.digest('hex');
   }
 
   /** The power goes and comes back. @param chance whether a name that was not synced has reached the platter */

@@ -11,7 +11,7 @@ import { KIND, newServerDatabase } from './stores.ts';
 export const SETUP_CODE = 'SETUP234';
 export const WORKER_TOKEN = 'a-token-of-at-least-twenty-characters';
 export const PASSWORD = 'gorse on the headland';
-const HOST = 'lab.test';
+export const HOST = 'lab.test';
 export const SETTINGS: LabOptions['settings'] = {
   setupCode: SETUP_CODE,
   workerToken: WORKER_TOKEN,

@@ -1,9 +1,10 @@
 import { z } from 'zod';
 
 /**
- * What a statement may be, written from the published specification: xAPI 1.0.3, Part Two (Data), sections 2.2 to 2.4 and 4 (github.com/adlnet/xAPI-Spec,
- * xAPI-Data.md); the wording of the sections from memory. Strict throughout: a property the specification does not name is refused (2.2, "no properties
- * not defined"), and so is null outside extensions (2.2).
+ * What a statement may be, written from the published specification: xAPI 1.0.3, Part Two (Data), github.com/adlnet/xAPI-Spec, xAPI-Data.md, sections 2.2
+ * to 2.4 and 4. Sections 2.2 to 2.4.2.1 were read there (a key the specification does not allow and null outside extensions are to be refused, 2.2; an
+ * agent has exactly one inverse functional identifier, 2.4.2.1; an id is a UUID of RFC 4122, 2.4.1); the wording of the later ones is from memory. No JSON
+ * schema of it by its authors is known to us, and the packages that validate statements are years old or without a licence.
  */
 const iri = z.string().regex(/^[a-z][a-z0-9+.-]*:[^\s<>"{}|\\^`]+$/i);
 const language = z.record(z.string().regex(/^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$/), z.string());
