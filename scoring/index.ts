@@ -90,7 +90,7 @@ export type { MarkedReadings } from './macro/read-marks.ts';
 export { openedRoot, type RootPlace, Survey, tiedIn } from './measures/bead/survey.ts';
 export { type HandMeasure, type HandReading, handAlone, handMeasures } from './measures/hand/alone.ts';
 export { accountsOpen } from './measures/open-accounts.ts';
-export { type PlusMinusName, plusMinus, plusMinusAt } from './measures/precision.ts';
+export { type PlusMinusName, plusMinus, plusMinusAt, type RunKind, runKindOf } from './measures/precision.ts';
 export { type Reading, readSection } from './measures/section/station.ts';
 export { attemptHtml } from './papers/attempt-html.ts';
 export {

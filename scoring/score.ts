@@ -7,7 +7,7 @@ import { allLines } from './lines/lines.ts';
 import { SLICE_MM, Survey } from './measures/bead/survey.ts';
 import { type Measures, measure } from './measures/measures.ts';
 import { accountsOpen, nothingRead } from './measures/open-accounts.ts';
-import { micro } from './measures/precision.ts';
+import { micro, runKindOf } from './measures/precision.ts';
 import { profileOf } from './profiles/of-exercise.ts';
 import type { BeadStop } from './schema/ends.ts';
 import { type Exercise, judgedOn } from './schema/exercise.ts';
@@ -134,13 +134,19 @@ function missing(share: number): number | null {
   return Number.isFinite(share) ? micro(share) : null;
 }
 
-function linesOf(recording: AttemptRecording, { bead }: Measures, exercise: Exercise, profile: Profile): Line[] {
+function linesOf(
+  recording: AttemptRecording,
+  { bead, motion }: Measures,
+  exercise: Exercise,
+  profile: Profile,
+): Line[] {
   const { joint, cell_mm } = recording.simulation;
   return allLines(profile, {
     stations: bead.stations,
     stops: bead.stops.filter((stop) => isJudged(stop, exercise.judged)),
     joint,
     cell_mm,
+    run: runKindOf(motion.width_mm),
     asked: exercise.asked,
     step_mm: SLICE_MM,
   });

@@ -1,2 +1,2 @@
 /** Changes whenever the same weld could be judged, measured or said otherwise. */
-export const SCORING_VERSION = '0.6.0';
+export const SCORING_VERSION = '0.7.0';

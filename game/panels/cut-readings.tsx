@@ -1,4 +1,4 @@
-import { type PlusMinusName, plusMinusAt, type Station, weldedDown } from '../../scoring/index.ts';
+import { type PlusMinusName, plusMinusAt, runKindOf, type Station, weldedDown } from '../../scoring/index.ts';
 import { CELL_MM } from '../core/session/setup.ts';
 import { words } from '../locale/index.ts';
 import { oneDecimal, trimmed } from '../locale/numbers.ts';
@@ -28,6 +28,9 @@ export function CutReadings({ station }: { station: Station }) {
     { name: `${c.fused} ${right}`, value: station.fusionDepthA_mm, plusMinus: 'fusion' },
   ];
   const off = plusMinusAt('root fusion', CELL_MM);
+  const straight = exercise.value.demonstration.pattern === 'straight';
+  // Before it has been measured, as it was asked for.
+  const run = result.value === null ? (straight ? 'straight' : 'woven') : runKindOf(result.value.motion.width_mm);
   return (
     <table class="readings">
       <tbody>
@@ -38,7 +41,7 @@ export function CutReadings({ station }: { station: Station }) {
               {oneDecimal(row.value)}
               <Inch x={row.value} />
             </td>
-            <td class="unit">± {trimmed(plusMinusAt(row.plusMinus, CELL_MM), 2)}</td>
+            <td class="unit">± {trimmed(plusMinusAt(row.plusMinus, CELL_MM, run), 2)}</td>
           </tr>
         ))}
         <tr class="root">

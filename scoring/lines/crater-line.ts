@@ -64,7 +64,7 @@ function pointOf(stop: BeadStop, rule: Rule, q: LineQuestion, scale: number, sen
     if (stop.leastSize_mm === null || stop.leastSizeAt_mm === null) return null;
     const asked = size.leg_mm * scale;
     const reading = stop.leastSize_mm * scale;
-    const plusMinus = plusMinusAt('leg', q.cell_mm) * scale;
+    const plusMinus = plusMinusAt('leg', q.cell_mm, q.run) * scale;
     // Nothing is permitted to be missing; a crater that is full to the size asked is within, as everywhere.
     const verdict =
       rule.limit.form === 'none' && reading >= asked ? 'within' : compare(reading, plusMinus, asked - limit, sense);

@@ -35,7 +35,7 @@ function exerciseLines(q: LineQuestion): Line[] {
         q,
         'size over',
         (s) => s.size_mm,
-        plusMinusAt('leg', q.cell_mm),
+        plusMinusAt('leg', q.cell_mm, q.run),
         most,
         `asked: at most ${asked.atMost_mm} mm ${asked.kind}`,
       ),

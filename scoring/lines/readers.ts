@@ -1,5 +1,5 @@
 import type { JointOptions } from '../../engine/index.ts';
-import type { PlusMinusName } from '../measures/precision.ts';
+import type { PlusMinusName, RunKind } from '../measures/precision.ts';
 import { OVERLAP_SEEN_MM } from '../measures/section/toe.ts';
 import type { BeadStop } from '../schema/ends.ts';
 import type { Asked, SizeAsked } from '../schema/exercise.ts';
@@ -110,6 +110,8 @@ export interface LineQuestion {
   stops?: readonly BeadStop[];
   joint: JointOptions;
   cell_mm: number;
+  /** Woven or straight: how closely legs and face are read. */
+  run: RunKind;
   asked: Asked;
   /** Distance between stations, mm. */
   step_mm: number;

@@ -55,7 +55,7 @@ function ruleLines(
   const unit = reader.unit === 'deg' ? 'deg' : profile.unit;
   const scale = perMm(unit);
   const size = sizeAsked(q.asked);
-  const plusMinus = plusMinusAt(reader.plusMinus, q.cell_mm) * scale;
+  const plusMinus = plusMinusAt(reader.plusMinus, q.cell_mm, q.run) * scale;
   const sense: Sense = rule.limit.form === 'floor' ? 'at least' : 'at most';
   const length = q.joint.length_mm / (profile.unit === 'in' ? MM_PER_INCH : 1);
   const raise = depthAllowance(rule, length);

@@ -68,6 +68,7 @@ export function couponReport(coupon: Coupon): CouponReport {
     stations: [stationOf(readings, coupon.y_mm)],
     joint: coupon.joint,
     cell_mm: 0.75,
+    run: 'woven',
     asked: coupon.asked,
     step_mm: 1,
   });

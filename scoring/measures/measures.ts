@@ -13,6 +13,7 @@ import { curveOf, type HandCurve } from './hand/curve.ts';
 import { readHand } from './hand/motion.ts';
 import { type Way, wayOf, weldedTwice_mm } from './hand/passes.ts';
 import { readStops } from './hand/stops.ts';
+import { plusMinusAt, runKindOf } from './precision.ts';
 import { processFigures } from './process.ts';
 import type { FreezeStamps } from './section/station.ts';
 
@@ -53,8 +54,9 @@ export function measure(attempt: Attempt, q: MeasureQuestion): Measures {
   const read = span ?? wholeSpan(trace);
   const hand = readHand(trace, read, { ...q, breaks: stops.breaks });
   const ends = readEnds(attempt, q.survey, stops);
-  const along = readBead(q.survey, simulation.cell_mm, q.judged, q.asked);
   const motion = { ...hand.motion, ...ends.motion };
+  const legGive_mm = plusMinusAt('leg', simulation.cell_mm, runKindOf(motion.width_mm));
+  const along = readBead(q.survey, legGive_mm, q.judged, q.asked);
   return {
     motion,
     curve: curveOf(trace, read ?? { from: 0, to: 0 }, { breaks: stops.breaks, upperOnly: q.upperOnly }),

@@ -25,21 +25,47 @@ export function angleBetween_deg(ax: number, ay: number, bx: number, by: number)
 
 /**
  * How far each reading may be off, at the working cell of 0.75 mm: from the mesh study (tests/studies/mesh/MESH.md, eight welds at 1.0, 0.75
- * and 0.5 mm) and from what a hand macro can be read to (±0.25 legs, ±0.2 convexity, ±0.3 fusion; common practice). A coarser or finer
- * cell scales them in proportion.
+ * and 0.5 mm), from twenty settings that nothing was tuned on (HELD-OUT.md beside it, 0.75 to 0.4 mm), and from what a hand macro can be read
+ * to (±0.25 legs, ±0.2 convexity, ±0.3 fusion; common practice). A coarser or finer cell scales them in proportion. A straight run is a fat bead
+ * whose sides roll over, and does not settle with the cell: it is read less closely, its legs too long and its crown too low.
  */
 const WORKING_CELL_MM = 0.75;
 
 export interface PlusMinus {
   value: number;
   why: string;
+  /** Of a straight run, where that is another. */
+  straight?: { value: number; why: string };
+}
+
+/** How a run was welded, as far as the plus-minus goes. */
+export type RunKind = 'woven' | 'straight';
+
+/** Narrower than this the hand welds a straight run, mm: the settings that the plus-minus was taken from wove 4 to 6 mm or not at all. */
+const STRAIGHT_BELOW_MM = 3;
+
+/** @param width_mm width of the weave; null where no cycles of one were found */
+export function runKindOf(width_mm: number | null): RunKind {
+  return width_mm === null || width_mm < STRAIGHT_BELOW_MM ? 'straight' : 'woven';
 }
 
 /** How far each reading may be off at the working cell of 0.75 mm (mm; degrees for angles), and why. */
 export const plusMinus = {
-  leg: { value: 0.3, why: 'mesh study: 0.07 rms on A, 0.22 on B; one leg of a straight run 0.55' },
-  throat: { value: 0.25, why: 'legs ±0.3 across 45°, and the face between columns' },
-  convexity: { value: 0.25, why: 'mesh study: at most 0.21, on a straight run; 0.09 rms' },
+  leg: {
+    value: 0.2,
+    why: 'woven settings kept apart: 29 of 30 legs within 0.21, one 0.44; 0.14 rms',
+    straight: { value: 0.6, why: 'straight settings kept apart: at most 0.69; 0.36 rms, too long' },
+  },
+  throat: {
+    value: 0.15,
+    why: 'woven settings kept apart: at most 0.16; 0.06 rms',
+    straight: { value: 0.35, why: 'straight settings kept apart: at most 0.31; 0.23 rms, too thick' },
+  },
+  convexity: {
+    value: 0.2,
+    why: 'woven settings kept apart: at most 0.16; 0.10 rms',
+    straight: { value: 0.6, why: 'straight settings kept apart: at most 0.57; 0.44 rms, too low' },
+  },
   'toe angle': {
     value: 8,
     why: 'slope of a least-squares quadratic over the last 2 mm of face; ripples move it by about so much',
@@ -49,7 +75,11 @@ export const plusMinus = {
     why: 'column heights are means over 0.75 mm; a 0.2 mm groove 1.5 mm wide is found within 0.1',
   },
   overlap: { value: 0.3, why: 'toe ±0.1 and fused edge ±0.2 on different grids' },
-  'unequal legs': { value: 0.4, why: 'two legs of ±0.3, partly moving together' },
+  'unequal legs': {
+    value: 0.4,
+    why: 'two legs of ±0.2, moving apart',
+    straight: { value: 0.6, why: 'two legs of ±0.6, both too long' },
+  },
   fusion: { value: 0.12, why: 'mesh study: at most 0.08; the locator itself is within 0.02' },
   'root fusion': { value: 0.15, why: 'mesh study: at most 0.11, 0.06 rms' },
   'start lump': {
@@ -68,7 +98,8 @@ export const plusMinus = {
 export type PlusMinusName = keyof typeof plusMinus;
 
 /** Plus-minus of a reading at a cell size. Legs and fusion scale with the cell; the gap does not. */
-export function plusMinusAt(name: PlusMinusName, cell_mm: number): number {
-  const value = plusMinus[name].value;
-  return name === 'gap' ? value : Math.round(value * (cell_mm / WORKING_CELL_MM) * 100) / 100;
+export function plusMinusAt(name: PlusMinusName, cell_mm: number, run: RunKind = 'woven'): number {
+  const { value, straight }: PlusMinus = plusMinus[name];
+  const here = run === 'straight' && straight !== undefined ? straight.value : value;
+  return name === 'gap' ? here : Math.round(here * (cell_mm / WORKING_CELL_MM) * 100) / 100;
 }

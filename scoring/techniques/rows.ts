@@ -1,5 +1,5 @@
 import type { JointOptions } from '../../engine/index.ts';
-import { type PlusMinusName, plusMinusAt } from '../measures/precision.ts';
+import { type PlusMinusName, plusMinusAt, runKindOf } from '../measures/precision.ts';
 import type { Motion } from '../schema/motion.ts';
 import type { Station } from '../schema/station.ts';
 import { plateName, toeName } from '../words/names.ts';
@@ -47,7 +47,9 @@ function beadReadings(kind: JointOptions['kind']): BeadReading[] {
 export function techniqueRows(first: TechniquePart, second: TechniquePart): TechniqueRow[] {
   const { joint, cell_mm } = first.attempt.simulation;
   const bead = beadReadings(joint.kind).map(({ what, name, of }): TechniqueRow => {
-    const give = plusMinusAt(name, cell_mm) * Math.SQRT2;
+    const give = Math.hypot(
+      ...[first, second].map((p) => plusMinusAt(name, cell_mm, runKindOf(p.measures.motion.width_mm))),
+    );
     return row(what, 'mm', 'bead', meanOf(first, of), meanOf(second, of), Math.round(100 * give) / 100);
   });
   const share = (p: TechniquePart): number | null => {

@@ -1,16 +1,27 @@
 import type { JointOptions } from '../../engine/index.ts';
-import { plusMinus } from '../measures/precision.ts';
+import { type PlusMinusName, plusMinusAt, type RunKind } from '../measures/precision.ts';
 import type { Reading } from '../measures/section/station.ts';
 import { plateName, said } from './names.ts';
 import { rootSaid } from './seen.ts';
 
+/** What the plus-minus of readings goes by. */
+interface Precision {
+  cell_mm: number;
+  run: RunKind;
+}
+
 /** The readings of one cut, as said at the bench, line by line. */
-export function sectionLines(y_mm: number, reading: Reading | null, kind: JointOptions['kind']): string[] {
+export function sectionLines(
+  y_mm: number,
+  reading: Reading | null,
+  kind: JointOptions['kind'],
+  precision: Precision,
+): string[] {
   if (reading === null) return [`Cut at ${said(y_mm)} mm: no weld here.`];
   const s = reading.station;
   const a = plateName(kind, 'A');
   const b = plateName(kind, 'B');
-  const pm = (name: keyof typeof plusMinus): string => `± ${said(plusMinus[name].value, 2)}`;
+  const pm = (name: PlusMinusName): string => `± ${said(plusMinusAt(name, precision.cell_mm, precision.run), 2)}`;
   const rows = [
     [`leg, ${a}`, said(s.legA_mm, 2), pm('leg')],
     [`leg, ${b}`, said(s.legB_mm, 2), pm('leg')],

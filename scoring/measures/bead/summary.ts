@@ -1,7 +1,7 @@
 import { type Asked, sizeAsked } from '../../schema/exercise.ts';
 import type { Result } from '../../schema/result.ts';
 import type { Consistency, Station, StationMeasure } from '../../schema/station.ts';
-import { milli, plusMinusAt, tenth } from '../precision.ts';
+import { milli, tenth } from '../precision.ts';
 import type { FreezeStamps } from '../section/station.ts';
 import { SLICE_MM, type Survey } from './survey.ts';
 
@@ -26,10 +26,13 @@ export interface BeadReading {
   stamps: FreezeStamps[];
 }
 
-/** Reads the bead every millimetre over a stretch and sums the stations up. */
+/**
+ * Reads the bead every millimetre over a stretch and sums the stations up.
+ * @param legGive_mm how far a leg may be off, below and above which a size counts as short or over
+ */
 export function readBead(
   survey: Survey,
-  cell_mm: number,
+  legGive_mm: number,
   judged: { from_mm: number; to_mm: number },
   asked: Asked | null,
 ): BeadReading {
@@ -46,7 +49,6 @@ export function readBead(
       stamps.push(reading.stamps);
     }
   }
-  const e = plusMinusAt('leg', cell_mm);
   const leg = asked === null ? null : sizeAsked(asked).leg_mm;
   const most =
     asked === null || asked.atMost_mm === null ? null : sizeAsked({ ...asked, size_mm: asked.atMost_mm }).leg_mm;
@@ -59,8 +61,8 @@ export function readBead(
       mean: meanOf(stations),
       rootFusedShare: stations.length > 0 ? milli(fused / stations.length) : null,
       consistency: consistencyOf(stations),
-      undersize_mm: leg === null ? 0 : stations.filter((s) => s.size_mm + e < leg).length * SLICE_MM,
-      oversize_mm: most === null ? 0 : stations.filter((s) => s.size_mm - e > most).length * SLICE_MM,
+      undersize_mm: leg === null ? 0 : stations.filter((s) => s.size_mm + legGive_mm < leg).length * SLICE_MM,
+      oversize_mm: most === null ? 0 : stations.filter((s) => s.size_mm - legGive_mm > most).length * SLICE_MM,
     },
     stamps,
   };

@@ -2,8 +2,10 @@ import { Command } from 'commander';
 import { attemptOf } from '../../attempt/attempt.ts';
 import { sectionSvg } from '../../draw/section-svg.ts';
 import { checkAccounts } from '../../measures/open-accounts.ts';
+import { runKindOf } from '../../measures/precision.ts';
 import { readSection } from '../../measures/section/station.ts';
 import { InputError } from '../../schema/problem.ts';
+import { judgeAttempt } from '../../score.ts';
 import { said } from '../../words/names.ts';
 import { sectionLines } from '../../words/section.ts';
 import { writeText } from '../files.ts';
@@ -50,7 +52,10 @@ export function sectionCommand(screen: Screen): Command {
       const reading = readSection(cut);
       if (flags.svg !== undefined) writeText(flags.svg, sectionSvg(cut, reading?.station ?? null));
       if (flags.json) screen.json(reading ?? { station: null, stamps: null });
-      else screen.say(...sectionLines(flags.at, reading, joint.kind));
+      else {
+        const run = runKindOf(judgeAttempt(recording, attempt).motion.width_mm);
+        screen.say(...sectionLines(flags.at, reading, joint.kind, { cell_mm: recording.simulation.cell_mm, run }));
+      }
       if (flags.svg !== undefined && !flags.json) screen.say(`Drawn in ${flags.svg}`);
     });
 }

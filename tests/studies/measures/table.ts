@@ -1,4 +1,4 @@
-import { plusMinus } from '../../../scoring/measures/precision.ts';
+import { type PlusMinus, plusMinus } from '../../../scoring/measures/precision.ts';
 import { consistencyRows, endRows, type Row, stationRows } from './rows.ts';
 import { motionRows } from './rows-motion.ts';
 
@@ -49,5 +49,8 @@ function tableOf(rows: readonly Row[]): string {
 }
 
 function giveOf({ plusMinus: give }: Row): string {
-  return typeof give === 'string' ? `± ${plusMinus[give].value}: ${plusMinus[give].why}` : give.said;
+  if (typeof give !== 'string') return give.said;
+  const { value, why, straight }: PlusMinus = plusMinus[give];
+  const other = straight === undefined ? '' : `; a straight run ± ${straight.value}: ${straight.why}`;
+  return `± ${value}: ${why}${other}`;
 }
