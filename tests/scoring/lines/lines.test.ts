@@ -17,6 +17,7 @@ function question(change: (s: Station, i: number) => Partial<Station>, over: Par
     stations,
     joint: { ...teeJoint, length_mm: 90 },
     cell_mm: 0.75,
+    run: 'woven',
     asked: { kind: 'leg', size_mm: 6, atMost_mm: 9, edgeBack_mm: null },
     step_mm: 1,
     ...over,
