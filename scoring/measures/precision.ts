@@ -44,7 +44,10 @@ export type RunKind = 'woven' | 'straight';
 /** Narrower than this the hand welds a straight run, mm: the settings that the plus-minus was taken from wove 4 to 6 mm or not at all. */
 const STRAIGHT_BELOW_MM = 3;
 
-/** @param width_mm width of the weave; null where no cycles of one were found */
+/**
+ * Whether a hand wove, as far as the plus-minus of its bead goes.
+ * @param width_mm width of the weave; null where no cycles of one were found
+ */
 export function runKindOf(width_mm: number | null): RunKind {
   return width_mm === null || width_mm < STRAIGHT_BELOW_MM ? 'straight' : 'woven';
 }

@@ -157,7 +157,7 @@ export class BenchDriver {
   /** Saves the attempt as a user does and reads the file. */
   async save(): Promise<{ path: string; recording: Recording }> {
     const download = this.page.waitForEvent('download');
-    await this.page.getByRole('button', { name: 'Save' }).click();
+    await this.page.getByRole('button', { name: 'Save', exact: true }).click();
     const path = await keep(await download);
     return { path, recording: JSON.parse(readFileSync(path, 'utf8')) as Recording };
   }

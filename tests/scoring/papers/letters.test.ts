@@ -4,7 +4,7 @@ import { createRequire } from 'node:module';
 import { inflateSync } from 'node:zlib';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { describe, expect, it } from 'vitest';
-import { classPaperWith, classSheet } from '../../../scoring/index.ts';
+import { classPaperWith, classSheet, loadLanguage } from '../../../scoring/index.ts';
 import { classPdf } from '../../../scoring/node/index.ts';
 import { Lettering, typefaceOf } from '../../../scoring/papers/letters.ts';
 import { clean } from '../../../scoring/schema/clean.ts';
@@ -126,6 +126,7 @@ describe('a PDF with names in other writing', () => {
     const english = (await placed(await pdfNaming(['山田']))).map((i) => i.text).join('');
     expect(english).toContain('[1]: found nothing');
     expect(english).toContain('letters that the typeface of this PDF does not have ([1] U+5C71 U+7530)');
+    await loadLanguage('de');
     const german = (await placed(await pdfNaming(['山田'], 'de'))).map((i) => i.text).join('');
     expect(german).toContain('Zeichen, die die Schrift dieses PDF nicht hat');
   }, 20_000);

@@ -5,7 +5,7 @@ import { TestBench } from '../../support/test-bench.ts';
 /** A straight run up a short tee that asks for more leg than it lays metal for: a fault that a change of one thing could mend. */
 async function undersize(bench: TestBench): Promise<Result> {
   bench.session.chooseExercise('straight-run');
-  bench.session.edit({ joint: { length_mm: 30 }, size_mm: 5 });
+  bench.session.edit({ joint: { length_mm: 30 }, size_mm: 6 });
   bench
     .wait(0.1)
     .press(0, 2)
