@@ -16,6 +16,9 @@ export const MESH_CASES: Record<string, TendencyCase> = {
   'straight run': { weave: { pattern: 'straight', travel_mmps: 2.6 } },
   lap: { joint: { kind: 'lap' } },
 };
+/** A straight run is read less closely (scoring/measures/precision.ts). */
+export const isStraight = (weld: string): boolean => MESH_CASES[weld]?.weave?.pattern === 'straight';
+
 const COLUMNS: { name: string; of: (s: Summary) => number }[] = [
   { name: 'leg A', of: (s) => s.legA },
   { name: 'leg B', of: (s) => s.legB },
