@@ -151,8 +151,9 @@ describe('what a folder can hold besides', () => {
     symlinkSync('nowhere', join(place, 'broken.json'));
     symlinkSync('loop.json', join(place, 'loop.json'));
     execFileSync('mkfifo', [join(place, 'pipe.json')]);
-    const { scored, bad, folders } = await scoreFolder(place, { workers: 1, journal: null });
+    const { scored, bad, folders, others } = await scoreFolder(place, { workers: 1, journal: null });
     expect(scored.map((s) => s.file)).toEqual(['=1+1|x.json']);
+    expect(others).toEqual([{ file: 'exercise.json', kind: 'exercise' }]);
     expect(folders).toEqual(['deeper']);
     const why = Object.fromEntries(bad.map((b) => [b.file, b.reason]));
     const expected: Record<string, RegExp> = {
@@ -166,7 +167,6 @@ describe('what a folder can hold besides', () => {
       'latin.json': /not UTF-8/,
       'huge.json': /16000001 bytes, allowed: at most 16000000/,
       'deep.json': /not JSON/,
-      'exercise.json': /found "toehold-exercise", an exercise, allowed: "toehold-recording"/,
       'link.json': /link out of the folder/,
       'device.json': /link out of the folder/,
       'broken.json': /no such file/,
