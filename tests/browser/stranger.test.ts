@@ -3,11 +3,13 @@
  * back, at random from a seed. Nothing in the console, no promise left broken, no attempt lost that was kept and not removed, and what is removed is
  * gone from the list and the store alike. STRANGER_S sets how long, STRANGER_SEED which one.
  */
+
 import { copyFileSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { chanceOf } from '../support/chance.ts';
 import { BenchDriver } from './support/bench.ts';
 import { launchChromium } from './support/chromium.ts';
 import { shortWeld } from './support/short-weld.ts';
@@ -52,17 +54,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await Promise.all([browser?.close(), site?.close()]);
 });
-
-/** Chance from a seed (mulberry32). */
-function chanceOf(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
 
 /** Ids of the attempts this browser keeps. */
 function kept(page: Page): Promise<string[]> {

@@ -92,9 +92,12 @@ describe('the package', () => {
   });
 
   it.each([
-    // A page that welds and judges loads these; what is over is what a library coming in by the back door would show in.
+    // A page that welds and judges loads the first two, and the language it speaks; what is over is what a library coming in by the back door
+    // would show in.
     ['engine', /^dist\/engine\/.*\.js$/, 110],
-    ['scoring', /^dist\/scoring\/.*\.js$/, 310],
+    ['scoring', /^dist\/scoring\/(?!node\/|german\.|(.*\/)?de\/).*\.js$/, 310],
+    ['scoring in German', /^dist\/scoring\/(german|(.*\/)?de\/.*)\.js$/, 50],
+    ['scoring in Node', /^dist\/scoring\/node\/.*\.js$/, 45],
   ])('carries no more code in %s than is meant', (_, which, most_kB) => {
     const code = packed.files.filter((file) => which.test(file)).map((file) => join(packed.home, file));
     const size_kB = packedSize_kB(code);

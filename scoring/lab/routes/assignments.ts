@@ -103,21 +103,16 @@ function changeAssignment(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       ...only('class', parts),
       request: {
         params: one,
-        body: {
-          required: true,
-          content: {
-            'application/json': {
-              schema: z
-                .strictObject({
-                  title: title.optional(),
-                  opens: when.optional(),
-                  closes: when.nullable().optional(),
-                  mostAttempts: mostAttempts.optional(),
-                })
-                .refine((change) => Object.keys(change).length > 0, 'changes nothing'),
-            },
-          },
-        },
+        ...jsonBody(
+          z
+            .strictObject({
+              title: title.optional(),
+              opens: when.optional(),
+              closes: when.nullable().optional(),
+              mostAttempts: mostAttempts.optional(),
+            })
+            .refine((change) => Object.keys(change).length > 0, 'changes nothing'),
+        ),
       },
       responses: answers(done, 'Changed; attempts already in keep what they were when they came'),
     }),

@@ -107,22 +107,17 @@ function changeClass(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       ...only('class', parts),
       request: {
         params: inClass,
-        body: {
-          required: true,
-          content: {
-            'application/json': {
-              schema: z
-                .strictObject({
-                  name: className.optional(),
-                  marks: marksRuleSchema.optional(),
-                  pins: z.boolean().optional(),
-                  /** A new code; who has joined stays in. */
-                  newCode: z.literal(true).optional(),
-                })
-                .refine((change) => Object.keys(change).length > 0, 'changes nothing'),
-            },
-          },
-        },
+        ...jsonBody(
+          z
+            .strictObject({
+              name: className.optional(),
+              marks: marksRuleSchema.optional(),
+              pins: z.boolean().optional(),
+              /** A new code; who has joined stays in. */
+              newCode: z.literal(true).optional(),
+            })
+            .refine((change) => Object.keys(change).length > 0, 'changes nothing'),
+        ),
       },
       responses: answers(done, 'Changed'),
     }),

@@ -1,7 +1,7 @@
 import { createRoute, type OpenAPIHono, z } from '@hono/zod-openapi';
 import { type LabEnv, only } from '../access.ts';
 import { note } from '../audit.ts';
-import { answers, done, id, line } from '../fields.ts';
+import { answers, done, id, jsonBody, line } from '../fields.ts';
 import type { Parts } from '../parts.ts';
 import { notThere } from '../refusal.ts';
 
@@ -65,18 +65,13 @@ function setMark(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       ...only('class', parts),
       request: {
         params: one.extend({ traineeId: id }),
-        body: {
-          required: true,
-          content: {
-            'application/json': {
-              schema: z.strictObject({
-                /** Null takes back the mark that was set. */
-                mark: z.number().int().min(0).max(100).nullable(),
-                reason: line(500),
-              }),
-            },
-          },
-        },
+        ...jsonBody(
+          z.strictObject({
+            /** Null takes back the mark that was set. */
+            mark: z.number().int().min(0).max(100).nullable(),
+            reason: line(500),
+          }),
+        ),
       },
       responses: answers(done, 'Set beside the computed mark, which stays; so does every mark set before'),
     }),

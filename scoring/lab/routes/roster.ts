@@ -1,7 +1,7 @@
 import { createRoute, type OpenAPIHono, z } from '@hono/zod-openapi';
 import { type LabEnv, only } from '../access.ts';
 import { note } from '../audit.ts';
-import { answers, id, line } from '../fields.ts';
+import { answers, id, jsonBody, line } from '../fields.ts';
 import { readOneRoster } from '../one-roster.ts';
 import type { Parts } from '../parts.ts';
 import { hashSecret, newPin } from '../passwords.ts';
@@ -61,19 +61,14 @@ function addNames(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       ...only('class', parts),
       request: {
         params: inClass,
-        body: {
-          required: true,
-          content: {
-            'application/json': {
-              schema: z.union([
-                /** Text of a CSV file with a column `name`, or of one name a line. */
-                z.strictObject({ csv: csvText }),
-                /** Texts of users.csv and enrollments.csv of a OneRoster export. */
-                z.strictObject({ users: csvText, enrollments: csvText, classSourcedId: line(120).optional() }),
-              ]),
-            },
-          },
-        },
+        ...jsonBody(
+          z.union([
+            /** Text of a CSV file with a column `name`, or of one name a line. */
+            z.strictObject({ csv: csvText }),
+            /** Texts of users.csv and enrollments.csv of a OneRoster export. */
+            z.strictObject({ users: csvText, enrollments: csvText, classSourcedId: line(120).optional() }),
+          ]),
+        ),
       },
       responses: answers(
         z.object({ added: z.number(), known: z.number() }),

@@ -2,7 +2,9 @@
  * Twenty settings that nothing was tuned on, at 0.75, 0.5 and 0.4 mm cells (the finest that options allow): how far the readings of a settled run
  * still move. Drawn from a seed before the first of them was welded; `npm run study:held-out` writes HELD-OUT.md.
  */
+
 import { writeFileSync } from 'node:fs';
+import { chanceOf } from '../../support/chance.ts';
 import { type Summary, summarise, type TendencyCase } from '../../tendencies/summary.ts';
 
 const SEED = 20261127;
@@ -20,17 +22,6 @@ export interface HeldOut {
   name: string;
   woven: boolean;
   case: TendencyCase;
-}
-
-/** Chance from a seed (mulberry32). */
-function chanceOf(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
 }
 
 export function heldOut(): HeldOut[] {

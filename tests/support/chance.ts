@@ -1,0 +1,10 @@
+/** Chance from a seed (mulberry32), even over 0 to 1: not the engine's own, so that a test's draws do not hang on what it tests. */
+export function chanceOf(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let t = Math.imul(state ^ (state >>> 15), 1 | state);
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
+    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
+  };
+}
