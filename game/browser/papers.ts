@@ -1,4 +1,4 @@
-import arabic from '@fontsource/noto-sans-arabic/files/noto-sans-arabic-arabic-400-normal.woff?url';
+import arabic from '@fontsource/ibm-plex-sans-arabic/files/ibm-plex-sans-arabic-arabic-400-normal.woff?url';
 import hebrew from '@fontsource/noto-sans-hebrew/files/noto-sans-hebrew-hebrew-400-normal.woff?url';
 import medium from 'pdfmake/fonts/Roboto/Roboto-Medium.ttf?url';
 import regular from 'pdfmake/fonts/Roboto/Roboto-Regular.ttf?url';

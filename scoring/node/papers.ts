@@ -7,6 +7,7 @@ import { attemptPdf as setAttempt } from '../papers/attempt-pdf.ts';
 import { type ClassPaper, classPaper as layClass } from '../papers/class-paper.ts';
 import { classPdf as setClass } from '../papers/class-pdf.ts';
 import { type ExercisePrint, exercisePrintPdf as setPrint } from '../papers/exercise-prints.ts';
+import { LETTERS_FILE } from '../papers/letters.ts';
 import type { PaperFonts } from '../papers/paper-fonts.ts';
 import { PDF_FONT } from '../papers/pdf.ts';
 import type { Exercise } from '../schema/exercise.ts';
@@ -26,10 +27,7 @@ function fontFiles(): PaperFonts {
   fonts ??= {
     regular: file('Regular'),
     medium: file('Medium'),
-    letters: async (writing) =>
-      readFileSync(
-        fromHere.resolve(`@fontsource/noto-sans-${writing}/files/noto-sans-${writing}-${writing}-400-normal.woff`),
-      ),
+    letters: async (writing) => readFileSync(fromHere.resolve(LETTERS_FILE[writing])),
   };
   return fonts;
 }

@@ -31,13 +31,22 @@ const PAPERS = ranges(
 const OTHERS: Record<Writing, Ranges> = {
   hebrew: ranges('591-5c7 5d0-5ea 5ef-5f4 20aa fb1d-fb36 fb38-fb3c fb3e fb40-fb41 fb43-fb44 fb46-fb4f'),
   arabic: ranges(
-    '200c-200d 600-6ff 750-77f 870-88e 898-8e1 8e3-8ff fb50-fbc2 fbd3-fd8f fd92-fdc7 fdf0-fdff fe70-fe74 fe76-fefc',
+    '600-604 606-61b 61e-6a1 6a3-6e5 6e7-6ff 750-77f 8a0 8a2-8ac 8b3 8e4-8f3 8f5-8fe fb51 fb53-fb55 fb57-fb59 fb5b-fb5d fb5f-fb61 fb63-fb65 fb67-fb69 fb6b-fb6d fb6f-fb71 fb73-fb75 fb77-fb79 fb7b-fb7d fb7f-fb81 fb83 fb85 fb87 fb89 fb8b fb8d fb8f-fb91 fb93-fb95 fb97-fb99 fb9b-fb9d fb9f fba1 fba5 fba7-fba9 fbab-fbad fbaf fbb1-fbbb fbbd-fbbe fbc0-fbc1 fdf1-fdf2 fdf4 fdfa-fdfc fe70-fe74 fe76-fefc',
   ),
 };
 const WRITINGS = Object.keys(OTHERS) as Writing[];
 
+/**
+ * Where each typeface lies, as packages are named. That for Arabic has a glyph for every letter: one that composes letters of a stem and its
+ * dots gives PDF glyphs that stand for no letter, and the text copied out of it is not what was written.
+ */
+export const LETTERS_FILE: Record<Writing, string> = {
+  hebrew: '@fontsource/noto-sans-hebrew/files/noto-sans-hebrew-hebrew-400-normal.woff',
+  arabic: '@fontsource/ibm-plex-sans-arabic/files/ibm-plex-sans-arabic-arabic-400-normal.woff',
+};
+
 /** Of each: line of the papers (1.172 em by 1.12) and what the letters reach higher than theirs, over its own line. */
-const LINE: Record<Writing, number> = { hebrew: 1.07, arabic: 0.83 };
+const LINE: Record<Writing, number> = { hebrew: 1.07, arabic: 0.98 };
 
 const has = (in_: Ranges, code: number): boolean => in_.some(([from, to]) => code >= from && code <= to);
 
@@ -48,6 +57,8 @@ export function typefaceOf(code: number): 'papers' | Writing | null {
 }
 
 const JOINER = /[\u200c\u200d]/;
+/** Letters about it do not join (Unicode Standard, chapter 9.2). */
+const NON_JOINER = '\u200c';
 const NO_BREAK = '\u00a0';
 const bidi = bidiFactory();
 
@@ -87,8 +98,9 @@ export class Lettering {
       missing = '';
     };
     for (const c of text) {
+      const joiner = JOINER.test(c);
       // A joiner belongs to what it joins.
-      if (typefaceOf(c.codePointAt(0)!) === null || (missing !== '' && JOINER.test(c))) missing += c;
+      if (joiner ? missing !== '' : typefaceOf(c.codePointAt(0)!) === null) missing += c;
       else {
         end();
         out += c;
@@ -109,8 +121,15 @@ function visual(text: string): LetterRun[] {
   const { levels } = embedding;
   const mirrored = bidi.getMirroredCharactersMap(text, levels);
   const runs: (LetterRun & { level: number })[] = [];
+  let parted = false;
   for (let i = 0; i < text.length; ) {
     const c = String.fromCodePoint(text.codePointAt(i)!);
+    // No typeface draws joiners. What one keeps apart are two pieces: each takes the forms of its own ends.
+    if (JOINER.test(c)) {
+      parted ||= c === NON_JOINER;
+      i += c.length;
+      continue;
+    }
     const level = levels[i]!;
     const face = typefaceOf(c.codePointAt(0)!);
     const font = face === 'papers' || face === null ? undefined : face;
@@ -118,13 +137,14 @@ function visual(text: string): LetterRun[] {
     const shown = c === ' ' && level % 2 === 1 ? NO_BREAK : (mirrored.get(i) ?? c);
     const last = runs.at(-1);
     const turnedAlone = level % 2 === 1 && font === undefined;
-    if (last && last.level === level && last.font === font && !turnedAlone) last.text += shown;
+    if (last && last.level === level && last.font === font && !turnedAlone && !parted) last.text += shown;
     else
       runs.push({
         text: shown,
         level,
         ...(font === undefined ? {} : { font, bold: false as const, lineHeight: LINE[font] }),
       });
+    parted = false;
     i += c.length;
   }
   const highest = Math.max(0, ...runs.map((run) => run.level));

@@ -10,6 +10,7 @@ import type { Player } from '../../../game/core/session/player.ts';
 import { Session } from '../../../game/core/session/session.ts';
 import { createState, type Finished } from '../../../game/core/session/state.ts';
 import type { Result } from '../../../scoring/index.ts';
+import { LETTERS_FILE } from '../../../scoring/papers/letters.ts';
 import { CrankClock } from './crank-clock.ts';
 import { MapStores } from './map-stores.ts';
 
@@ -26,8 +27,6 @@ const BREAKS = 0;
 /** The typefaces of the papers, as they come. */
 const file = (name: string): Uint8Array => readFileSync(createRequire(import.meta.url).resolve(name));
 const fontFile = (style: string): Uint8Array => file(`pdfmake/fonts/Roboto/Roboto-${style}.ttf`);
-const lettersFile = (w: string): Uint8Array =>
-  file(`@fontsource/noto-sans-${w}/files/noto-sans-${w}-${w}-400-normal.woff`);
 
 /** A file as the user chooses it. */
 export function chosen(name: string, text: string, lastModified = 0): ChosenFile {
@@ -135,7 +134,7 @@ export class TestBench {
         fonts: async () => ({
           regular: fontFile('Regular'),
           medium: fontFile('Medium'),
-          letters: async (writing) => lettersFile(writing),
+          letters: async (writing) => file(LETTERS_FILE[writing]),
         }),
         onPrint: (paper) => {
           this.printKey = () => this.printed.push(paper() ?? 'the page as it stands');
