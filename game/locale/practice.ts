@@ -137,7 +137,7 @@ export const practiceWords = {
     title: 'Tests after a while',
     text: 'What you can do a day, a week and a fortnight after you had learnt it, without guides. Such attempts count apart: neither the level nor the charts are told from them.',
     none: 'Nothing learnt yet: an exercise counts as learnt when its guides have gone, a test when it was passed.',
-    now: (title: string, step: RetentionStep) => `${title}, ${WHEN[step]}: due`,
+    now: (title: string, step: RetentionStep) => `Test due: ${title}, ${WHEN[step]}`,
     later: (title: string, step: RetentionStep, when: string) => `${title}, ${WHEN[step]}: from ${when}`,
     weld: 'Weld it now',
     running: (step: RetentionStep) => `Test ${WHEN[step]}, without guides`,

@@ -1,4 +1,5 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { QUANTUM, type Recording } from '../../engine/index.ts';
 import type { Motion } from '../../scoring/index.ts';
 import { PACES } from '../core/session/player.ts';
 import type { Session } from '../core/session/session.ts';
@@ -10,10 +11,19 @@ const HEIGHT = 92;
 const LEFT_Y = 30;
 const RIGHT_Y = 66;
 const INSET = 10;
+/** A hand that goes no farther aside than this on either side of the root, mm, is drawn by it: a straight run does not look like a weave. */
+const LEAST_ASIDE_MM = 2;
+/** The hand's line has a corner at most this often, px. */
+const CORNER_PX = 1.5;
+/** The farthest from the middle that it is drawn. */
+const MOST_PX = 25;
 /** Step of the scrubber. */
 const STEP_S = 0.05;
 
-/** Time as a two-line staff, one line a toe: pauses are bars as long as they lasted, root crossings strokes with a dot. */
+/**
+ * Time as a two-line staff, one line a toe: pauses are bars as long as they lasted, root crossings strokes with a dot. Those are read within the
+ * judged length; a fine line is the hand itself from strike to end, wherever the arc burnt.
+ */
 export function BeatSheet({ session }: { session: Session }) {
   const box = useRef<HTMLDivElement>(null);
   const [width, setWidth] = useState(600);
@@ -55,6 +65,7 @@ export function BeatSheet({ session }: { session: Session }) {
           <text class="name" x={INSET} y={RIGHT_Y + 22}>
             {words.beat.right[kind]}
           </text>
+          {finished.value && <HandLine recording={finished.value.recording} x={x} />}
           {motion && <Notes motion={motion} x={x} />}
           {finished.value && shown !== null && <line class="now" x1={x(shown)} x2={x(shown)} y1={8} y2={HEIGHT - 8} />}
         </svg>
@@ -62,6 +73,31 @@ export function BeatSheet({ session }: { session: Session }) {
       </div>
     </section>
   );
+}
+
+/** How far aside the hand was, the farthest of the attempt's strokes on the toes' lines. */
+function HandLine({ recording, x }: { recording: Recording; x: (t: number) => number }) {
+  const { poses, rate_Hz } = recording;
+  const px_s = x(1) - x(0);
+  const path = useMemo(() => {
+    const burning = poses.u.filter((_, n) => poses.trigger[n] === 1).map((u) => Math.abs(u) * QUANTUM.u_mm);
+    const far = burning.sort((a, b) => a - b)[Math.floor(0.95 * burning.length)] ?? 0;
+    const px_mm = (RIGHT_Y - LEFT_Y) / 2 / Math.max(far, LEAST_ASIDE_MM);
+    const every = Math.max(1, Math.floor((CORNER_PX * rate_Hz) / Math.max(px_s, 1e-3)));
+    let d = '';
+    let on = false;
+    for (let n = 0; n < poses.u.length; n += every) {
+      if (poses.trigger[n] !== 1) {
+        on = false;
+        continue;
+      }
+      const aside = Math.max(-MOST_PX, Math.min(MOST_PX, poses.u[n]! * QUANTUM.u_mm * px_mm));
+      d += `${on ? 'L' : 'M'}${x(n / rate_Hz).toFixed(1)} ${((LEFT_Y + RIGHT_Y) / 2 + aside).toFixed(1)}`;
+      on = true;
+    }
+    return d;
+  }, [poses, rate_Hz, px_s]);
+  return <path class="hand" d={path} />;
 }
 
 function Notes({ motion, x }: { motion: Motion; x: (t: number) => number }) {

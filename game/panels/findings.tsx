@@ -4,7 +4,8 @@ import type { Line, Result } from '../../scoring/index.ts';
 import type { Session } from '../core/session/session.ts';
 import { ready, words } from '../locale/index.ts';
 import { oneDecimal, trimmed, whole } from '../locale/numbers.ts';
-import { besideCoupon, busy, exercise, finished, otherResult, result, stage, whatIf } from '../page.ts';
+import { besideCoupon, busy, exercise, finished, otherResult, result, retention, stage, whatIf } from '../page.ts';
+import { DueNow } from './due-tests.tsx';
 import { type Flag, flagNumber, flagsOf } from './flags.ts';
 import { HandTable } from './hand-table.tsx';
 import { Inch } from './inch.tsx';
@@ -40,6 +41,7 @@ export function Findings({ session }: { session: Session }) {
         <p class="story">{ready(exercise.value.story)}</p>
         <p class="teaches">{ready(exercise.value.teaches)}</p>
         <p class="teaches">{asked(exercise.value.demonstration)}</p>
+        {stage.value === 'rest' && retention.value === null && <DueNow session={session} go={(run) => run()} />}
       </section>
     );
   const flags = flagsOf(found);

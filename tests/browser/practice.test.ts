@@ -20,6 +20,24 @@ async function practiceOf(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Practice', exact: true }).click();
 }
 
+/** Sets every attempt in the store back by 20 hours and says that it was the test piece, and within. */
+async function passedYesterday(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    const asked = <T>(request: IDBRequest<T>): Promise<T> =>
+      new Promise((done) => {
+        request.onsuccess = () => done(request.result);
+      });
+    const db = await asked(indexedDB.open('toehold'));
+    const entries = db.transaction('entries', 'readwrite').objectStore('entries');
+    const past_ms = 20 * 3_600_000;
+    for (const entry of await asked(entries.getAll()))
+      await asked(
+        entries.put({ ...entry, exercise: 'test-piece', verdict: 'within', made_ms: entry.made_ms - past_ms }),
+      );
+    db.close();
+  });
+}
+
 describe('practice beside attempts', () => {
   it('a drill without metal, on a phone: no arc, read, kept apart', async () => {
     const bench = await BenchDriver.open(browser, site.address, { viewport: { width: 390, height: 844 } });
@@ -66,6 +84,13 @@ describe('practice beside attempts', () => {
     await card.getByRole('button', { name: 'That is my judgement' }).press('Enter');
     await bench.verdict();
     expect(await page.getByTestId('judged').textContent()).toMatch(/You agree on/);
+
+    // As if it had been the test piece, passed yesterday: its test is offered beside the cold piece, and is welded without guides.
+    await passedYesterday(page);
+    await page.reload();
+    await page.getByTestId('due-now').getByRole('button', { name: 'Weld it now' }).click();
+    await page.getByText('Test next day, without guides').waitFor();
+    expect(await page.getByTestId('due-now').count()).toBe(0);
     expect(bench.complaints).toEqual([]);
     await bench.close();
   }, 120_000);

@@ -144,7 +144,7 @@ export const practiceWords: typeof english = {
     title: 'Prüfungen nach einiger Zeit',
     text: 'Was einen Tag, eine Woche und zwei Wochen nach dem Erlernen noch geht, ohne Hilfen. Diese Versuche zählen für sich: weder die Stufe noch die Kurven werden daraus gebildet.',
     none: 'Noch nichts erlernt: eine Übung gilt als erlernt, wenn ihre Hilfen weggefallen sind, eine Prüfung, wenn sie bestanden ist.',
-    now: (title, step) => `${title}, ${WHEN[step]}: fällig`,
+    now: (title, step) => `Prüfung fällig: ${title}, ${WHEN[step]}`,
     later: (title, step, when) => `${title}, ${WHEN[step]}: ab ${when}`,
     weld: 'Jetzt schweißen',
     running: (step) => `Prüfung ${WHEN[step]}, ohne Hilfen`,
