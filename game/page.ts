@@ -57,6 +57,7 @@ export const {
   coupons,
   besideCoupon,
   shelf,
+  removed,
   unfinished,
   persistent,
   notice,

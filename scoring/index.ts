@@ -92,6 +92,7 @@ export { type HandMeasure, type HandReading, handAlone, handMeasures } from './m
 export { accountsOpen } from './measures/open-accounts.ts';
 export { type PlusMinusName, plusMinus, plusMinusAt, type RunKind, runKindOf } from './measures/precision.ts';
 export { type Reading, readSection } from './measures/section/station.ts';
+export { agreementHtml } from './papers/agreement-html.ts';
 export { attemptHtml } from './papers/attempt-html.ts';
 export {
   type AttemptPaper,

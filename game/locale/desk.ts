@@ -34,6 +34,7 @@ export const desk = {
     take: 'See how they agree',
     open: 'Open a table (CSV) or marks (.coupon.json)',
     blank: 'Save a blank table',
+    print: 'Print it',
     of: (readers: number, macros: number, trials: number) =>
       `${whole(readers)} readers, ${whole(macros)} macros, ${trials === 1 ? 'each read once' : `each read ${whole(trials)} times`}. Spreads are standard deviations.`,
     head: [
@@ -45,7 +46,6 @@ export const desk = {
       'categories',
       'ICC(2,1)',
       'ICC(3,1)',
-      '',
     ],
     none: '–',
   },

@@ -340,6 +340,8 @@ export const en = {
     fileName: 'attempt',
     open: 'Open',
     remove: 'Remove',
+    removed: (title: string, when: string) => `${title}, ${when}, is removed.`,
+    putBack: 'Put it back',
     trend: (score: number) => `trend ${whole(score)}`,
     trendTitle: 'Of 100. For your own line over attempts at one exercise, nothing else.',
     drop: 'Or drop a recording file anywhere on the page.',

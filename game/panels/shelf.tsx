@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Session } from '../core/session/session.ts';
 import type { AttemptEntry } from '../core/session/shelf.ts';
 import { ready, words } from '../locale/index.ts';
-import { persistent, shelf, unfinished } from '../page.ts';
+import { persistent, removed, shelf, unfinished } from '../page.ts';
 import { Dialog, type DialogName } from './dialog.tsx';
 import { Logbook } from './logbook.tsx';
 import { PracticeSheet } from './practice.tsx';
@@ -58,6 +58,14 @@ function Kept({ session, close }: { session: Session; close: () => void }) {
           <h3>{words.unfinished.heading}</h3>
           <UnfinishedList session={session} taken={close} />
         </>
+      )}
+      {removed.value && (
+        <p class="putback" role="status">
+          {w.removed(ready(removed.value.entry.title ?? w.untitled), dayAndTime(removed.value.entry.made_ms))}{' '}
+          <button type="button" class="link" onClick={() => void session.keeper.putBack()}>
+            {w.putBack}
+          </button>
+        </p>
       )}
       {shelf.value.length === 0 ? (
         <p>{w.empty}</p>

@@ -23,10 +23,28 @@ export interface ReadingRow {
 const MOST_TEXT = 500_000;
 const MOST = { macros: 200, readers: 40, measures: 20 } as const;
 const KEYS = { macro: ['macro', 'cut', 'coupon', 'part'], reader: ['reader', 'initials', 'read by'] } as const;
+/** Columns that count or date a reading: nothing measured, and lines are counted here anyhow. */
+const NOT_MEASURED = [
+  'trial',
+  'repeat',
+  'replicate',
+  'run',
+  'time',
+  'reading',
+  'no',
+  'no.',
+  'nr',
+  'nr.',
+  '#',
+  'date',
+  'day',
+  'notes',
+  'note',
+];
 
 /**
- * Reads a table of readings (CSV): a column `macro`, a column `reader`, any further column is something measured, in its own unit. The same macro
- * and reader again is another trial. A decimal comma is understood where columns are parted otherwise.
+ * Reads a table of readings (CSV): a column `macro`, a column `reader`, any further column is something measured, in its own unit, but for one that
+ * counts or dates readings (trial, date, notes and the like). The same macro and reader again is another trial. A decimal comma is understood where columns are parted otherwise.
  * @throws InputError naming the line: no such columns, a cell that is no number, a reader who has not read a macro as often as others
  */
 export function readReadings(text: string, file = 'readings'): ReadingsTable {
@@ -46,7 +64,7 @@ export function readReadings(text: string, file = 'readings'): ReadingsTable {
   }
   const measured = head
     .map((name, at) => ({ name, at }))
-    .filter(({ name, at }) => at !== macroAt && at !== readerAt && name !== '');
+    .filter(({ name, at }) => at !== macroAt && at !== readerAt && name !== '' && !NOT_MEASURED.includes(lower[at]!));
   if (measured.length === 0)
     throw refusal(file, 'line 1', head.join(', '), 'a column for something measured, such as convexity');
   const list = rows.slice(1).map(({ cells, line }): ReadingRow => {

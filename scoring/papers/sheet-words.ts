@@ -187,5 +187,24 @@ export const sheetWords = {
     ],
     byHand: 'by hand, mm',
   },
+
+  agreement: {
+    title: 'How far readers of macros agree',
+    of: (readers: number, macros: number, trials: number): string =>
+      `${readers} readers, ${macros} macros, ${trials === 1 ? 'each read once' : `each read ${trials} times`}. Spreads are standard deviations, in the reading’s own unit.`,
+    head: [
+      'measured',
+      'one reader again',
+      'reader to reader',
+      'macro to macro',
+      'gauge of total spread',
+      'categories',
+      'ICC(2,1)',
+      'ICC(3,1)',
+    ],
+    readers: 'Readers',
+    macros: 'Macros',
+    block: ['School', 'Read on', 'Led by', 'Kept until'],
+  },
 };
 export type SheetWords = typeof sheetWords;

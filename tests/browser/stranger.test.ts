@@ -89,7 +89,9 @@ describe.each(SEEDS)('a stranger, seed %i', (seed) => {
       writeFileSync(spoilt, readFileSync(file, 'utf8').slice(0, 1500));
       copyFileSync(file, join(folder, '2026-03-02_b1_ines-calder_tee-inverted-v_01.json'));
       writeFileSync(join(folder, 'notes.txt'), 'nothing');
+      /** Pressed, and seen to be gone from the store. */
       let removals = 0;
+      let removed = 0;
       const bench = await BenchDriver.open(browser, site.address, { plain: chance() < 0.5, viewport: SIZES[0]! });
       const { page } = bench;
       page.on('dialog', (dialog) => void (chance() < 0.5 ? dialog.accept() : dialog.dismiss()).catch(() => undefined));
@@ -198,6 +200,16 @@ describe.each(SEEDS)('a stranger, seed %i', (seed) => {
             await new Promise((resolve) => setTimeout(resolve, 300));
             for (const one of lose) one?.restoreContext();
           }),
+        remove: async () => {
+          await page.keyboard.press('Escape');
+          await page.locator('.actions button', { hasText: /^(Attempts|Versuche)$/ }).click({ timeout: 500 });
+          const button = page.locator('.shelf button', { hasText: /^(Remove|Entfernen)$/ }).last();
+          const held = await kept(page);
+          await button.click({ timeout: 1000 });
+          removals += 1;
+          await expect.poll(async () => (await kept(page)).length).toBe(held.length - 1);
+          removed += 1;
+        },
         reload: async () => {
           await page.reload();
           await page.locator('.pane').waitFor();
@@ -212,6 +224,7 @@ describe.each(SEEDS)('a stranger, seed %i', (seed) => {
         file: 1,
         folder: 2,
         print: 2,
+        remove: 1,
         rubbish: 2,
         lost: 1,
         reload: 1,
@@ -237,6 +250,9 @@ describe.each(SEEDS)('a stranger, seed %i', (seed) => {
       await page.locator('.actions button', { hasText: /^(Attempts|Versuche)$/ }).click();
       await page.getByRole('dialog').waitFor();
       await expect.poll(() => page.locator('.shelf > li, .shelf li').count()).toBe((await kept(page)).length);
+      // At least one was removed on purpose, however the seed fell.
+      if (removed === 0) await actions.remove!();
+      expect(removed).toBeGreaterThan(0);
       await bench.close();
     },
     (SECONDS + 120) * 1000,

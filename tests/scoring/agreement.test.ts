@@ -93,6 +93,15 @@ describe('gauge study', () => {
 });
 
 describe('a table of readings', () => {
+  it('takes a column that counts or dates readings for no measure', () => {
+    const rows = ['1', '2'].flatMap((macro) =>
+      ['a', 'b'].flatMap((reader) => [1, 2].map((trial) => `${macro},${reader},${trial},14 March,${macro}.${trial}`)),
+    );
+    const table = readReadings(['macro,reader,Trial,Date,leg', ...rows].join('\n'));
+    expect(table.measures.map((m) => m.name)).toEqual(['leg']);
+    expect(table.trials).toBe(2);
+  });
+
   it.each([
     ['macro,reader\n1,a', /line 1: found macro, reader, allowed: a column for something measured/],
     ['x,y\n1,2', /line 1: found x, y, allowed: a heading with the columns macro and reader/],

@@ -1,6 +1,7 @@
 import { signal } from '@preact/signals-core';
 import {
   type Agreement,
+  agreementHtml,
   agreementOf,
   blankReadings,
   type ReadingsTable,
@@ -33,8 +34,8 @@ export class Readers {
   readonly view = signal<ReadersView | null>(null);
 
   constructor(
-    private readonly ports: Pick<Ports, 'files'>,
-    private readonly state: Pick<State, 'problem'>,
+    private readonly ports: Pick<Ports, 'files' | 'papers'>,
+    private readonly state: Pick<State, 'problem' | 'language'>,
   ) {}
 
   /** A table of readings as pasted. */
@@ -58,6 +59,12 @@ export class Readers {
     } catch (error) {
       this.state.problem.value = problemOf(error);
     }
+  }
+
+  /** Prints how far they agree, on one sheet. */
+  print(): void {
+    const view = this.view.peek();
+    if (view) this.ports.papers.print(agreementHtml(view.table, view.agreement, this.state.language.value));
   }
 
   /** Hands out a table to be filled in. */

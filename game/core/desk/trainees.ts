@@ -88,6 +88,8 @@ export class Trainees {
     this.clearBench();
     for (const { id } of named) await this.keeper.forget(id);
     if (attempts) await this.keeper.forgetPractice();
+    // Forgotten is forgotten: nothing is left to be put back.
+    this.state.removed.value = null;
     await this.forgetScores();
   }
 }

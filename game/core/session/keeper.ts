@@ -6,6 +6,7 @@ import type { Ports } from '../ports.ts';
 import { type PracticeRecord, readPractice } from '../practice/record.ts';
 import { attemptsIn, logbookName, logbookOf, practiceIn, type TakenLogbook } from './logbook-file.ts';
 import { problemOfStore } from './problem.ts';
+import type { Removed } from './removed.ts';
 import {
   type AttemptEntry,
   damagedEntry,
@@ -33,7 +34,10 @@ export class Keeper {
   private lookAgain: () => void = () => undefined;
 
   constructor(
-    private readonly ports: Pick<Ports, 'attempts' | 'clock' | 'tabs' | 'persistence' | 'files' | 'practice'>,
+    private readonly ports: Pick<
+      Ports,
+      'attempts' | 'clock' | 'coupons' | 'tabs' | 'persistence' | 'files' | 'practice'
+    >,
     private readonly state: State,
   ) {
     ports.tabs.hear(() => void this.refresh());
@@ -199,9 +203,39 @@ export class Keeper {
     await this.refresh();
   }
 
+  /** Takes an attempt off the shelf with all that was kept beside it. Until another is taken, or the page is left, it can be put back. */
   async forget(id: string): Promise<void> {
+    const { attempts } = this.ports;
     try {
-      await this.ports.attempts.remove(id);
+      const removed = await this.keptBeside(id).catch(() => null);
+      await attempts.remove(id);
+      this.state.removed.value = removed;
+      this.ports.tabs.tell();
+      await this.refresh();
+    } catch (error) {
+      this.state.problem.value = problemOfStore(error);
+    }
+  }
+
+  /** An attempt and all that is kept beside it. Null for one that is damaged: what cannot be read cannot be put back. */
+  private async keptBeside(id: string): Promise<Removed | null> {
+    const entry = this.state.shelf.value.find((e) => e.id === id);
+    if (entry?.damaged !== null) return null;
+    const attempt = readAttempt(id, await this.ports.attempts.get(id));
+    const practice = this.state.practice.value.filter((record) => 'attempt' in record && record.attempt === id);
+    return { entry, attempt, coupons: await this.ports.coupons.of(id), practice };
+  }
+
+  /** Puts what was removed last where it was. */
+  async putBack(): Promise<void> {
+    const removed = this.state.removed.value;
+    if (removed === null) return;
+    const { attempts, coupons, practice } = this.ports;
+    try {
+      await attempts.put(removed.attempt, removed.entry);
+      for (const coupon of removed.coupons) await coupons.put(coupon);
+      for (const record of removed.practice) await practice.put(record);
+      this.state.removed.value = null;
       this.ports.tabs.tell();
       await this.refresh();
     } catch (error) {

@@ -23,6 +23,7 @@ import type { DrillView, NamingView } from '../practice/views.ts';
 import { attemptsUsed, levelOf } from './level.ts';
 import { type Preferences, preferencesFrom } from './preferences.ts';
 import type { Problem, Refusal } from './problem.ts';
+import type { Removed } from './removed.ts';
 import { metalBalance } from './setup.ts';
 import type { AttemptEntry, StoredCoupon } from './shelf.ts';
 import type { Unfinished } from './unfinished.ts';
@@ -130,6 +131,7 @@ export function createState() {
   const preferences = signal<Preferences>(preferencesFrom(null));
   const exercise = signal<Exercise>(readyExercise(null));
   const shelf = signal<AttemptEntry[]>([]);
+  const removed = signal<Removed | null>(null);
   const finished = signal<Finished | null>(null);
   const other = signal<{ title: string | null; id: string } | null>(null);
   const cutAt = signal(cutOf(exercise.value));
@@ -281,6 +283,8 @@ export function createState() {
     besideCoupon: signal<StoredCoupon | null>(null),
 
     shelf,
+    /** What was taken off the shelf last, while it can be put back. */
+    removed,
     /** Attempts that were never ended, newest first. */
     unfinished: signal<Unfinished[]>([]),
     /** The browser keeps the attempts until they are removed; null where it cannot be asked. */

@@ -349,6 +349,8 @@ export const de: Words = {
     fileName: 'versuch',
     open: 'Öffnen',
     remove: 'Entfernen',
+    removed: (title, when) => `${title}, ${when}, ist entfernt.`,
+    putBack: 'Zurücklegen',
     trend: (score) => `Verlauf ${whole(score)}`,
     trendTitle: 'Von 100. Für die eigene Linie über Versuche an einer Übung, sonst nichts.',
     drop: 'Oder eine Aufzeichnung irgendwo auf der Seite ablegen.',

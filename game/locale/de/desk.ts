@@ -36,6 +36,7 @@ export const desk: typeof english = {
     take: 'Übereinstimmung ansehen',
     open: 'Tabelle (CSV) oder Marken (.coupon.json) öffnen',
     blank: 'Leere Tabelle sichern',
+    print: 'Drucken',
     of: (readers, macros, trials) =>
       `${whole(readers)} Lesende, ${whole(macros)} Schliffe, ${trials === 1 ? 'jeder einmal gelesen' : `jeder ${whole(trials)}-mal gelesen`}. Streuungen sind Standardabweichungen.`,
     head: [
@@ -47,7 +48,6 @@ export const desk: typeof english = {
       'Klassen',
       'ICC(2,1)',
       'ICC(3,1)',
-      '',
     ],
     none: '–',
   },

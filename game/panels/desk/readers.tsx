@@ -38,6 +38,11 @@ export function ReadersPanel({ session }: { session: Session }) {
         <button type="button" onClick={() => readers.saveBlank()}>
           {w.blank}
         </button>
+        {view && (
+          <button type="button" onClick={() => readers.print()}>
+            {w.print}
+          </button>
+        )}
       </p>
       {view && (
         <div class="scroll proof" data-testid="agreement">
@@ -68,16 +73,22 @@ export function ReadersPanel({ session }: { session: Session }) {
 function Row({ of }: { of: Agreement }) {
   const two = (x: number | null): string => (x === null ? w.none : twoDecimals(x));
   return (
-    <tr>
-      <th scope="row">{of.name}</th>
-      <td>{two(of.repeatability)}</td>
-      <td>{two(of.reproducibility)}</td>
-      <td>{two(of.macros)}</td>
-      <td>{of.grr_percent === null ? w.none : `${whole(of.grr_percent)} %`}</td>
-      <td>{of.categories === null ? w.none : whole(of.categories)}</td>
-      <td>{two(of.icc21)}</td>
-      <td>{two(of.icc31)}</td>
-      <td>{words.problems.phrase(of.says)}</td>
-    </tr>
+    <>
+      <tr class="figures">
+        <th scope="row">{of.name}</th>
+        <td>{two(of.repeatability)}</td>
+        <td>{two(of.reproducibility)}</td>
+        <td>{two(of.macros)}</td>
+        <td>{of.grr_percent === null ? w.none : `${whole(of.grr_percent)} %`}</td>
+        <td>{of.categories === null ? w.none : whole(of.categories)}</td>
+        <td>{two(of.icc21)}</td>
+        <td>{two(of.icc31)}</td>
+      </tr>
+      <tr class="says">
+        <td colSpan={w.head.length}>
+          <span>{words.problems.phrase(of.says)}</span>
+        </td>
+      </tr>
+    </>
   );
 }

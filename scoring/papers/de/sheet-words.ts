@@ -192,4 +192,23 @@ export const sheetWords: SheetWords = {
     ],
     byHand: 'von Hand, mm',
   },
+
+  agreement: {
+    title: 'Wie weit Lesende von Schliffen übereinstimmen',
+    of: (readers, macros, trials) =>
+      `${readers} Lesende, ${macros} Schliffe, ${trials === 1 ? 'jeder einmal gelesen' : `jeder ${trials}-mal gelesen`}. Streuungen sind Standardabweichungen, in der Einheit der Ablesung.`,
+    head: [
+      'gemessen',
+      'dieselbe Person',
+      'zwischen Personen',
+      'zwischen Schliffen',
+      'Messmittel an der Gesamtstreuung',
+      'Klassen',
+      'ICC(2,1)',
+      'ICC(3,1)',
+    ],
+    readers: 'Lesende',
+    macros: 'Schliffe',
+    block: ['Schule', 'Gelesen am', 'Geleitet von', 'Aufbewahrt bis'],
+  },
 };

@@ -1,9 +1,22 @@
 /** Sheets that are filled in by hand: macros and their readers, and the card for the booth. */
 import { parseHTML } from 'linkedom';
-import { describe, expect, it } from 'vitest';
-import { boothHtml, boothPaper, exerciseNamed, exercises, macroHtml, macroPaper } from '../../../scoring/index.ts';
+import { beforeAll, describe, expect, it } from 'vitest';
+import {
+  agreementHtml,
+  agreementOf,
+  boothHtml,
+  boothPaper,
+  exerciseNamed,
+  exercises,
+  loadLanguage,
+  macroHtml,
+  macroPaper,
+  readReadings,
+} from '../../../scoring/index.ts';
 
 const vee = exerciseNamed('tee-inverted-v')!;
+
+beforeAll(() => loadLanguage('de'));
 
 describe('the macro sheet', () => {
   it('has a block for every cut fixed beforehand, a column for each reader, and room for their initials', () => {
@@ -44,5 +57,28 @@ describe('the booth card', () => {
     expect(paper.ladder.filter((l) => l.asked).map((l) => l.feed)).toEqual(['5.6', '5.8', '6.0', '6.2']);
     expect(paper.asks[0]).toEqual(['Wire speed', '5.8 m/min, free from 5.6 to 6.2 m/min']);
     expect(boothHtml(paper)).toContain('volts, arc on');
+  });
+});
+
+describe('the sheet of how far readers agree', () => {
+  it('has a row and a sentence for everything measured, names readers and macros, and takes no markup from them', () => {
+    const rows = ['<b>1</b>', '2', '3'].flatMap((macro, m) =>
+      ['IC', 'WH'].flatMap((reader, r) =>
+        [0, 1].map((t) => `${macro},${reader},${5 + m + 0.1 * r + 0.02 * t},${1 + 0.3 * t}`),
+      ),
+    );
+    const table = readReadings(['macro,reader,leg,throat', ...rows].join('\n'));
+    const agreement = agreementOf(table);
+    for (const language of ['en', 'de'] as const) {
+      const { document } = parseHTML(agreementHtml(table, agreement, language));
+      const cells = [...document.querySelectorAll('.agreement tbody tr')].map((tr) => tr.querySelectorAll('td').length);
+      expect(cells).toEqual([8, 8]);
+      expect(document.querySelectorAll('.agreement th')).toHaveLength(8);
+      expect(document.querySelectorAll('li')).toHaveLength(2);
+      expect(document.querySelector('.foot')!.textContent).toContain('IC, WH');
+      expect(document.querySelector('.foot')!.textContent).toContain('<b>1</b>; 2; 3');
+    }
+    const text = parseHTML(agreementHtml(table, agreement)).document.body.textContent!;
+    for (const a of agreement) expect(text).toContain(a.says);
   });
 });

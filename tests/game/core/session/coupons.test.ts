@@ -51,6 +51,34 @@ describe('real coupons beside an attempt', () => {
     expect(bench.stores.couponRecords.size).toBe(0);
   });
 
+  it('come back with an attempt that was removed by a slip', async () => {
+    const bench = await new TestBench({ length_mm: 20 }).settle();
+    bench.press(0, 5).wait(0.3).release();
+    bench.session.finish();
+    await bench.result();
+    await bench.settle();
+    const [entry] = bench.state.shelf.value;
+    await bench.session.coupons.keep(entry!.id, COUPON, null);
+    const before = JSON.stringify([
+      await bench.stores.attempts.get(entry!.id),
+      await bench.stores.coupons.of(entry!.id),
+    ]);
+    await bench.session.keeper.forget(entry!.id);
+    expect(bench.state.shelf.value).toEqual([]);
+    expect(bench.stores.couponRecords.size).toBe(0);
+    await bench.session.keeper.putBack();
+    expect(bench.state.shelf.value).toEqual([entry]);
+    expect(JSON.stringify([await bench.stores.attempts.get(entry!.id), await bench.stores.coupons.of(entry!.id)])).toBe(
+      before,
+    );
+    expect(bench.state.removed.value).toBeNull();
+    // What a trainee asked to be forgotten is not kept to be put back.
+    await bench.session.keeper.forget(entry!.id);
+    await bench.session.trainees.forget(true);
+    await bench.session.keeper.putBack();
+    expect(bench.state.shelf.value).toEqual([]);
+  });
+
   it('are saved as a file of their own', () => {
     const bench = new TestBench();
     bench.session.coupons.save(COUPON);
