@@ -127,7 +127,12 @@ async function ensureProgram(variable, places, debianPackage) {
 async function statics() {
   const modules = (...path) => join('node_modules', ...path);
   await check('format and lint', process.execPath, [modules('@biomejs', 'biome', 'bin', 'biome'), 'check', '.']);
-  await check('types', process.execPath, [modules('typescript', 'bin', 'tsc'), '--noEmit', '-p', 'tsconfig.json']);
+  await check('types', process.execPath, [
+    modules('typescript-native', 'bin', 'tsc'),
+    '--noEmit',
+    '-p',
+    'tsconfig.json',
+  ]);
   return check('build', 'npm', ['run', '--silent', 'build']);
 }
 

@@ -21,7 +21,8 @@ function dropOrphans(part) {
   }
 }
 
-const typescript = createRequire(import.meta.url).resolve('typescript/package.json');
+// The compiler in machine code: a tenth of the time. What asks the compiler questions (documentation, walls) has the one in JavaScript.
+const typescript = createRequire(import.meta.url).resolve('typescript-native/package.json');
 const tsc = spawnSync(process.execPath, [join(dirname(typescript), 'bin', 'tsc'), '-p', 'tsconfig.lib.json'], {
   cwd: ROOT,
   stdio: 'inherit',

@@ -15,7 +15,7 @@ const BYTES_PER_CELL = 4 * (2 + 1 + 2 + 1 + 5 + 2 + 2);
 const OPERATIONS_PER_CELL = 5 + 18 + 4;
 
 const root = fileURLToPath(new URL('../../..', import.meta.url));
-execFileSync(process.execPath, ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.lib.json'], { cwd: root });
+execFileSync(process.execPath, ['node_modules/typescript-native/bin/tsc', '-p', 'tsconfig.lib.json'], { cwd: root });
 
 const kernels = benchKernels();
 const welds = await benchWelds();
