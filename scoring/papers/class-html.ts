@@ -1,12 +1,9 @@
 import { nobodyFirst } from '../class/sheet-text.ts';
 import { classWordsIn } from '../class/words-in.ts';
-import type { ClassPaper, FirstOnPaper } from './class-paper.ts';
+import { type ClassPaper, type FirstOnPaper, MANY } from './class-paper.ts';
 import { blackAndWhite } from './grey.ts';
 import { drawn, type Html, html, NOTHING, txt } from './html.ts';
 import { blockHtml, listHtml, paperDocument } from './paper-html.ts';
-
-/** Of a class larger than this the cuts are drawn smaller, so that sixteen stand on one sheet. */
-const MANY = 10;
 
 /** The class report as an HTML document that prints on A4. */
 export function classHtml(p: ClassPaper): string {

@@ -22,6 +22,9 @@ import type { Language } from '../words/language.ts';
 import { said } from '../words/names.ts';
 import { wordsIn } from '../words/words.ts';
 
+/** Of a class larger than this the cuts are drawn smaller, so that sixteen stand on one sheet. */
+export const MANY = 10;
+
 /** Bytes of a file by its name. @throws InputError when it cannot be read */
 export type OpenFile = (file: string) => Uint8Array;
 

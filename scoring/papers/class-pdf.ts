@@ -2,15 +2,13 @@ import type { Content, TableCell } from 'pdfmake/interfaces';
 import { nobodyFirst } from '../class/sheet-text.ts';
 import { classWordsIn } from '../class/words-in.ts';
 import { seeFirst } from './class-html.ts';
-import type { ClassPaper, FirstOnPaper } from './class-paper.ts';
+import { type ClassPaper, type FirstOnPaper, MANY } from './class-paper.ts';
 import type { PaperFonts } from './paper-fonts.ts';
 import { pdfOf, TEXT_WIDTH } from './pdf.ts';
 import { framed, heading, ruled, titled } from './pdf-parts.ts';
 
 const GAP = 14;
 const CUT = (TEXT_WIDTH - 2 * GAP) / 3;
-/** Of a class larger than this the cuts are drawn smaller, so that sixteen stand on one sheet. */
-const MANY = 10;
 const SMALL_CUT = 0.6 * CUT;
 
 /** The class report as a PDF on A4. Same scores, same bytes. */
