@@ -8,6 +8,7 @@ import {
   cutAt,
   exercise,
   finished,
+  held,
   other,
   otherBusy,
   otherCut,
@@ -31,6 +32,8 @@ export function CutPanel({ session, openDialog }: { session: Session; openDialog
   const done = finished.value;
   const beside = other.value;
   const coupon = besideCoupon.value;
+  // Whoever judges the attempt before the verdict is shown no reading of it, nor of one like it.
+  const judging = held.value?.why === 'judge';
   return (
     <section class="cut" aria-label={words.cut.title(cutAt.value)}>
       <div class="cuthead">
@@ -58,8 +61,8 @@ export function CutPanel({ session, openDialog }: { session: Session; openDialog
             {words.cut.save}
           </button>
         )}
-        {done && <WhatIfSelect session={session} />}
-        {(done || beside) && <CompareSelect session={session} openDialog={openDialog} />}
+        {done && !judging && <WhatIfSelect session={session} />}
+        {(done || beside) && !judging && <CompareSelect session={session} openDialog={openDialog} />}
       </div>
       <div class={beside ? 'plates two' : coupon ? 'plates real' : 'plates'}>
         {cut.value ? (
@@ -83,7 +86,8 @@ export function CutPanel({ session, openDialog }: { session: Session; openDialog
         ) : coupon ? (
           <CouponBeside kept={coupon} open={() => openDialog('coupon')} />
         ) : (
-          cut.value?.station && (readingsHidden.value ? <Hidden /> : <CutReadings station={cut.value.station} />)
+          cut.value?.station &&
+          (readingsHidden.value ? !judging && <Hidden /> : <CutReadings station={cut.value.station} />)
         )}
       </div>
     </section>

@@ -79,6 +79,9 @@ describe('practice beside attempts', () => {
     const card = page.getByTestId('judge');
     await card.waitFor({ timeout: 60_000 });
     expect(await page.getByTestId('verdict').count()).toBe(0);
+    // Nothing on the page gives a reading away meanwhile.
+    expect(await page.getByLabel('What if').count()).toBe(0);
+    expect(await page.getByRole('button', { name: 'see the readings' }).count()).toBe(0);
     await page.keyboard.press('Tab');
     await page.keyboard.press(' ');
     await card.getByRole('button', { name: 'That is my judgement' }).press('Enter');
