@@ -51,7 +51,9 @@ export async function fillDemo(parts: Parts, now: Date): Promise<Demo> {
   const password = newCode(12);
   const began = new Date(now.getTime() - 70 * DAY_MS);
   const instructor = { id: crypto.randomUUID(), name: INSTRUCTOR, made: began };
-  await db.insert(instructors).values({ ...instructor, password: await hashSecret(password, 'password') });
+  await db
+    .insert(instructors)
+    .values({ ...instructor, keeper: true, password: await hashSecret(password, 'password') });
   const row = {
     id: crypto.randomUUID(),
     name: 'Tern Dock (invented)',

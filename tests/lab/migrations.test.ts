@@ -46,6 +46,9 @@ describe(`tables of an earlier lab on the ${KIND} store`, () => {
          insert into assignments (id, class_id, judge, title, opens, made) values ('a', 'c', 'j', 'Tee', now(), now());
          insert into submissions (id, class_id, assignment_id, trainee_id, attempt, bytes, received, number, late) values ('s', 'c', 'a', 'w', 'a', 1, now(), 1, false)`,
       );
+      await old.executeSql(
+        `insert into instructors (id, name, password, made) values ('m', 'Maud', 'x', '2026-01-01'), ('o', 'Osric', 'x', '2026-01-02')`,
+      );
       await old.close();
       const now = await openStore(place);
       const judged = await now.executeSql('select judge, carried from submissions');
@@ -55,6 +58,12 @@ describe(`tables of an earlier lab on the ${KIND} store`, () => {
       expect(plates.rows).toEqual([
         { name: 'Ines', plate: 1 },
         { name: 'Wren', plate: 2 },
+      ]);
+      // Whoever was first is in charge.
+      const keepers = await now.executeSql('select name, keeper from instructors order by name');
+      expect(keepers.rows).toEqual([
+        { name: 'Maud', keeper: true },
+        { name: 'Osric', keeper: false },
       ]);
       const { rows } = await now.executeSql('select attempt, hand, motion from scores');
       expect(rows).toEqual([{ attempt: 'a', hand: 'h', motion: null }]);

@@ -4,7 +4,7 @@
  */
 export const WHOLE_HERE = [
   'tests/engine/option-space.test.ts',
-  'tests/lab/{backup,class-pdf,compose,fuzz,marks,migrations,nightly,pieces,proxy,retention,school,walls,worker,xapi}.test.ts',
+  'tests/lab/{backup,class-pdf,compose,fuzz,instructors,marks,migrations,nightly,pieces,proxy,retention,school,walls,worker,xapi}.test.ts',
   'tests/library/package.test.ts',
   'tests/reference/corner.test.ts',
   'tests/repro/advice.test.ts',
