@@ -18,7 +18,7 @@ export function Instructors({ desk }: { desk: Desk }) {
       <p class="unit">{w.says}</p>
       <p role="status">{said}</p>
       <div class="scroll">
-        <table>
+        <table class="stack">
           <thead>
             <tr>
               <th>{w.name}</th>
@@ -71,9 +71,9 @@ function Row({ desk, one, say }: { desk: Desk; one: Instructor; say: (text: stri
   const me = one.id === desk.me.value?.id;
   return (
     <tr>
-      <td>{one.name}</td>
-      <td>{one.classes}</td>
-      <td>
+      <td data-label={w.name}>{one.name}</td>
+      <td data-label={w.classes}>{one.classes}</td>
+      <td data-label={w.keeper}>
         <input
           type="checkbox"
           aria-label={w.keeperNamed(one.name)}
