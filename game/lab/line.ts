@@ -23,6 +23,8 @@ export interface Me {
   id: string | null;
   class: string | null;
   csrf: string | null;
+  /** An instructor in charge of the lab. */
+  keeper: boolean;
   setup: boolean;
 }
 

@@ -19,8 +19,8 @@ export interface LabEnv {
   };
 }
 
-/** Who a route is for. `class` is an instructor who teaches the class in the path. */
-export type Access = 'anyone' | 'instructor' | 'class' | 'trainee' | 'worker';
+/** Who a route is for. `keeper` is an instructor in charge of the lab, `class` one who teaches the class in the path. */
+export type Access = 'anyone' | 'instructor' | 'keeper' | 'class' | 'trainee' | 'worker';
 
 /** Name of the cookie; over https one that a page of another host cannot set. */
 export function cookieName(secure: boolean): string {
@@ -76,8 +76,10 @@ async function admit(access: Access, c: Context<LabEnv>, parts: Parts): Promise<
   if (access === 'anyone') return;
   const who = c.var.who;
   if (who.role === 'nobody') throw new Refusal(401, '', 'Log in first.');
-  const role = access === 'class' ? 'instructor' : access;
+  const role = access === 'class' || access === 'keeper' ? 'instructor' : access;
   if (who.role !== role) throw new Refusal(403, '', `This is for ${ROLES[role]}.`);
+  if (access === 'keeper' && !(who.role === 'instructor' && who.keeper))
+    throw new Refusal(403, '', 'This is for whoever is in charge of the lab.');
   if (access !== 'class' || who.role !== 'instructor') return;
   const classId = c.req.param('classId') ?? '';
   // Asked before the route checks its parameters: a text that is no id cannot even be asked for.

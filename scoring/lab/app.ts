@@ -17,6 +17,8 @@ import { accountRoutes } from './routes/account.ts';
 import { assignmentRoutes } from './routes/assignments.ts';
 import { attemptRoutes } from './routes/attempts.ts';
 import { classRoutes } from './routes/classes.ts';
+import { exerciseRoutes } from './routes/exercises.ts';
+import { instructorRoutes } from './routes/instructors.ts';
 import { liveRoutes } from './routes/live.ts';
 import { markRoutes } from './routes/marks.ts';
 import { outRoutes } from './routes/out.ts';
@@ -82,7 +84,10 @@ export function labApp(parts: Parts): OpenAPIHono<LabEnv> {
   app.use('/api/*', identify(parts), requestLimit(addressOf, parts.settings.requestsAMinute));
 
   serviceRoutes(app, parts);
-  accountRoutes(app, parts, guessLimit(addressOf));
+  const guesses = guessLimit(addressOf);
+  accountRoutes(app, parts, guesses);
+  instructorRoutes(app, parts, guesses);
+  exerciseRoutes(app, parts);
   classRoutes(app, parts);
   rosterRoutes(app, parts);
   assignmentRoutes(app, parts);
@@ -97,7 +102,8 @@ export function labApp(parts: Parts): OpenAPIHono<LabEnv> {
     info: {
       title: 'Toehold school lab',
       version: '1',
-      description: '`x-access` says for whom a route is; `class` is an instructor who teaches the class in the path.',
+      description:
+        '`x-access` says for whom a route is; `keeper` is an instructor in charge of the lab, `class` one who teaches the class in the path.',
     },
   });
   return app;

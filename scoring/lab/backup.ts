@@ -12,7 +12,7 @@ import type { Db, Store } from './store.ts';
 
 /** What is carried, each after those it points at. Sessions are not: people sign in again. The queue fills itself from what is not scored. */
 const TABLES = [
-  ...['instructors', 'classes', 'teaches', 'trainees', 'judges', 'assignments'],
+  ...['instructors', 'classes', 'teaches', 'trainees', 'judges', 'assignments', 'exercises'],
   ...['submissions', 'scores', 'statements', 'overrides', 'audit'],
 ] as const;
 /** Tables that number their own rows. */

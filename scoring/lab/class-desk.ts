@@ -224,7 +224,7 @@ export class ClassDesk implements OneClass {
     return (await ClassEvidence.about(this, [h])).of(h, true);
   }
 
-  /** Marks of an assignment: for everybody on the roster the computed oand what was set beside it. */
+  /** Marks of an assignment: for everybody on the roster the computed one and what was set beside it. */
   async marks(assignment: AssignmentRow): Promise<MarksRow[]> {
     const [people, handed, overridden] = await Promise.all([
       this.trainees(),
@@ -261,7 +261,7 @@ export class ClassDesk implements OneClass {
       .orderBy(asc(overrides.id));
   }
 
-  /** Sets a mark beside the computed oor takes the one set back; nothing that was set before is changed. */
+  /** Sets a mark beside the computed one or takes the one set back; nothing that was set before is changed. */
   async setMark(o: {
     assignmentId: string;
     traineeId: string;

@@ -51,7 +51,9 @@ export async function fillDemo(parts: Parts, now: Date): Promise<Demo> {
   const password = newCode(12);
   const began = new Date(now.getTime() - 70 * DAY_MS);
   const instructor = { id: crypto.randomUUID(), name: INSTRUCTOR, made: began };
-  await db.insert(instructors).values({ ...instructor, password: await hashSecret(password, 'password') });
+  await db
+    .insert(instructors)
+    .values({ ...instructor, keeper: true, password: await hashSecret(password, 'password') });
   const row = {
     id: crypto.randomUUID(),
     name: 'Tern Dock (invented)',
@@ -126,8 +128,10 @@ async function attempt(exercise: Exercise, seed: number, unsteady: number): Prom
   const sim = createSimulation(meta.simulation);
   const recorder = createRecorder(sim, meta);
   let poses = 0;
+  const { tipToWork_mm, workAngle_deg, travelAngle_deg } = exercise.demonstration;
   for (const pose of weaveHand(exercise.demonstration, handOfAmount(seed, unsteady))) {
-    sim.step(recorder.add(pose));
+    // A mouse measures none of these; a file of one in which they vary would not be believed.
+    sim.step(recorder.add({ ...pose, tipToWork_mm, workAngle_deg, travelAngle_deg }));
     poses += 1;
     if (poses % POSES_AT_ONCE === 0) await breathe();
   }

@@ -30,6 +30,9 @@ export interface EvidenceQuestion {
 /** Reasons that speak of how it was welded and not of the weld. */
 const OF_THE_HOUR = new Set(['aids-in-test', 'machine-too-slow']);
 
+/** Said of every attempt at an exercise of the school's own; here its limits are those the instructor handed out. */
+const OWN_LIMITS = 'not-a-ready-exercise';
+
 export function evidenceOf(q: EvidenceQuestion): Evidence[] {
   const found: Evidence[] = [];
   if (q.late) found.push({ code: 'late', text: 'It arrived after the exercise had closed.' });
@@ -50,6 +53,6 @@ export function evidenceOf(q: EvidenceQuestion): Evidence[] {
   }
   for (const { code, text } of q.result?.reasons ?? [])
     if (OF_THE_FILE.has(code) || OF_THE_HOUR.has(code)) found.push({ code, text });
-  for (const { code, text } of q.result?.notes ?? []) found.push({ code, text });
+  for (const { code, text } of q.result?.notes ?? []) if (code !== OWN_LIMITS) found.push({ code, text });
   return found;
 }

@@ -19,6 +19,8 @@ const time = z.iso.datetime({ offset: true });
 export const className = line(80);
 export const personName = line(120);
 export const title = line(120);
+/** A password somebody chooses. */
+export const newPassword = z.string().min(10).max(200);
 
 /** Years nothing of a school lies outside of; a database takes fewer than a Date does. */
 export const when = time

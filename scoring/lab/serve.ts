@@ -41,7 +41,6 @@ export async function serve(lab: Lab, o: ServeOptions): Promise<Served> {
         fetch: app.fetch,
         hostname: o.host,
         port: o.port,
-        overrideGlobalObjects: false,
         ...(tls === null ? { createServer } : { createServer: createSecureServer, serverOptions: tls }),
       },
       (address) =>

@@ -8,7 +8,7 @@ import { classes, instructors, sessions, trainees } from './tables.ts';
 export type Who =
   | { role: 'nobody' }
   | { role: 'worker' }
-  | { role: 'instructor'; id: string; name: string; csrf: string }
+  | { role: 'instructor'; id: string; name: string; keeper: boolean; csrf: string }
   | { role: 'trainee'; id: string; name: string; classId: string; className: string; csrf: string };
 
 /** A working day: laptops are shared. */
@@ -41,7 +41,8 @@ export class Sessions {
       .leftJoin(classes, eq(classes.id, trainees.classId))
       .where(and(eq(sessions.token, digestOf(token)), gt(sessions.ends, new Date())));
     if (row?.instructor) {
-      return { role: 'instructor', id: row.instructor.id, name: row.instructor.name, csrf: row.csrf };
+      const { id, name, keeper } = row.instructor;
+      return { role: 'instructor', id, name, keeper, csrf: row.csrf };
     }
     if (row?.trainee) {
       const { id, name, classId } = row.trainee;

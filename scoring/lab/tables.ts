@@ -32,8 +32,26 @@ export const instructors = pgTable('instructors', {
   id: text('id').primaryKey(),
   name: text('name').notNull().unique(),
   password: text('password').notNull(),
+  /** In charge of the lab: says who comes in as an instructor. */
+  keeper: boolean('keeper').notNull().default(false),
   made: time('made').notNull(),
 });
+
+/** An instructor's own exercises, to be handed out; what was handed out is judged by a copy in `judges`. */
+export const exercises = pgTable(
+  'exercises',
+  {
+    id: text('id').primaryKey(),
+    instructorId: text('instructor_id')
+      .notNull()
+      .references(() => instructors.id, { onDelete: 'cascade' }),
+    title: text('title').notNull(),
+    /** As its file has it. */
+    content: jsonb('content').$type<Record<string, unknown>>().notNull(),
+    made: time('made').notNull(),
+  },
+  (t) => [index('exercises_instructor').on(t.instructorId)],
+);
 
 export const classes = pgTable('classes', {
   id: text('id').primaryKey(),

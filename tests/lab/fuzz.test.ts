@@ -1,7 +1,16 @@
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { shortAttempt } from './support/attempts.ts';
-import { firstInstructor, joined, newClass, newLab, Person, SETTINGS, type TestLab } from './support/school.ts';
+import {
+  anotherInstructor,
+  firstInstructor,
+  joined,
+  newClass,
+  newLab,
+  Person,
+  SETTINGS,
+  type TestLab,
+} from './support/school.ts';
 import { stopServer } from './support/stores.ts';
 
 /** What of JSON Schema the document uses. */
@@ -58,14 +67,18 @@ beforeAll(async () => {
   const tern = await newClass(maud, 'Tern Dock', ['Ines Calder']);
   const ines = await joined(t.lab, tern.code, 'Ines Calder');
   const handed = await ines.hand(tern.assignmentId, shortAttempt(1));
+  await anotherInstructor(t.lab, maud, 'Osric Penhale');
+  const { instructors } = await maud.must('GET', '/api/instructors');
   const { trainees } = await maud.must('GET', `/api/classes/${tern.classId}/roster`);
   known = {
     classId: tern.classId,
     assignmentId: tern.assignmentId,
     traineeId: String(trainees[0]!.id),
     submissionId: String(handed.body.id),
+    instructorId: String(instructors.find((i) => i.name !== 'Maud Tarrant')!.id),
   };
   people.instructor = maud;
+  people.keeper = maud;
   people.class = maud;
   people.trainee = ines;
   people.anyone = new Person(t.lab);

@@ -39,22 +39,35 @@ describe(`tables of an earlier lab on the ${KIND} store`, () => {
       await old.executeSql(
         `insert into scores (attempt, engine, scoring, judge, result, hand, scored, took_ms, worker) values ('a', '0.3.0', '0.3.0', 'j', '{}', 'h', now(), 1, 'w')`,
       );
+      // From the third on a submission carries its judge and a trainee a plate.
+      const [judge, plates] = many < 3 ? ['', ['', '']] : [`, 'j'`, [', 2', ', 1']];
       await old.executeSql(
         `insert into classes (id, name, code, marks, pins, made) values ('c', 'Tern Dock', 'TERN', '{"rule":"best"}', false, now());
-         insert into trainees (id, class_id, name, name_key, made) values ('w', 'c', 'Wren', 'wren', now()), ('i', 'c', 'Ines', 'ines', now());
+         insert into trainees (id, class_id, name, name_key, made${many < 3 ? '' : ', plate'})
+           values ('w', 'c', 'Wren', 'wren', now()${plates[0]}), ('i', 'c', 'Ines', 'ines', now()${plates[1]});
          insert into judges (digest, content) values ('j', '{}');
          insert into assignments (id, class_id, judge, title, opens, made) values ('a', 'c', 'j', 'Tee', now(), now());
-         insert into submissions (id, class_id, assignment_id, trainee_id, attempt, bytes, received, number, late) values ('s', 'c', 'a', 'w', 'a', 1, now(), 1, false)`,
+         insert into submissions (id, class_id, assignment_id, trainee_id, attempt, bytes, received, number, late${many < 3 ? '' : ', judge'})
+           values ('s', 'c', 'a', 'w', 'a', 1, now(), 1, false${judge})`,
+      );
+      await old.executeSql(
+        `insert into instructors (id, name, password, made) values ('m', 'Maud', 'x', '2026-01-01'), ('o', 'Osric', 'x', '2026-01-02')`,
       );
       await old.close();
       const now = await openStore(place);
       const judged = await now.executeSql('select judge, carried from submissions');
       expect(judged.rows).toEqual([{ judge: 'j', carried: null }]);
       // Everybody has a plate of their own, by name among those who came at once.
-      const plates = await now.executeSql('select name, plate from trainees order by plate');
-      expect(plates.rows).toEqual([
+      const dealt = await now.executeSql('select name, plate from trainees order by plate');
+      expect(dealt.rows).toEqual([
         { name: 'Ines', plate: 1 },
         { name: 'Wren', plate: 2 },
+      ]);
+      // Whoever was first is in charge.
+      const keepers = await now.executeSql('select name, keeper from instructors order by name');
+      expect(keepers.rows).toEqual([
+        { name: 'Maud', keeper: true },
+        { name: 'Osric', keeper: false },
       ]);
       const { rows } = await now.executeSql('select attempt, hand, motion from scores');
       expect(rows).toEqual([{ attempt: 'a', hand: 'h', motion: null }]);

@@ -23,29 +23,35 @@ interface Operation {
 
 let t: TestLab;
 let operations: Operation[];
+let keeper: Person;
 let gull: TestClass;
 let rightIds: Record<string, string>;
-/** Words that only the other class holds. */
-const SECRETS = ['Gannet Hall, evenings', 'Pia Lindqvist', 'Sunniva Roe'];
+/** Words that only the other class, or the one who teaches it, holds. */
+const SECRETS = ['Gannet Hall, evenings', 'Pia Lindqvist', 'Sunniva Roe', 'Gannet lap'];
 /** Routes that anybody may ask, with nothing of a class in their answers. */
 const people: Record<string, Person> = {};
 
 beforeAll(async () => {
   t = await newLab({ threads: 0 });
-  const maud = await firstInstructor(t.lab);
-  const osric = await anotherInstructor(t.lab, maud, 'Osric Penhale');
+  keeper = await firstInstructor(t.lab, 'Hob Treen');
+  const maud = await anotherInstructor(t.lab, keeper, 'Maud Tarrant');
+  const osric = await anotherInstructor(t.lab, keeper, 'Osric Penhale');
   const tern = await newClass(maud, 'Tern Dock, mornings', ['Ines Calder']);
   // The other school has an own exercise, so that nothing of it is in the first.
-  gull = await newClass(osric, SECRETS[0]!, SECRETS.slice(1), { ...shortExercise(), title: 'Gannet tee' });
+  gull = await newClass(osric, SECRETS[0]!, SECRETS.slice(1, 3), { ...shortExercise(), title: 'Gannet tee' });
   const pia = await joined(t.lab, gull.code, 'Pia Lindqvist');
   const handed = await pia.hand(gull.assignmentId, shortAttempt(1));
   const { trainees } = await osric.must('GET', `/api/classes/${gull.classId}/roster`);
+  const own = await osric.must('POST', '/api/exercises', { exercise: { ...shortExercise(), title: SECRETS[3] } });
+  const { instructors } = await keeper.must('GET', '/api/instructors');
   rightIds = {
     classId: gull.classId,
     assignmentId: gull.assignmentId,
     traineeId: String(trainees[0]!.id),
     submissionId: String(handed.body.id),
     digest: digestOf(bytesOf(shortAttempt(1))),
+    exerciseId: String(own.id),
+    instructorId: String(instructors.find((i) => i.name === 'Osric Penhale')!.id),
   };
   const worker = new Person(t.lab);
   people.nobody = new Person(t.lab);
@@ -72,9 +78,16 @@ afterAll(async () => {
 async function belongings(): Promise<string> {
   const { db } = t.lab.parts.store;
   const rows = await Promise.all(
-    [tables.classes, tables.teaches, tables.trainees, tables.assignments, tables.submissions, tables.overrides].map(
-      (table) => db.select().from(table as typeof tables.classes),
-    ),
+    [
+      tables.classes,
+      tables.teaches,
+      tables.trainees,
+      tables.instructors,
+      tables.exercises,
+      tables.assignments,
+      tables.submissions,
+      tables.overrides,
+    ].map((table) => db.select().from(table as typeof tables.classes)),
   );
   return JSON.stringify(rows);
 }
@@ -96,6 +109,9 @@ function bodyFor({ method, path }: Operation): unknown {
     'PATCH /api/classes/{classId}': { name: 'taken over' },
     'POST /api/classes/{classId}/roster': { csv: 'name\nIntruder' },
     'POST /api/classes/{classId}/teachers': { name: 'Maud Tarrant' },
+    'POST /api/instructors': { name: 'Intruder', password: 'gorse on the headland' },
+    'PATCH /api/instructors/{instructorId}': { password: 'gorse on the headland', keeper: true },
+    'POST /api/exercises': { exercise: shortExercise() },
     'POST /api/classes/{classId}/assignments': {
       exercise: shortExercise(),
       opens: '2026-01-01T00:00:00Z',
@@ -112,7 +128,7 @@ describe('walls between classes', () => {
   it('every route says for whom it is', () => {
     expect(operations.length).toBeGreaterThan(20);
     for (const o of operations)
-      expect(['anyone', 'instructor', 'class', 'trainee', 'worker'], o.path).toContain(o.access);
+      expect(['anyone', 'instructor', 'keeper', 'class', 'trainee', 'worker'], o.path).toContain(o.access);
   });
 
   it('no route gives anybody else anything of a class, or changes it', async () => {

@@ -10,7 +10,7 @@ import { scoreBytes } from '../../scoring/node/index.ts';
 import { bytesOf, shortAttempt } from './support/attempts.ts';
 import { firstInstructor, joined, newClass, newLab, type TestLab } from './support/school.ts';
 import { stopServer } from './support/stores.ts';
-import { statementSchema } from './support/xapi.ts';
+import { problemsByOthers, statementSchema } from './support/xapi.ts';
 
 /** A record store of the test's own, over http, that answers as it is told. */
 interface Store {
@@ -85,6 +85,7 @@ describe('statements for a record store', () => {
       for (const score of [null, 0, 61, 100]) {
         const made = statementOf({ ...said, result: { ...said.result, verdict, score } }, HOME);
         expect(statementSchema.safeParse(JSON.parse(JSON.stringify(made))).error).toBeUndefined();
+        expect(problemsByOthers(JSON.parse(JSON.stringify(made)))).toEqual([]);
         expect((made.result as { success?: boolean }).success).toBe(
           verdict === 'within' ? true : verdict === 'outside' ? false : undefined,
         );
@@ -95,8 +96,16 @@ describe('statements for a record store', () => {
       { ...good, actor: { ...(good.actor as object), mbox: 'mailto:a@b' } },
       { ...good, result: { score: { scaled: 61 } } },
       { ...good, authority: null },
-    ])
-      expect(statementSchema.safeParse(bad).success).toBe(false);
+      { ...good, result: { score: { raw: 101, min: 0, max: 100 } } },
+      { ...good, result: { duration: '12 s' } },
+      { ...good, verb: { id: 'scored' } },
+      { ...good, context: { extensions: { number: 1 } } },
+      { ...good, timestamp: 'yesterday' },
+      { ...good, version: '2.0.0' },
+    ]) {
+      expect(statementSchema.safeParse(bad).success, JSON.stringify(bad)).toBe(false);
+      expect(problemsByOthers(bad), JSON.stringify(bad)).not.toEqual([]);
+    }
   });
 
   it('have an id that is the same when written again, and another for another version', () => {
@@ -125,6 +134,7 @@ describe('statements for a record store', () => {
     expect(await rows()).toHaveLength(2);
     for (const { id, statement } of await rows()) {
       expect(statementSchema.parse(JSON.parse(statement)).id).toBe(id);
+      expect(problemsByOthers(JSON.parse(statement))).toEqual([]);
       expect(statement).not.toMatch(/Ines|Wren|Tern/);
     }
     // Off: nothing is written.

@@ -133,7 +133,9 @@ describe('one recording, one hash', () => {
   const recording = recordingOf();
 
   beforeAll(() => {
-    execFileSync(process.execPath, ['node_modules/typescript-native/bin/tsc', '-p', 'tsconfig.lib.json'], { cwd: ROOT });
+    execFileSync(process.execPath, ['node_modules/typescript-native/bin/tsc', '-p', 'tsconfig.lib.json'], {
+      cwd: ROOT,
+    });
   });
 
   it('Node, built code', async () => {

@@ -4,7 +4,7 @@
  */
 export const WHOLE_HERE = [
   'tests/engine/option-space.test.ts',
-  'tests/lab/{backup,class-pdf,compose,fuzz,marks,migrations,nightly,pieces,proxy,retention,school,walls,worker,xapi}.test.ts',
+  'tests/lab/{backup,class-pdf,compose,fuzz,instructors,marks,migrations,nightly,pieces,port,proxy,retention,school,walls,worker,xapi}.test.ts',
   'tests/library/package.test.ts',
   'tests/reference/corner.test.ts',
   'tests/repro/advice.test.ts',
@@ -28,7 +28,7 @@ export const SHARED_HERE = [
 
 /** Days in the browser, acted out in real time: a stage of its own after the slow suite's other tests, one file at a time. */
 export const IN_BROWSER = [
-  'tests/browser/{class-paper,coupon,crowded,desk,devices,everyone,german,lab,lesson,level,measure,notices,offline,practice,proof,shelf,slow,view,zoom}.test.ts',
+  'tests/browser/{class-paper,coupon,crowded,desk,devices,everyone,german,lab,lab-house,lab-phone,lesson,level,measure,notices,offline,practice,proof,shelf,slow,view,zoom}.test.ts',
 ];
 
 /** What goes on in the browser for minutes and welds nothing that has to keep time: beside the slow suite's other tests. */

@@ -28,6 +28,13 @@ describe('an invented class to look round in', () => {
     expect(new Set(attempts.map((a) => String(a.verdict))).size).toBeGreaterThan(1);
     const ages = attempts.map((a) => (now.getTime() - Date.parse(String(a.received))) / 86_400_000);
     expect(Math.max(...ages) - Math.min(...ages)).toBeGreaterThan(30);
+    // Something to look round in: everybody has a mark, and nothing is left out of it.
+    const klass = `/api/classes/${classes[0]!.id}`;
+    for (const { id } of (await maud.must('GET', `${klass}/assignments`)).assignments) {
+      const { marks } = await maud.must('GET', `${klass}/assignments/${id}/marks`);
+      expect(marks).toHaveLength(5);
+      for (const { computed } of marks) expect(computed).toMatchObject({ mark: expect.any(Number), leftOut: [] });
+    }
     await expect(fillDemo(t.lab.parts, now)).rejects.toThrow('a lab that has instructors');
     await t.end();
   }, 900_000);

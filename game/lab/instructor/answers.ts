@@ -9,6 +9,21 @@ export interface ClassInfo {
   marks: { rule: 'best' } | { rule: 'last' } | { rule: 'median of last'; attempts: number };
 }
 
+/** An exercise of the instructor's own, as its file has it. */
+export interface OwnExercise {
+  id: string;
+  title: string;
+  exercise: Record<string, unknown>;
+}
+
+export interface Instructor {
+  id: string;
+  name: string;
+  /** In charge of the lab. */
+  keeper: boolean;
+  classes: number;
+}
+
 export interface Trainee {
   id: string;
   name: string;

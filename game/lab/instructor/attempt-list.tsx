@@ -24,7 +24,7 @@ export function AttemptList({ desk }: { desk: Desk }) {
         {w.projector}
       </label>
       <div class="scroll">
-        <table data-testid="attempts">
+        <table class="stack" data-testid="attempts">
           <thead>
             <tr>
               {([...COLUMNS, ...(nameless ? [] : (['against'] as const))] as const).map((c) => (
@@ -36,16 +36,22 @@ export function AttemptList({ desk }: { desk: Desk }) {
           <tbody>
             {desk.attempts.value.map((a) => (
               <tr key={a.id}>
-                <td>{dayAndTime(Date.parse(a.received))}</td>
-                <td>{nameOf(a)}</td>
-                <td>{a.assignment.title}</td>
-                <td>
+                <td data-label={w.columns.received}>{dayAndTime(Date.parse(a.received))}</td>
+                <td data-label={w.columns.trainee}>{nameOf(a)}</td>
+                <td data-label={w.columns.exercise}>{a.assignment.title}</td>
+                <td data-label={w.columns.number}>
                   {a.number} {a.late && <span class="unit">{w.late}</span>}
                 </td>
-                <td>{a.verdict ? <VerdictMark verdict={a.verdict} /> : <State of={a} />}</td>
-                <td>{a.score}</td>
-                <td>{a.firstFix}</td>
-                {!nameless && <td>{<Against of={a} />}</td>}
+                <td data-label={w.columns.verdict}>
+                  {a.verdict ? <VerdictMark verdict={a.verdict} /> : <State of={a} />}
+                </td>
+                <td data-label={w.columns.score}>{a.score}</td>
+                <td data-label={w.columns.first}>{a.firstFix}</td>
+                {!nameless && (
+                  <td data-label={w.columns.against}>
+                    <Against of={a} />
+                  </td>
+                )}
                 <td>
                   {!nameless && (
                     <button type="button" class="link" onClick={() => void desk.lookAt(a.id)}>

@@ -1,7 +1,12 @@
+import { InputError } from '../../../scoring/index.ts';
 import { labWords } from '../../locale/lab-words.ts';
+import type { Refused } from '../line.ts';
 import { ClassPage } from './class-page.tsx';
 import type { Desk } from './desk.ts';
+import { Instructors } from './instructors.tsx';
 import { OneField } from './one-field.tsx';
+import { OwnExercises } from './own-exercises.tsx';
+import { OwnPassword } from './own-password.tsx';
 import { SignIn } from './sign-in.tsx';
 
 const w = labWords.desk;
@@ -25,13 +30,26 @@ export function DeskPage({ desk }: { desk: Desk }) {
           </button>
         )}
       </header>
-      {refusal !== null && <p role="alert">{refusal === 'no answer' ? w.noAnswer : refusal.message}</p>}
+      {refusal !== null && <p role="alert">{refusal === 'no answer' ? w.noAnswer : whySaid(refusal)}</p>}
       {me?.role === 'trainee' && <p>{w.trainee}</p>}
       {me?.role === 'nobody' && <SignIn desk={desk} first={me.setup} />}
-      {me?.role === 'instructor' && open === null && <Classes desk={desk} />}
+      {me?.role === 'instructor' && open === null && (
+        <>
+          <Classes desk={desk} />
+          <OwnExercises house={desk.house} />
+          {me.keeper && <Instructors desk={desk} />}
+          <OwnPassword house={desk.house} />
+        </>
+      )}
       {open !== null && <ClassPage key={open.id} desk={desk} open={open} />}
     </main>
   );
+}
+
+/** Of a file the place in it as well. */
+function whySaid(refusal: Refused | InputError): string {
+  if (refusal instanceof InputError || !refusal.field.includes('.')) return refusal.message;
+  return `${refusal.field}: ${refusal.message}`;
 }
 
 function Classes({ desk }: { desk: Desk }) {

@@ -1,4 +1,5 @@
 import { signal } from '@preact/signals-core';
+import { InputError } from '../../../scoring/index.ts';
 import { type Line, type Me, Refused } from '../line.ts';
 import type {
   Assignment,
@@ -12,6 +13,7 @@ import type {
   Records,
   Trainee,
 } from './answers.ts';
+import { House } from './house.ts';
 
 /** How much is handed in and scored, as told while it happens. */
 export interface Progress {
@@ -32,6 +34,8 @@ export class Desk {
   readonly classes = signal<ClassInfo[]>([]);
   readonly open = signal<ClassInfo | null>(null);
   readonly roster = signal<Trainee[]>([]);
+  /** Names of those who teach the class. */
+  readonly teachers = signal<string[]>([]);
   readonly assignments = signal<Assignment[]>([]);
   readonly attempts = signal<Handed[]>([]);
   readonly looked = signal<OneHanded | null>(null);
@@ -45,13 +49,16 @@ export class Desk {
   readonly differences = signal<Differences | null>(null);
   /** Said once after something was done. */
   readonly said = signal<string | null>(null);
-  readonly refusal = signal<Refused | 'no answer' | null>(null);
+  readonly refusal = signal<Refused | InputError | 'no answer' | null>(null);
+  readonly house: House;
   private hush: () => void = () => undefined;
 
   constructor(
     private readonly line: Line,
     private readonly listen: Listen,
-  ) {}
+  ) {
+    this.house = new House(line, (run) => this.trying(run));
+  }
 
   look(): Promise<boolean> {
     return this.trying(async () => this.settle(await this.line.me()));
@@ -65,6 +72,7 @@ export class Desk {
     return this.trying(async () => {
       await this.line.ask('POST', 'leave');
       this.close();
+      this.house.forget();
       await this.settle(await this.line.me());
     });
   }
@@ -149,7 +157,20 @@ export class Desk {
     });
   }
 
-  handOut(asked: { exercise: string; opens: string; closes: string | null; mostAttempts: number | null }) {
+  addTeacher(name: string): Promise<boolean> {
+    return this.trying(async () => {
+      await this.line.ask('POST', this.path('teachers'), { name });
+      await this.readTeachers();
+    });
+  }
+
+  /** @param asked a ready exercise by name, or the content of an own one */
+  handOut(asked: {
+    exercise: string | Record<string, unknown>;
+    opens: string;
+    closes: string | null;
+    mostAttempts: number | null;
+  }) {
     return this.trying(async () => {
       await this.line.ask('POST', this.path('assignments'), asked);
       await this.readAssignments();
@@ -187,13 +208,13 @@ export class Desk {
 
   private async settle(me: Me): Promise<void> {
     this.me.value = me;
-    if (me.role === 'instructor') await this.readClasses();
+    if (me.role === 'instructor') await Promise.all([this.readClasses(), this.house.read(me.keeper)]);
   }
 
   private async show(info: ClassInfo): Promise<void> {
     this.close();
     this.open.value = info;
-    await Promise.all([this.readRoster(), this.readAssignments(), this.readAttempts()]);
+    await Promise.all([this.readRoster(), this.readTeachers(), this.readAssignments(), this.readAttempts()]);
     this.hush = this.listen(
       `../api/${this.path('live')}`,
       {
@@ -229,6 +250,10 @@ export class Desk {
     this.roster.value = (await this.line.ask<{ trainees: Trainee[] }>('GET', this.path('roster'))).trainees;
   }
 
+  private async readTeachers(): Promise<void> {
+    this.teachers.value = (await this.line.ask<{ teachers: string[] }>('GET', this.path('teachers'))).teachers;
+  }
+
   private async readAssignments(): Promise<void> {
     const said = await this.line.ask<{ assignments: Assignment[] }>('GET', this.path('assignments'));
     this.assignments.value = said.assignments;
@@ -249,7 +274,7 @@ export class Desk {
       this.refusal.value = null;
       return true;
     } catch (error) {
-      this.refusal.value = error instanceof Refused ? error : 'no answer';
+      this.refusal.value = error instanceof Refused || error instanceof InputError ? error : 'no answer';
       // The session has ended, here or in another tab.
       if (error instanceof Refused && error.status === 401 && this.me.value?.role === 'instructor') {
         this.close();

@@ -16,8 +16,9 @@ export function HandOut({ desk }: { desk: Desk }) {
           const fields = new FormData(event.currentTarget);
           const said = (name: string): string => String(fields.get(name) ?? '');
           const time = (name: string): string | null => (said(name) === '' ? null : new Date(said(name)).toISOString());
+          const own = desk.house.exercises.value.find((e) => e.id === said('exercise'));
           void desk.handOut({
-            exercise: said('exercise'),
+            exercise: own?.exercise ?? said('exercise'),
             opens: time('opens') ?? new Date().toISOString(),
             closes: time('closes'),
             mostAttempts: said('most') === '' ? null : Number(said('most')),
@@ -27,11 +28,22 @@ export function HandOut({ desk }: { desk: Desk }) {
         <label>
           {w.exercise}
           <select name="exercise">
-            {exercises.map((e) => (
-              <option key={e.name} value={e.name}>
-                {e.title}
-              </option>
-            ))}
+            <optgroup label={w.own.ready}>
+              {exercises.map((e) => (
+                <option key={e.name} value={e.name}>
+                  {e.title}
+                </option>
+              ))}
+            </optgroup>
+            {desk.house.exercises.value.length > 0 && (
+              <optgroup label={w.own.title}>
+                {desk.house.exercises.value.map((e) => (
+                  <option key={e.id} value={e.id}>
+                    {e.title}
+                  </option>
+                ))}
+              </optgroup>
+            )}
           </select>
         </label>
         <label>

@@ -53,7 +53,7 @@ export function Marks({ desk, open }: { desk: Desk; open: ClassInfo }) {
           <a href={desk.address(`assignments/${marks.assignment}/one-roster/results.csv`)}>{w.oneRosterResults}</a>
         )}
       </p>
-      <table data-testid="marks">
+      <table class="stack" data-testid="marks">
         <thead>
           <tr>
             {(['trainee', 'attempts', 'mark', 'leftOut', 'set'] as const).map((c) => (
@@ -75,17 +75,17 @@ function Row({ desk, row }: { desk: Desk; row: MarkRow }) {
   const latest = row.history.at(-1);
   return (
     <tr>
-      <td>{row.trainee.name}</td>
-      <td>{row.attempts}</td>
-      <td>{row.computed.mark}</td>
-      <td>
+      <td data-label={w.columns.trainee}>{row.trainee.name}</td>
+      <td data-label={w.columns.attempts}>{row.attempts}</td>
+      <td data-label={w.columns.mark}>{row.computed.mark}</td>
+      <td data-label={w.columns.leftOut}>
         {row.computed.leftOut.map((o) => (
           <p key={o.number} class="unit">
             {o.number}: {o.why}
           </p>
         ))}
       </td>
-      <td>
+      <td data-label={w.columns.set}>
         {row.set !== null && <b>{row.set} </b>}
         {latest && (
           <span class="unit">

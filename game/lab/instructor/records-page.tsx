@@ -34,7 +34,7 @@ export function RecordsPage({ desk }: { desk: Desk }) {
       <h3>{w.trail}</h3>
       <p class="unit">{w.trailSays}</p>
       <div class="scroll">
-        <table data-testid="trail">
+        <table class="stack" data-testid="trail">
           <thead>
             <tr>
               {(['at', 'who', 'did', 'detail'] as const).map((c) => (
@@ -45,10 +45,12 @@ export function RecordsPage({ desk }: { desk: Desk }) {
           <tbody>
             {records.trail.map((t, i) => (
               <tr key={i}>
-                <td>{dayAndTime(Date.parse(t.at))}</td>
-                <td>{whoDid(desk, t)}</td>
-                <td>{t.did}</td>
-                <td class="unit">{detailSaid(desk, t.detail)}</td>
+                <td data-label={w.columns.at}>{dayAndTime(Date.parse(t.at))}</td>
+                <td data-label={w.columns.who}>{whoDid(desk, t)}</td>
+                <td data-label={w.columns.did}>{t.did}</td>
+                <td class="unit" data-label={w.columns.detail}>
+                  {detailSaid(desk, t.detail)}
+                </td>
               </tr>
             ))}
           </tbody>
@@ -73,7 +75,7 @@ function Differing({ of: { compared, differing } }: { of: Differences }) {
       <p role="status">{w.compared(compared, differing.length)}</p>
       {differing.length > 0 && (
         <div class="scroll">
-          <table data-testid="differences">
+          <table class="stack" data-testid="differences">
             <thead>
               <tr>
                 {(['trainee', 'exercise', 'number', 'before', 'after'] as const).map((c) => (
@@ -84,11 +86,11 @@ function Differing({ of: { compared, differing } }: { of: Differences }) {
             <tbody>
               {differing.map((d) => (
                 <tr key={d.id}>
-                  <td>{d.trainee}</td>
-                  <td>{d.assignment}</td>
-                  <td>{d.number}</td>
-                  <td>{w.judged(d.before.fault ?? d.before.verdict, d.before.score)}</td>
-                  <td>{w.judged(d.after.fault ?? d.after.verdict, d.after.score)}</td>
+                  <td data-label={w.columns.trainee}>{d.trainee}</td>
+                  <td data-label={w.columns.exercise}>{d.assignment}</td>
+                  <td data-label={w.columns.number}>{d.number}</td>
+                  <td data-label={w.columns.before}>{w.judged(d.before.fault ?? d.before.verdict, d.before.score)}</td>
+                  <td data-label={w.columns.after}>{w.judged(d.after.fault ?? d.after.verdict, d.after.score)}</td>
                 </tr>
               ))}
             </tbody>

@@ -1,36 +1,29 @@
 import { useState } from 'preact/hooks';
 import { labWords } from '../../locale/lab-words.ts';
 import type { ClassInfo, Trainee } from './answers.ts';
+import { AskedFor } from './asked-for.tsx';
 import type { Desk } from './desk.ts';
+import { Teachers } from './teachers.tsx';
+import { TypedName } from './typed-name.tsx';
 
 const w = labWords.desk;
 
 /** Erasing asks for the name: it cannot be taken back. */
 function Erase({ desk, trainee, said }: { desk: Desk; trainee: Trainee; said: () => void }) {
-  const [asked, ask] = useState(false);
-  if (!asked) {
-    return (
-      <button type="button" class="link" onClick={() => ask(true)}>
-        {w.eraseOne}
-      </button>
-    );
-  }
   return (
-    <form
-      onSubmit={(event) => {
-        event.preventDefault();
-        void desk.erase(trainee).then((done) => done && said());
-      }}
-    >
-      <label>
-        {w.eraseSays(trainee.name)}{' '}
-        <input required pattern={trainee.name.replaceAll(/[\\^$.*+?()[\]{}|/-]/g, '\\$&')} autocomplete="off" />
-      </label>{' '}
-      <button type="submit">{w.eraseOne}</button>{' '}
-      <button type="button" class="link" onClick={() => ask(false)}>
-        {w.keepOne}
-      </button>
-    </form>
+    <AskedFor action={w.eraseOne}>
+      {(close) => (
+        <TypedName
+          says={w.eraseSays(trainee.name)}
+          name={trainee.name}
+          action={w.eraseOne}
+          close={close}
+          take={async () => {
+            if (await desk.erase(trainee)) said();
+          }}
+        />
+      )}
+    </AskedFor>
   );
 }
 
@@ -150,6 +143,7 @@ export function Roster({ desk, open }: { desk: Desk; open: ClassInfo }) {
           ))}
         </tbody>
       </table>
+      <Teachers desk={desk} />
     </>
   );
 }

@@ -22,7 +22,7 @@ export function Table({ desk }: { desk: Desk }) {
         ))}
       </ol>
       <div class="scroll">
-        <table data-testid="class-table">
+        <table class="stack" data-testid="class-table">
           <thead>
             <tr>
               {(['trainee', 'exercise', 'attempts', 'within', 'median', 'fault'] as const).map((c) => (
@@ -33,12 +33,12 @@ export function Table({ desk }: { desk: Desk }) {
           <tbody>
             {table?.rows.map((r) => (
               <tr key={`${r.trainee} ${r.exercise}`}>
-                <td>{r.trainee}</td>
-                <td>{r.exercise}</td>
-                <td>{r.attempts}</td>
-                <td>{r.within}</td>
-                <td>{r.median}</td>
-                <td>{r.commonFaultSays}</td>
+                <td data-label={w.columns.trainee}>{r.trainee}</td>
+                <td data-label={w.columns.exercise}>{r.exercise}</td>
+                <td data-label={w.columns.attempts}>{r.attempts}</td>
+                <td data-label={w.columns.within}>{r.within}</td>
+                <td data-label={w.columns.median}>{r.median}</td>
+                <td data-label={w.columns.fault}>{r.commonFaultSays}</td>
               </tr>
             ))}
           </tbody>

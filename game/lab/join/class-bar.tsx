@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { labWords } from '../../locale/lab-words.ts';
 import { Dialog } from '../../panels/dialog.tsx';
 import type { Membership } from './membership.ts';
@@ -19,13 +19,24 @@ export function ClassBar({ membership: m }: { membership: Membership }) {
   useEffect(() => {
     if (m.joined.value) ask(false);
   }, [m.joined.value]);
+  const bar = useRef<HTMLElement>(null);
+  // On a telephone the bar stands over the bench, and what floats there has to know how high it is.
+  useEffect(() => {
+    const { current } = bar;
+    if (current === null) return undefined;
+    const watch = new ResizeObserver(() => {
+      document.documentElement.style.setProperty('--classbar', `${current.offsetHeight}px`);
+    });
+    watch.observe(current);
+    return () => watch.disconnect();
+  }, []);
   const waiting = outbox.parcels.value.filter((p) => p.refused === null && p.trainee === me?.id);
   const others = outbox.parcels.value.filter((p) => p.trainee !== me?.id);
   const refused = outbox.parcels.value.filter((p) => p.refused !== null && p.trainee === me?.id);
   const chosen = m.chosen.value;
   const mine = m.mine.value.filter((a) => a.assignment === chosen?.id);
   return (
-    <aside class="classbar quiet" aria-label={w.title}>
+    <aside ref={bar} class="classbar quiet" aria-label={w.title}>
       {m.joined.value ? (
         <>
           <b>

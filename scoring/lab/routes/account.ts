@@ -5,7 +5,7 @@ import type { Context } from 'hono';
 import { deleteCookie, getCookie, setCookie } from 'hono/cookie';
 import { cookieName, isSecure, type LabEnv, only } from '../access.ts';
 import { note } from '../audit.ts';
-import { answers, done, jsonBody, line, personName } from '../fields.ts';
+import { answers, done, jsonBody, line, newPassword, personName } from '../fields.ts';
 import type { GuessLimit } from '../limits.ts';
 import { nameKey } from '../names.ts';
 import type { Parts } from '../parts.ts';
@@ -15,7 +15,6 @@ import { SESSION_S } from '../sessions.ts';
 import type { Db } from '../store.ts';
 import { classes, instructors, trainees } from '../tables.ts';
 
-const password = z.string().min(10).max(200);
 const me = z
   .object({
     role: z.enum(['nobody', 'instructor', 'trainee']),
@@ -26,6 +25,8 @@ const me = z
     class: z.string().nullable(),
     /** To be sent back as `x-csrf` with everything that changes something. */
     csrf: z.string().nullable(),
+    /** An instructor in charge of the lab. */
+    keeper: z.boolean(),
     /** No instructor yet: the first is made with the code printed where the lab was started. */
     setup: z.boolean(),
   })
@@ -50,11 +51,10 @@ const noInstructor = async (db: Db): Promise<boolean> => {
   return row?.n === 0;
 };
 
-/** Who is there: the first instructor, logging in, joining by code, leaving. */
+/** Who is there: the first instructor, who is in charge of the lab; logging in, joining by code, leaving. */
 export function accountRoutes(app: OpenAPIHono<LabEnv>, parts: Parts, guesses: GuessLimit): void {
   whoAsks(app, parts);
   firstInstructor(app, parts, guesses);
-  anotherInstructor(app, parts);
   logIn(app, parts, guesses);
   joinClass(app, parts, guesses);
   leave(app, parts);
@@ -67,8 +67,9 @@ function whoAsks(app: OpenAPIHono<LabEnv>, parts: Parts): void {
       const { who } = c.var;
       if (who.role === 'instructor' || who.role === 'trainee') {
         const { role, name, id, csrf } = who;
+        const keeper = who.role === 'instructor' && who.keeper;
         return c.json(
-          { role, name, id, class: who.role === 'trainee' ? who.className : null, csrf, setup: false },
+          { role, name, id, class: who.role === 'trainee' ? who.className : null, csrf, keeper, setup: false },
           200,
         );
       }
@@ -79,6 +80,7 @@ function whoAsks(app: OpenAPIHono<LabEnv>, parts: Parts): void {
           id: null,
           class: null,
           csrf: null,
+          keeper: false,
           setup: await noInstructor(parts.store.db),
         },
         200,
@@ -94,7 +96,7 @@ function firstInstructor(app: OpenAPIHono<LabEnv>, parts: Parts, guesses: GuessL
       method: 'post',
       path: '/api/setup',
       ...only('anyone', parts),
-      request: jsonBody(z.strictObject({ code: line(40), name: personName, password })),
+      request: jsonBody(z.strictObject({ code: line(40), name: personName, password: newPassword })),
       responses: answers(me, 'The first instructor, logged in'),
     }),
     async (c) => {
@@ -109,39 +111,11 @@ function firstInstructor(app: OpenAPIHono<LabEnv>, parts: Parts, guesses: GuessL
       await db.transaction(async (tx) => {
         const [row] = await tx.select({ n: count() }).from(instructors);
         if (row?.n !== 0) throw new Refusal(409, 'name', 'There is an instructor already, who can add others.');
-        await tx.insert(instructors).values({ id, name, password: hash, made: new Date() });
+        await tx.insert(instructors).values({ id, name, password: hash, keeper: true, made: new Date() });
         await note(tx, c.var.who, { did: 'first instructor made', detail: { instructor: id } });
       });
       const csrf = await enter(parts, c, { instructorId: id });
-      return c.json({ role: 'instructor' as const, name, id, class: null, csrf, setup: false }, 200);
-    },
-  );
-}
-
-function anotherInstructor(app: OpenAPIHono<LabEnv>, parts: Parts): void {
-  const { db } = parts.store;
-  app.openapi(
-    createRoute({
-      method: 'post',
-      path: '/api/instructors',
-      ...only('instructor', parts),
-      request: jsonBody(z.strictObject({ name: personName, password })),
-      responses: answers(done, 'Another instructor, who teaches no class yet'),
-    }),
-    async (c) => {
-      const { name, password: secret } = c.req.valid('json');
-      const id = randomUUID();
-      const hash = await hashSecret(secret, 'password');
-      await db.transaction(async (tx) => {
-        const made = await tx
-          .insert(instructors)
-          .values({ id, name, password: hash, made: new Date() })
-          .onConflictDoNothing()
-          .returning({ id: instructors.id });
-        if (made.length === 0) throw new Refusal(409, 'name', 'There is an instructor of this name.');
-        await note(tx, c.var.who, { did: 'instructor added', detail: { instructor: id } });
-      });
-      return c.json({ done: true as const }, 200);
+      return c.json({ role: 'instructor' as const, name, id, class: null, csrf, keeper: true, setup: false }, 200);
     },
   );
 }
@@ -166,8 +140,9 @@ function logIn(app: OpenAPIHono<LabEnv>, parts: Parts, guesses: GuessLimit): voi
         throw new Refusal(401, 'password', 'Name and password do not belong together.');
       }
       const csrf = await enter(parts, c, { instructorId: row.id });
-      await note(db, { role: 'instructor', id: row.id, name, csrf: '' }, { did: 'logged in' });
-      return c.json({ role: 'instructor' as const, name: row.name, id: row.id, class: null, csrf, setup: false }, 200);
+      const { id, keeper } = row;
+      await note(db, { role: 'instructor', id, name, keeper, csrf: '' }, { did: 'logged in' });
+      return c.json({ role: 'instructor' as const, name: row.name, id, class: null, csrf, keeper, setup: false }, 200);
     },
   );
 }
@@ -216,7 +191,10 @@ function joinClass(app: OpenAPIHono<LabEnv>, parts: Parts, guesses: GuessLimit):
       }
       const csrf = await enter(parts, c, { traineeId: row.trainee.id });
       const { id, name: asOnRoster } = row.trainee;
-      return c.json({ role: 'trainee' as const, name: asOnRoster, id, class: row.class.name, csrf, setup: false }, 200);
+      return c.json(
+        { role: 'trainee' as const, name: asOnRoster, id, class: row.class.name, csrf, keeper: false, setup: false },
+        200,
+      );
     },
   );
 }

@@ -1,8 +1,8 @@
 import { createRoute, type OpenAPIHono, z } from '@hono/zod-openapi';
-import { type Exercise, exerciseNamed, exerciseSchema, type Profile, profileSchema } from '../../index.ts';
 import { type LabEnv, only } from '../access.ts';
 import { note } from '../audit.ts';
 import { answers, done, id, jsonBody, title, when } from '../fields.ts';
+import { exerciseGiven, profileGiven } from '../given.ts';
 import type { AssignmentRow } from '../handed.ts';
 import { judgeOf, readJudge } from '../judge.ts';
 import type { Parts } from '../parts.ts';
@@ -77,8 +77,8 @@ function handOut(app: OpenAPIHono<LabEnv>, parts: Parts): void {
     async (c) => {
       const asked = c.req.valid('json');
       const { desk, who } = c.var;
-      const exercise = exerciseIn(asked.exercise);
-      const judge = judgeOf(exercise, profileIn(asked.profile));
+      const exercise = exerciseGiven(asked.exercise);
+      const judge = judgeOf(exercise, profileGiven(asked.profile));
       inOrder(asked.opens, asked.closes);
       await parts.files.keepJudge(judge.content);
       const row = await desk.assign({
@@ -141,25 +141,6 @@ export function assignmentSaid(row: AssignmentRow, judgeContent: string): z.infe
     mostAttempts: row.mostAttempts,
     judge: row.judge,
   };
-}
-
-function exerciseIn(asked: string | Record<string, unknown>): Exercise {
-  if (typeof asked !== 'string') return inside('exercise', exerciseSchema, asked);
-  const ready = exerciseNamed(asked);
-  if (ready === undefined)
-    throw new Refusal(400, 'exercise', `There is no ready exercise called ${JSON.stringify(asked)}.`);
-  return ready;
-}
-
-function profileIn(asked: Record<string, unknown> | undefined): Profile | undefined {
-  return asked === undefined ? undefined : inside('profile', profileSchema, asked);
-}
-
-function inside<T>(field: string, schema: z.ZodType<T>, value: unknown): T {
-  const read = schema.safeParse(value);
-  if (read.success) return read.data;
-  const { path, message } = read.error.issues[0]!;
-  throw new Refusal(400, [field, ...path].join('.'), message);
 }
 
 function inOrder(opens: Date, closes: Date | null): void {

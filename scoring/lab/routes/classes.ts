@@ -24,6 +24,7 @@ export function classRoutes(app: OpenAPIHono<LabEnv>, parts: Parts): void {
   makeClass(app, parts);
   readClass(app, parts);
   changeClass(app, parts);
+  readTeachers(app, parts);
   addTeacher(app, parts);
   readTrail(app, parts);
 }
@@ -131,6 +132,28 @@ function changeClass(app: OpenAPIHono<LabEnv>, parts: Parts): void {
         detail: { what: Object.keys(c.req.valid('json')) },
       });
       return c.json({ done: true as const }, 200);
+    },
+  );
+}
+
+function readTeachers(app: OpenAPIHono<LabEnv>, parts: Parts): void {
+  const { db } = parts.store;
+  app.openapi(
+    createRoute({
+      method: 'get',
+      path: '/api/classes/{classId}/teachers',
+      ...only('class', parts),
+      request: { params: inClass },
+      responses: answers(z.object({ teachers: z.array(z.string()) }), 'Names of those who teach the class'),
+    }),
+    async (c) => {
+      const rows = await db
+        .select({ name: instructors.name })
+        .from(teaches)
+        .innerJoin(instructors, eq(instructors.id, teaches.instructorId))
+        .where(eq(teaches.classId, c.var.desk.id))
+        .orderBy(asc(instructors.name));
+      return c.json({ teachers: rows.map((r) => r.name) }, 200);
     },
   );
 }

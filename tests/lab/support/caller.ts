@@ -17,6 +17,13 @@ export class Caller {
     return text;
   }
 
+  /** Listens to an event stream until it is stopped, as an open page does, and keeps nothing of it. @throws when it breaks off or is stopped */
+  async follow(path: string, until: AbortSignal): Promise<void> {
+    const answer = await fetch(`${this.base}${path}`, { headers: { cookie: this.#cookie }, signal: until });
+    const reader = answer.body!.getReader();
+    while (!(await reader.read()).done);
+  }
+
   /** @throws Error unless the answer is good */
   async ask(method: string, path: string, body?: unknown): Promise<Record<string, never>> {
     const raw = body instanceof Uint8Array;

@@ -6,8 +6,8 @@ import { dirname, join } from 'node:path';
 
 /** A PostgreSQL server of the tests' own, in a temporary folder. */
 export interface TestPostgres {
-  /** Address of a new, empty database. */
-  newDatabase(): string;
+  /** Address of a new database: empty, or a copy of one that nobody is connected to. */
+  newDatabase(copied?: string): string;
   /** Ends the server as a power cut would: no shutdown, no checkpoint. */
   kill(): void;
   start(): void;
@@ -59,9 +59,10 @@ export async function startPostgres(): Promise<TestPostgres> {
   const at = (name: string): string => `postgres://postgres@127.0.0.1:${port}/${name}`;
   let made = 0;
   return {
-    newDatabase: () => {
+    newDatabase: (copied) => {
       const name = `lab${made++}`;
-      run('createdb', ['-h', '127.0.0.1', '-p', String(port), '-U', 'postgres', name]);
+      const like = copied === undefined ? [] : ['-T', new URL(copied).pathname.slice(1)];
+      run('createdb', ['-h', '127.0.0.1', '-p', String(port), '-U', 'postgres', ...like, name]);
       return at(name);
     },
     kill: () => {

@@ -19,6 +19,9 @@ export async function startLab(
     env: { ...process.env, LAB_LOG: 'error', ...env },
     stdio: ['ignore', 'pipe', 'pipe'],
   });
+  const endWithThis = (): void => void child.kill('SIGKILL');
+  process.once('exit', endWithThis);
+  child.once('exit', () => process.off('exit', endWithThis));
   let said = '';
   for (const stream of [child.stdout, child.stderr])
     stream.on('data', (piece: Buffer) => {

@@ -1,65 +1,89 @@
 /**
- * `npm run lab:load [-- --trainees N --within S --days D]`: a class at the bell, twice, and a week of D days in D times S seconds, against the embedded database and a PostgreSQL server of its own. Prints the figures and
- * writes the table of README.md. Figures are of the machine it runs on; what carries over are the ratios.
+ * `npm run lab:load [-- --phase bell,drain,week,long --store embedded,postgresql --trainees N --within S --days D]`: a school against the embedded database and against a
+ * PostgreSQL server of its own. Each phase begins from nothing and writes its figures and the table of README.md as soon as it is over, so that phases can be run apart and a run that was stopped
+ * keeps what it has. `--look` prints the table and writes nothing. Figures are of the machine it runs on; what carries over are the ratios.
  */
-import { readFileSync, writeFileSync } from 'node:fs';
-import { availableParallelism, cpus } from 'node:os';
 import { parseArgs } from 'node:util';
-import { startPostgres } from '../../lab/support/postgres.ts';
-import { type Rung, ring } from './bell.ts';
+import { Figures } from './figures.ts';
+import { type Ground, openGround, STORES, type StoreName } from './ground.ts';
+import { bell, drain, LONG_MM, SHORT_MM, week } from './phases.ts';
+import { tableOf } from './table.ts';
+
+const PHASES = ['bell', 'drain', 'week', 'long'] as const;
+type Phase = (typeof PHASES)[number];
 
 const { values } = parseArgs({
   options: {
-    trainees: { type: 'string', default: '200' },
-    within: { type: 'string', default: '12' },
-    days: { type: 'string', default: '0' },
+    phase: { type: 'string', default: PHASES.join(',') },
+    store: { type: 'string', default: STORES.join(',') },
+    trainees: { type: 'string', default: '1000' },
+    within: { type: 'string', default: '60' },
+    days: { type: 'string', default: '5' },
+    'week-trainees': { type: 'string', default: '100' },
+    'long-trainees': { type: 'string', default: '100' },
+    'a-day': { type: 'string', default: '2' },
+    look: { type: 'boolean', default: false },
   },
 });
-const trainees = Number(values.trainees);
-const within_s = Number(values.within);
-const days = Number(values.days);
-if (!(Number.isInteger(trainees) && trainees >= 2 && trainees <= 1000 && within_s > 0 && days >= 0)) {
-  process.stderr.write(
-    '--trainees: allowed: a whole number from 2 to 1000; --within: seconds above 0; --days: 0 or more\n',
-  );
+
+/** @throws never: what is not allowed ends the program with what would be */
+function whole(
+  name: 'trainees' | 'within' | 'days' | 'week-trainees' | 'long-trainees' | 'a-day',
+  least: number,
+  most: number,
+): number {
+  const n = Number(values[name]);
+  if (!Number.isInteger(n) || n < least || n > most) refuse(`--${name}: whole numbers from ${least} to ${most}`);
+  return n;
+}
+function some<T extends string>(name: 'phase' | 'store', allowed: readonly T[]): T[] {
+  const asked = values[name].split(',');
+  const known = allowed.filter((a) => asked.includes(a));
+  if (known.length !== asked.length) refuse(`--${name}: of ${allowed.join(', ')}, joined by commas`);
+  return known;
+}
+function refuse(allowed: string): never {
+  process.stderr.write(`Allowed for ${allowed}.\n`);
   process.exit(2);
 }
-const embedded = await ring({ trainees, within_s, days, databaseUrl: null });
-const postgres = await startPostgres();
-let server: Rung;
-try {
-  server = await ring({ trainees, within_s, days, databaseUrl: postgres.newDatabase() });
-} finally {
-  postgres.stop();
-}
-const weekOf = ({ week_MB }: Rung): string => {
-  const [first, last] = [week_MB[0], week_MB.at(-1)];
-  return first == null || last == null ? 'not played' : `${(last / first).toFixed(2)} (${week_MB.join(', ')} MB)`;
+
+const stores: StoreName[] = some('store', STORES);
+const phases: Phase[] = some('phase', PHASES);
+const trainees = whole('trainees', 2, 1000);
+const longTrainees = whole('long-trainees', 2, 1000);
+const within_s = whole('within', 1, 600);
+const w = {
+  trainees: whole('week-trainees', 2, 1000),
+  days: whole('days', 1, 30),
+  attemptsADay: whole('a-day', 1, 50),
+  within_s: 10,
 };
-const rows: [string, (r: Rung) => string][] = [
-  ['accepted a second', (r) => r.acceptedPerSecond.toFixed(1)],
-  ['an upload, p50 / p95 / p99 in ms', (r) => [r.p50_ms, r.p95_ms, r.p99_ms].map((x) => x.toFixed(0)).join(' / ')],
-  ['p99 over p50', (r) => (r.p99_ms / r.p50_ms).toFixed(1)],
-  ['queue drained by one, attempts a second', (r) => (trainees / r.drained_s.one).toFixed(2)],
-  ['two over one (threads; on PostgreSQL workers)', (r) => (r.drained_s.one / r.drained_s.two).toFixed(2)],
-  ['memory of the service, MB: before, after one class, after two', (r) => Object.values(r.memory_MB).join(', ')],
-  ['memory of the service over the week, last day over first', (r) => weekOf(r)],
-  ['acknowledged and lost', (r) => `${r.lost} of ${r.accepted}`],
-  ['there twice', (r) => String(r.double)],
-];
-const table = [
-  `${trainees} trainees within ${within_s} s, twice${days > 0 ? `, and a week of ${days} days, each within ${within_s} s` : ''}; a file is ${Math.round(embedded.bytes / 1000)} kB. ${cpus()[0]?.model ?? 'unknown processor'}, ${availableParallelism()} cores, Node ${process.version}, ${new Date().toISOString().slice(0, 10)}.`,
-  '',
-  '| | embedded | PostgreSQL |',
-  '|---|---|---|',
-  ...rows.map(([name, read]) => `| ${name} | ${read(embedded)} | ${read(server)} |`),
-].join('\n');
-const readme = new URL('./README.md', import.meta.url);
-const [START, END] = ['<!-- table: written by npm run lab:load -->', '<!-- end of table -->'];
-const text = readFileSync(readme, 'utf8');
-writeFileSync(
-  readme,
-  `${text.slice(0, text.indexOf(START) + START.length)}\n\n${table}\n\n${text.slice(text.indexOf(END))}`,
-);
-process.stdout.write(`${table}\n`);
-process.exitCode = embedded.lost + embedded.double + server.lost + server.double === 0 ? 0 : 1;
+
+const figures = Figures.read(values.look);
+let ground: Ground | null = null;
+for (const signal of ['SIGINT', 'SIGTERM'] as const)
+  process.once(signal, () => {
+    ground?.end();
+    process.exit(1);
+  });
+for (const store of stores) {
+  ground = await openGround(store);
+  const open = ground;
+  const play: Record<Phase, () => Promise<void>> = {
+    bell: async () => figures.keep(store, { bell: await bell(open, trainees, within_s) }),
+    drain: () => drain(open, trainees, SHORT_MM, (row) => figures.keep(store, { drain: row })),
+    long: () => drain(open, longTrainees, LONG_MM, (row) => figures.keep(store, { long: row })),
+    week: () => week(open, w, (row) => figures.keep(store, { week: row })),
+  };
+  try {
+    for (const phase of phases) {
+      const began = performance.now();
+      await play[phase]();
+      process.stdout.write(`${store}, ${phase}: ${((performance.now() - began) / 60_000).toFixed(1)} min\n`);
+    }
+  } finally {
+    open.end();
+    ground = null;
+  }
+}
+process.stdout.write(`\n${tableOf(figures.rows)}\n`);
