@@ -83,16 +83,16 @@ async function behind(behindProxy: boolean) {
 
 const setup = { code: SETUP_CODE, name: 'Maud Tarrant', password: PASSWORD };
 
+// Once, when both are over: what was stopped is started again by whoever asks next.
+afterAll(stopServer);
+
 describe('behind a reverse proxy', () => {
   let lab: Awaited<ReturnType<typeof behind>>;
   let own: Record<string, string>;
   beforeAll(async () => {
     lab = await behind(true);
   }, 120_000);
-  afterAll(async () => {
-    await lab.end();
-    await stopServer();
-  });
+  afterAll(() => lab.end());
 
   it('cookies are for https and for this host alone, though the lab itself speaks http', async () => {
     const { status, headers, text } = await lab.call('POST', '/api/setup', setup);

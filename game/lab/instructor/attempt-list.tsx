@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { labWords } from '../../locale/lab-words.ts';
+import { ready } from '../../locale/live.ts';
 import { Dialog } from '../../panels/dialog.tsx';
 import { VerdictMark } from '../../panels/verdict-mark.tsx';
 import { dayAndTime } from '../../panels/when.ts';
@@ -38,7 +39,7 @@ export function AttemptList({ desk }: { desk: Desk }) {
               <tr key={a.id}>
                 <td data-label={w.columns.received}>{dayAndTime(Date.parse(a.received))}</td>
                 <td data-label={w.columns.trainee}>{nameOf(a)}</td>
-                <td data-label={w.columns.exercise}>{a.assignment.title}</td>
+                <td data-label={w.columns.exercise}>{ready(a.assignment.title)}</td>
                 <td data-label={w.columns.number}>
                   {a.number} {a.late && <span class="unit">{w.late}</span>}
                 </td>
@@ -97,7 +98,7 @@ function State({ of }: { of: Handed }) {
 function One({ desk, one: { handed, result, evidence } }: { desk: Desk; one: OneHanded }) {
   const close = () => void desk.lookAt(null);
   return (
-    <Dialog title={`${handed.trainee.name}, ${handed.assignment.title}, ${handed.number}`} close={close}>
+    <Dialog title={`${handed.trainee.name}, ${ready(handed.assignment.title)}, ${handed.number}`} close={close}>
       {result && <VerdictMark verdict={result.verdict} />}
       {handed.fault !== null && <p>{handed.fault}</p>}
       <h3>{w.evidence}</h3>

@@ -1,5 +1,6 @@
 import { exercises } from '../../../scoring/index.ts';
 import { labWords } from '../../locale/lab-words.ts';
+import { ready } from '../../locale/live.ts';
 import { dayAndTime } from '../../panels/when.ts';
 import type { Desk } from './desk.ts';
 
@@ -31,7 +32,7 @@ export function HandOut({ desk }: { desk: Desk }) {
             <optgroup label={w.own.ready}>
               {exercises.map((e) => (
                 <option key={e.name} value={e.name}>
-                  {e.title}
+                  {ready(e.title)}
                 </option>
               ))}
             </optgroup>
@@ -78,7 +79,7 @@ export function HandOut({ desk }: { desk: Desk }) {
           <tbody>
             {desk.assignments.value.map((a) => (
               <tr key={a.id}>
-                <td>{a.title}</td>
+                <td>{ready(a.title)}</td>
                 <td>{dayAndTime(Date.parse(a.opens))}</td>
                 <td>{a.closes === null ? w.ever : dayAndTime(Date.parse(a.closes))}</td>
                 <td>{a.mostAttempts ?? w.any}</td>

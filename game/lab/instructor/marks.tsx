@@ -1,5 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import { labWords } from '../../locale/lab-words.ts';
+import { ready } from '../../locale/live.ts';
 import type { ClassInfo, MarkRow } from './answers.ts';
 import type { Desk } from './desk.ts';
 
@@ -28,7 +29,7 @@ export function Marks({ desk, open }: { desk: Desk; open: ClassInfo }) {
           <select value={marks?.assignment ?? ''} onChange={(event) => void desk.showMarks(event.currentTarget.value)}>
             {assignments.map((a) => (
               <option key={a.id} value={a.id}>
-                {a.title}
+                {ready(a.title)}
               </option>
             ))}
           </select>

@@ -115,7 +115,7 @@ export function Roster({ desk, open }: { desk: Desk; open: ClassInfo }) {
         />{' '}
         {w.pins}
       </label>
-      <table data-testid="roster">
+      <table class="stack" data-testid="roster">
         <thead>
           <tr>
             <th>{w.columns.trainee}</th>
@@ -127,9 +127,9 @@ export function Roster({ desk, open }: { desk: Desk; open: ClassInfo }) {
         <tbody>
           {desk.roster.value.map((t) => (
             <tr key={t.id}>
-              <td>{t.name}</td>
-              <td>{t.plate}</td>
-              <td>
+              <td data-label={w.columns.trainee}>{t.name}</td>
+              <td data-label={w.columns.plate}>{t.plate}</td>
+              <td data-label={w.columns.pin}>
                 {t.hasPin && <span class="unit">{w.hasPin} </span>}
                 <button type="button" class="link" onClick={() => void pin(t)}>
                   {w.givePin}

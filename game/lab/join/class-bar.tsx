@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { labWords } from '../../locale/lab-words.ts';
+import { ready } from '../../locale/live.ts';
 import { Dialog } from '../../panels/dialog.tsx';
 import type { Membership } from './membership.ts';
 
@@ -55,7 +56,7 @@ export function ClassBar({ membership: m }: { membership: Membership }) {
               <option value="">{m.assigned.value.length === 0 ? w.nothing : w.choose}</option>
               {m.assigned.value.map((a) => (
                 <option key={a.id} value={a.id}>
-                  {a.title}
+                  {ready(a.title)}
                 </option>
               ))}
             </select>

@@ -229,7 +229,7 @@ function unwatched(text: string): string {
 /** Without a log of what is never read back: a tenth of the time. In an order in which no table refers to one that is still logged. */
 const UNLOGGED = [
   ...['overrides', 'statements', 'welding', 'scores', 'submissions', 'sessions', 'teaches', 'assignments', 'trainees'],
-  ...['judges', 'classes', 'instructors', 'audit'],
+  ...['judges', 'classes', 'exercises', 'instructors', 'audit'],
 ];
 
 const WIPE = ['scores', 'submissions', 'assignments', 'trainees', 'classes', 'judges', 'audit']
