@@ -12,7 +12,7 @@ export const whatIfWords = {
   yours: (change: Change, kind: Kind) => `yours, but ${changeSaid(change, kind)}`,
   say: changeSaid,
   /** Of a cut that is there before the whole piece has been welded. */
-  stretch: 'welded so from 7 mm below the cut on, the rest as it was; the whole piece follows',
+  stretch: 'welded so from 13 mm below the cut on, the rest as it was; the whole piece follows',
   less: 'A step back',
   more: 'A step further',
   knobs: {

@@ -92,7 +92,7 @@ describe('what if', () => {
     expect(options).toContain('0.25 m/min more wire');
     await select.selectOption({ label: '0.25 m/min more wire' });
     // First the stretch about the cut, then the whole piece with its readings.
-    await page.getByText(/welded so from 7 mm below the cut/).waitFor({ timeout: 30_000 });
+    await page.getByText(/welded so from 13 mm below the cut/).waitFor({ timeout: 30_000 });
     await page.getByTestId('beside').getByText('Yours, but 0.25 m/min more wire').waitFor({ timeout: 60_000 });
     await page.getByText(/hatched where the faces differ/).waitFor();
     expect(await page.locator('.lines thead th').allInnerTexts()).toContain('changed');

@@ -25,7 +25,7 @@ export const whatIfWords: typeof english = {
   none: 'nichts geändert',
   yours: (change, kind) => `der eigene, aber ${changeSaid(change, kind)}`,
   say: changeSaid,
-  stretch: 'ab 7 mm unter dem Schnitt so geschweißt, der Rest wie er war; das ganze Stück folgt',
+  stretch: 'ab 13 mm unter dem Schnitt so geschweißt, der Rest wie er war; das ganze Stück folgt',
   less: 'Ein Schritt zurück',
   more: 'Ein Schritt weiter',
   knobs,
