@@ -18,7 +18,7 @@ export function agreementHtml(
   const two = (x: number | null): string => (x === null ? '–' : x.toFixed(2).replace('.', point));
   const rows = agreement.map(
     (a) =>
-      html`<tr><td><b>${txt(a.name)}</b></td>${[
+      html`<tr><td>${txt(a.name)}</td>${[
         two(a.repeatability),
         two(a.reproducibility),
         two(a.macros),
@@ -32,7 +32,7 @@ export function agreementHtml(
     w.title,
     [
       html`<header class="head"><h1>${txt(w.title)}</h1><p>${txt(w.of(readers.length, macros.length, trials))}</p></header>`,
-      html`<section class="agreement"><table><thead><tr>${w.head.map((head) => html`<th>${txt(head)}</th>`)}</tr></thead><tbody>${rows}</tbody></table></section>`,
+      html`<section class="agreement"><table class="class"><thead><tr>${w.head.map((head) => html`<th>${txt(head)}</th>`)}</tr></thead><tbody>${rows}</tbody></table></section>`,
       html`<section><ul>${agreement.map((a) => html`<li><b>${txt(a.name)}</b>: ${txt(phrase(a.says))}</li>`)}</ul></section>`,
       html`<section class="foot"><p class="wide">${txt(w.readers)}: ${txt(readers.join(', '))}. ${txt(w.macros)}: ${txt(macros.join('; '))}.</p><p class="wide">${txt(phrase(AGREEMENT_RULE))}</p></section>`,
       blockHtml(w.block.map((what): [string, string] => [what, ''])),

@@ -48,7 +48,6 @@ tr.outside td.v { font-weight: 700 }
 .weave svg { width: auto; max-width: 100% } .pairs { width: auto } .pairs + section { margin-top: 3mm } .pairs th { border-bottom: .15mm solid #888; font-weight: 400; padding-right: 5mm; vertical-align: middle } .pairs td { min-width: 30mm; font-weight: 600 }
 .card { border: .35mm dashed #000; padding: 2mm 4mm 3mm } .card .pairs { width: 100% } .card tbody { display: grid; grid-template-columns: 1fr 1fr; column-gap: 8mm } .card tr { display: grid; grid-template-columns: 36mm 1fr } .card td.blank { height: 6.5mm; width: auto }
 .key { grid-template-columns: 62mm 1fr; align-items: center } .key svg { max-height: 52mm } .pen { width: 100%; margin-top: 2mm } .pen th { width: 40mm } .pen td.blank { height: 7mm; white-space: pre; font-weight: 400 }
-.agreement table { font-size: 8.6pt } .agreement th { white-space: normal } .agreement td { padding-top: .8mm; padding-bottom: .9mm }
 .readings td.blank { width: 25mm; height: 5.9mm } .readings td.letter { width: 6mm; font-weight: 600 } .readings th { font-size: 8.6pt }
 .booth { grid-template-columns: 92mm 1fr } .large th, .large td { font-size: 10.5pt; padding: 1mm 4mm 1mm 0 }
 .ladder { margin: 2mm 0 } .ladder th { border-bottom: .15mm solid #888; font-weight: 400; width: 18mm } .ladder td { text-align: center; font-size: 11pt; padding: 1.2mm } .ladder td.asked { font-weight: 700; border: .5mm solid #000 }

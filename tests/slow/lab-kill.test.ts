@@ -6,7 +6,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { digestOf } from '../../scoring/lab/digests.ts';
 import { bytesOf, shortAttempt, shortExercise } from '../lab/support/attempts.ts';
 import { Caller } from '../lab/support/caller.ts';
-import { freePort } from '../lab/support/postgres.ts';
+import { freePort, startPostgres } from '../lab/support/postgres.ts';
 import { PASSWORD, WORKER_TOKEN } from '../lab/support/school.ts';
 import { KINDS, newServerDatabase, stopServer } from '../lab/support/stores.ts';
 
@@ -47,6 +47,28 @@ async function end(r: Running, signal: NodeJS.Signals): Promise<number | null> {
   return gone;
 }
 
+/** A class with one exercise handed out, and the first of its trainees come in. */
+async function classOf(
+  base: string,
+  lab: Running,
+  names: readonly string[],
+): Promise<{ assignment: string; ines: Caller }> {
+  const code = /Code for the first instructor: (\w+)/.exec(lab.said())![1];
+  const maud = new Caller(base);
+  await maud.ask('POST', '/api/setup', { code, name: 'Maud Tarrant', password: PASSWORD });
+  const klass = await maud.ask('POST', '/api/classes', { name: 'Tern Dock' });
+  await maud.ask('POST', `/api/classes/${klass.id}/roster`, { csv: names.join('\n') });
+  const { id } = await maud.ask('POST', `/api/classes/${klass.id}/assignments`, {
+    exercise: shortExercise(),
+    opens: new Date(Date.now() - 1000).toISOString(),
+    closes: null,
+    mostAttempts: null,
+  });
+  const ines = new Caller(base);
+  await ines.ask('POST', '/api/join', { code: klass.code, name: names[0] });
+  return { assignment: id, ines };
+}
+
 /** Own attempts as a trainee is told of them. */
 interface Mine {
   number: number;
@@ -71,26 +93,14 @@ describe.each(KINDS)('a lab on the %s store, killed in the middle of a class', (
       start(['--data', folder, '--host', '127.0.0.1', '--port', port, '--threads', '1'], env, /Stop with Ctrl\+C/);
 
     let lab = await serve();
-    const code = /Code for the first instructor: (\w+)/.exec(lab.said())![1];
-    const maud = new Caller(base);
-    await maud.ask('POST', '/api/setup', { code, name: 'Maud Tarrant', password: PASSWORD });
-    const klass = await maud.ask('POST', '/api/classes', { name: 'Tern Dock' });
-    await maud.ask('POST', `/api/classes/${klass.id}/roster`, { csv: 'Ines Calder\nWren Hollis' });
-    const assignment = await maud.ask('POST', `/api/classes/${klass.id}/assignments`, {
-      exercise: shortExercise(),
-      opens: new Date(Date.now() - 1000).toISOString(),
-      closes: null,
-      mostAttempts: null,
-    });
-    const ines = new Caller(base);
-    await ines.ask('POST', '/api/join', { code: klass.code, name: 'Ines Calder' });
+    const { assignment, ines } = await classOf(base, lab, ['Ines Calder', 'Wren Hollis']);
 
     // Three times: hand in until the lab dies under the uploads, then start it again.
     const acknowledged = new Set<string>();
     const sent = Array.from({ length: 18 }, (_, n) => bytesOf({ ...shortAttempt(n % 3), seed: n }));
     const handIn = async (bytes: Uint8Array): Promise<void> => {
       const digest = digestOf(bytes);
-      await ines.ask('PUT', `/api/my/assignments/${assignment.id}/attempts/${digest}`, bytes);
+      await ines.ask('PUT', `/api/my/assignments/${assignment}/attempts/${digest}`, bytes);
       acknowledged.add(digest);
     };
     for (const [from, delay] of [
@@ -124,6 +134,60 @@ describe.each(KINDS)('a lab on the %s store, killed in the middle of a class', (
   }, 600_000);
 });
 
+describe('a lab whose PostgreSQL server is killed in the middle of a class', () => {
+  it('stays up, has every attempt it acknowledged, and scores each once when the server is back', async () => {
+    const server = await startPostgres();
+    try {
+      const folder = mkdtempSync(join(tmpdir(), 'toehold-lab-'));
+      folders.push(folder);
+      const port = String(await freePort());
+      const base = `http://127.0.0.1:${port}`;
+      const env = { LAB_WORKER_TOKEN: WORKER_TOKEN, LAB_REQUESTS: '10000', DATABASE_URL: server.newDatabase() };
+      const lab = await start(
+        ['--data', folder, '--host', '127.0.0.1', '--port', port, '--threads', '1'],
+        env,
+        /Stop with Ctrl\+C/,
+      );
+      const { assignment, ines } = await classOf(base, lab, ['Ines Calder']);
+      const acknowledged = new Set<string>();
+      const sent = Array.from({ length: 18 }, (_, n) => bytesOf({ ...shortAttempt(n % 3), seed: n }));
+      const handIn = async (bytes: Uint8Array): Promise<void> => {
+        const digest = digestOf(bytes);
+        await ines.ask('PUT', `/api/my/assignments/${assignment}/attempts/${digest}`, bytes);
+        acknowledged.add(digest);
+      };
+      // Three times: before, among and after the uploads, and with a worker at one of them.
+      for (const [from, delay_ms] of [
+        [0, 30],
+        [6, 400],
+        [12, 1500],
+      ] as const) {
+        const uploads = sent.slice(from, from + 6).map((bytes) => handIn(bytes).catch(() => undefined));
+        await new Promise((resolve) => setTimeout(resolve, delay_ms));
+        server.kill();
+        await Promise.all(uploads);
+        expect(lab.process.exitCode).toBeNull();
+        await server.startAgain();
+      }
+      expect(acknowledged.size).toBeGreaterThan(0);
+      const mine = () => mineOf(ines);
+      const digests = new Set(sent.map(digestOf));
+      await expect.poll(async () => (await mine().catch(() => [])).length, { timeout: 60_000 }).toBeGreaterThan(0);
+      expect((await mine()).length).toBeGreaterThanOrEqual(acknowledged.size);
+
+      for (const bytes of sent) await handIn(bytes);
+      expect(acknowledged).toEqual(digests);
+      await expect
+        .poll(async () => (await mine()).filter((a) => a.state === 'scored').length, { timeout: 240_000, interval: 500 })
+        .toBe(sent.length);
+      expect((await mine()).map((a) => a.number).sort((a, b) => a - b)).toEqual(sent.map((_, i) => i + 1));
+      expect(await end(lab, 'SIGTERM')).toBe(0);
+    } finally {
+      server.stop();
+    }
+  }, 600_000);
+});
+
 describe('a worker on another machine', () => {
   it('scores what a lab without threads takes in, fetching attempts over the network, and stops in order', async () => {
     const folder = mkdtempSync(join(tmpdir(), 'toehold-lab-'));
@@ -138,21 +202,9 @@ describe('a worker on another machine', () => {
       /Stop with Ctrl\+C/,
     );
     const worker = await start(['worker', '--data', elsewhere, '--threads', '1'], env, /worker started/);
-    const code = /Code for the first instructor: (\w+)/.exec(lab.said())![1];
-    const maud = new Caller(base);
-    await maud.ask('POST', '/api/setup', { code, name: 'Maud Tarrant', password: PASSWORD });
-    const klass = await maud.ask('POST', '/api/classes', { name: 'Tern Dock' });
-    await maud.ask('POST', `/api/classes/${klass.id}/roster`, { csv: 'Ines Calder' });
-    const assignment = await maud.ask('POST', `/api/classes/${klass.id}/assignments`, {
-      exercise: shortExercise(),
-      opens: new Date(Date.now() - 1000).toISOString(),
-      closes: null,
-      mostAttempts: null,
-    });
-    const ines = new Caller(base);
-    await ines.ask('POST', '/api/join', { code: klass.code, name: 'Ines Calder' });
+    const { assignment, ines } = await classOf(base, lab, ['Ines Calder']);
     const bytes = bytesOf(shortAttempt(1));
-    await ines.ask('PUT', `/api/my/assignments/${assignment.id}/attempts/${digestOf(bytes)}`, bytes);
+    await ines.ask('PUT', `/api/my/assignments/${assignment}/attempts/${digestOf(bytes)}`, bytes);
     await expect.poll(async () => (await mineOf(ines))[0]!.state, { timeout: 120_000, interval: 300 }).toBe('scored');
     expect(await end(worker, 'SIGTERM')).toBe(0);
     expect(await end(lab, 'SIGTERM')).toBe(0);

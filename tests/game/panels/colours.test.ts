@@ -143,7 +143,7 @@ describe('what colour does not have to tell', () => {
 
   it('no ink is used that is not there', () => {
     const defined = new Set(Object.keys(inks('light')));
-    const sized = new Set(['font', 'slow', 'head', 'lens', 'leader']);
+    const sized = new Set(['font', 'slow', 'head', 'classbar', 'lens', 'leader']);
     const sheets = readdirSync(new URL('../../../game/style/', import.meta.url)).filter((name) =>
       name.endsWith('.css'),
     );

@@ -1,5 +1,5 @@
 import { execFileSync, spawnSync } from 'node:child_process';
-import { chownSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { chownSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -8,9 +8,10 @@ import { dirname, join } from 'node:path';
 export interface TestPostgres {
   /** Address of a new database: empty, or a copy of one that nobody is connected to. */
   newDatabase(copied?: string): string;
-  /** Ends the server as a power cut would: no shutdown, no checkpoint. */
+  /** Ends the server as a power cut would, by kill -9: no shutdown, no checkpoint. */
   kill(): void;
-  start(): void;
+  /** Starts it on the same data after that. */
+  startAgain(): Promise<void>;
   stop(): void;
 }
 
@@ -66,9 +67,20 @@ export async function startPostgres(): Promise<TestPostgres> {
       return at(name);
     },
     kill: () => {
-      run('pg_ctl', ['-D', data, '-w', '-m', 'immediate', 'stop']);
+      process.kill(Number(readFileSync(join(data, 'postmaster.pid'), 'utf8').split('\n', 1)[0]), 'SIGKILL');
     },
-    start,
+    startAgain: async () => {
+      // Processes of the killed server hold its memory until they see that it is gone.
+      for (let tries = 0; ; tries++) {
+        try {
+          start();
+          return;
+        } catch (error) {
+          if (tries === 40) throw error;
+          await new Promise((resolve) => setTimeout(resolve, 250));
+        }
+      }
+    },
     stop: () => {
       run('pg_ctl', ['-D', data, '-w', '-m', 'fast', 'stop']);
       rmSync(folder, { recursive: true, force: true });
