@@ -178,7 +178,10 @@ describe('a lab whose PostgreSQL server is killed in the middle of a class', () 
       for (const bytes of sent) await handIn(bytes);
       expect(acknowledged).toEqual(digests);
       await expect
-        .poll(async () => (await mine()).filter((a) => a.state === 'scored').length, { timeout: 240_000, interval: 500 })
+        .poll(async () => (await mine()).filter((a) => a.state === 'scored').length, {
+          timeout: 240_000,
+          interval: 500,
+        })
         .toBe(sent.length);
       expect((await mine()).map((a) => a.number).sort((a, b) => a - b)).toEqual(sent.map((_, i) => i + 1));
       expect(await end(lab, 'SIGTERM')).toBe(0);
