@@ -61,7 +61,7 @@ describe('who may come in as an instructor', () => {
     const old = await new Person(t.lab).ask('POST', '/api/login', { name: 'Maud Tarrant', password: PASSWORD });
     expect(old.status).toBe(401);
     maud = await logIn('Maud Tarrant', OTHER);
-    // Her own again, which she says by the one she was given; this session goes on, another ends.
+    // Her own again, which she says by the one she was given; who changes it stays logged in, elsewhere she is out.
     const other = await logIn('Maud Tarrant', OTHER);
     const wrong = await maud.ask('POST', '/api/me/password', { old: 'gulls all the way', password: PASSWORD });
     expect(wrong).toMatchObject({ status: 403, body: { problems: [{ field: 'old' }] } });

@@ -69,6 +69,39 @@ async function classOf(
   return { assignment: id, ines };
 }
 
+/** Attempts to be handed in, and which of them were acknowledged. */
+function handingIn(
+  ines: Caller,
+  assignment: string,
+): { sent: Uint8Array[]; acknowledged: Set<string>; handIn: (bytes: Uint8Array) => Promise<void> } {
+  const acknowledged = new Set<string>();
+  const sent = Array.from({ length: 18 }, (_, n) => bytesOf({ ...shortAttempt(n % 3), seed: n }));
+  const handIn = async (bytes: Uint8Array): Promise<void> => {
+    const digest = digestOf(bytes);
+    await ines.ask('PUT', `/api/my/assignments/${assignment}/attempts/${digest}`, bytes);
+    acknowledged.add(digest);
+  };
+  return { sent, acknowledged, handIn };
+}
+
+/** Hands them in a share at a time; so long after each share's start something is killed, and it is started again when every upload has been answered or has failed. */
+async function underUploads(
+  sent: readonly Uint8Array[],
+  handIn: (bytes: Uint8Array) => Promise<void>,
+  delays_ms: readonly number[],
+  kill: () => Promise<unknown>,
+  again: () => Promise<void>,
+): Promise<void> {
+  const share = sent.length / delays_ms.length;
+  for (const [n, delay_ms] of delays_ms.entries()) {
+    const uploads = sent.slice(n * share, (n + 1) * share).map((bytes) => handIn(bytes).catch(() => undefined));
+    await new Promise((resolve) => setTimeout(resolve, delay_ms));
+    await kill();
+    await Promise.all(uploads);
+    await again();
+  }
+}
+
 /** Own attempts as a trainee is told of them. */
 interface Mine {
   number: number;
@@ -96,24 +129,16 @@ describe.each(KINDS)('a lab on the %s store, killed in the middle of a class', (
     const { assignment, ines } = await classOf(base, lab, ['Ines Calder', 'Wren Hollis']);
 
     // Three times: hand in until the lab dies under the uploads, then start it again.
-    const acknowledged = new Set<string>();
-    const sent = Array.from({ length: 18 }, (_, n) => bytesOf({ ...shortAttempt(n % 3), seed: n }));
-    const handIn = async (bytes: Uint8Array): Promise<void> => {
-      const digest = digestOf(bytes);
-      await ines.ask('PUT', `/api/my/assignments/${assignment}/attempts/${digest}`, bytes);
-      acknowledged.add(digest);
-    };
-    for (const [from, delay] of [
-      [0, 150],
-      [6, 600],
-      [12, 1500],
-    ] as const) {
-      const uploads = sent.slice(from, from + 6).map((bytes) => handIn(bytes).catch(() => undefined));
-      await new Promise((resolve) => setTimeout(resolve, delay));
-      await end(lab, 'SIGKILL');
-      await Promise.all(uploads);
-      lab = await serve();
-    }
+    const { sent, acknowledged, handIn } = handingIn(ines, assignment);
+    await underUploads(
+      sent,
+      handIn,
+      [150, 600, 1500],
+      () => end(lab, 'SIGKILL'),
+      async () => {
+        lab = await serve();
+      },
+    );
     const known = await ines.ask('GET', '/api/my/attempts');
     const before = (known.attempts as { id: string }[]).length;
     expect(before).toBeGreaterThanOrEqual(acknowledged.size);
@@ -149,26 +174,17 @@ describe('a lab whose PostgreSQL server is killed in the middle of a class', () 
         /Stop with Ctrl\+C/,
       );
       const { assignment, ines } = await classOf(base, lab, ['Ines Calder']);
-      const acknowledged = new Set<string>();
-      const sent = Array.from({ length: 18 }, (_, n) => bytesOf({ ...shortAttempt(n % 3), seed: n }));
-      const handIn = async (bytes: Uint8Array): Promise<void> => {
-        const digest = digestOf(bytes);
-        await ines.ask('PUT', `/api/my/assignments/${assignment}/attempts/${digest}`, bytes);
-        acknowledged.add(digest);
-      };
-      // Three times: before, among and after the uploads, and with a worker at one of them.
-      for (const [from, delay_ms] of [
-        [0, 30],
-        [6, 400],
-        [12, 1500],
-      ] as const) {
-        const uploads = sent.slice(from, from + 6).map((bytes) => handIn(bytes).catch(() => undefined));
-        await new Promise((resolve) => setTimeout(resolve, delay_ms));
-        server.kill();
-        await Promise.all(uploads);
-        expect(lab.process.exitCode).toBeNull();
-        await server.startAgain();
-      }
+      const { sent, acknowledged, handIn } = handingIn(ines, assignment);
+      await underUploads(
+        sent,
+        handIn,
+        [30, 400, 1500],
+        async () => server.kill(),
+        async () => {
+          expect(lab.process.exitCode).toBeNull();
+          await server.startAgain();
+        },
+      );
       expect(acknowledged.size).toBeGreaterThan(0);
       const mine = () => mineOf(ines);
       const digests = new Set(sent.map(digestOf));

@@ -112,7 +112,7 @@ describe('laps of 6 mm plate, 0.8 mm wire, gun square, tip-to-work 13 mm, 4.5 mm
       CELL_MM,
     );
   const [cool, hot] = [lap(19, 7.1, 2.4), lap(20, 7.4, 1.8)];
-  it('at 19 V and 7.1 m/min are 2 mm convex and reach the root by a hair; at 20 V and 7.4 m/min 3.4, deeper at the root, the corner gone', () => {
+  it('at 19 V and 7.1 m/min are 2 mm convex and reach the root by less than 0.25 mm (asked: 0.2, met at 0.5 mm cells only); at 20 V and 7.4 m/min 3.4, deeper at the root, the corner gone', () => {
     expect(cool.convexity).toBeGreaterThan(1.6);
     expect(cool.convexity).toBeLessThan(2.4);
     expect(Math.abs(Math.min(cool.rootA, cool.rootB))).toBeLessThan(0.25);
