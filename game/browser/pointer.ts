@@ -10,11 +10,15 @@ const QUIETLY: FocusOptions & { focusVisible: boolean } = { preventScroll: true,
 export function listenPointer(pane: HTMLElement, host: InputRouter, camera: () => Camera): () => void {
   let holding: number | null = null;
 
-  const sampleOf = (event: PointerEvent, trigger: boolean): TorchSample => {
+  /** Where the pane lies: asking makes the browser lay out the page, so once for all readings of an event. */
+  const placed = () => {
     const box = pane.getBoundingClientRect();
-    const reach = event.pointerType === 'touch' ? host.fingerReach_px() : 0;
     // The pane may be scaled by the browser's zoom or a transform; its own layout pixels are what the camera counts in.
-    const shrink = box.width > 0 ? pane.offsetWidth / box.width : 1;
+    return { box, shrink: box.width > 0 ? pane.offsetWidth / box.width : 1 };
+  };
+
+  const sampleOf = (event: PointerEvent, trigger: boolean, { box, shrink } = placed()): TorchSample => {
+    const reach = event.pointerType === 'touch' ? host.fingerReach_px() : 0;
     const x = (event.clientX - box.left) * shrink - pane.clientLeft;
     const y = (event.clientY - box.top) * shrink - pane.clientTop - reach;
     const hold = host.hold();
@@ -48,9 +52,10 @@ export function listenPointer(pane: HTMLElement, host: InputRouter, camera: () =
     if (holding !== null && event.pointerId !== holding) return;
     const between = event.getCoalescedEvents?.() ?? [];
     const trigger = holding !== null;
+    const place = placed();
     host.near(
       kindOf(event),
-      (between.length > 0 ? between : [event]).map((e) => sampleOf(e, trigger)),
+      (between.length > 0 ? between : [event]).map((e) => sampleOf(e, trigger, place)),
     );
   };
   const up = (event: PointerEvent): void => {

@@ -1,12 +1,11 @@
-// The page's policy forbids code made from text, which pixi would otherwise write for its uniforms.
-import 'pixi.js/unsafe-eval';
-import { Application } from 'pixi.js';
+import type { Application } from 'pixi.js';
 import type { FilletOptions, WeaveOptions } from '../../engine/index.ts';
 import { metalEnds } from '../core/bench/metal-ends.ts';
 import type { SurfaceFrame } from '../core/bench/surface-frame.ts';
 import { type Camera, fitCamera } from '../core/hand/camera.ts';
 import { type ArcLight, ArcLightFilter } from './arcLight.ts';
 import { BeatView } from './beatView.ts';
+import { openCanvas, sharpest } from './canvas.ts';
 import { drawable } from './drawable.ts';
 import { JointView } from './jointView.ts';
 import { prefersDark } from './room.ts';
@@ -85,21 +84,7 @@ export class Stage {
 
   /** Throws if the browser has no WebGL 2. */
   static async create(host: HTMLElement): Promise<Stage> {
-    const app = new Application();
-    await app.init({
-      preference: 'webgl',
-      autoStart: false,
-      sharedTicker: false,
-      antialias: false,
-      autoDensity: true,
-      resolution: sharpest(),
-      width: Math.max(1, host.clientWidth),
-      height: Math.max(1, host.clientHeight),
-      backgroundAlpha: 1,
-      eventMode: 'none',
-    });
-    app.canvas.setAttribute('aria-hidden', 'true');
-    return new Stage(app, host);
+    return new Stage(await openCanvas(host), host);
   }
 
   get wantsDark(): boolean {
@@ -210,9 +195,4 @@ export class Stage {
     this.sharpness = Math.min(1, Math.max(COARSEST, sharpness));
     this.sinceChange = 0;
   }
-}
-
-/** Device pixels per CSS pixel, capped: beyond two the eye gains nothing and the shader pays. */
-function sharpest(): number {
-  return Math.min(window.devicePixelRatio, 2);
 }

@@ -48,9 +48,11 @@ const WHAT_IF = 'what-if';
 export class Session {
   private readonly torch: TorchTool;
   readonly trace: TraceLog;
-  /** Told of each new picture of the surface; its skin goes back to the bench when this returns. */
+  /** Told of each new picture of the surface; its skin goes back to the bench, so it is not to be kept. */
   onSurface: (frame: SurfaceFrame) => void = () => undefined;
   private job = 0;
+  /** Buffers of pictures that came since the last frame; the bench has so many, and paints again when one is back. */
+  private readonly lent: ArrayBuffer[] = [];
   private opening: Opening | null = null;
   /** What lay on the bench before the opening under way; it comes back if that fails. */
   private before: Opening | null = null;
@@ -201,6 +203,7 @@ export class Session {
     this.torch.tick(now_ms, complete_ms);
     if (this.state.drill.peek()) this.drills.tick(now_ms, complete_ms);
     this.state.restrikeLeft_s.value = Math.ceil(this.torch.restrikeLeft_s(now_ms));
+    this.giveBack();
   }
 
   /** Ends the attempt instead of waiting for another strike. */
@@ -443,7 +446,18 @@ export class Session {
       this.onSurface({ t_s, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, skin: new Float32Array(skin) });
       if (this.state.finished.value) this.seeks.answered();
     }
-    this.bench.ask({ type: 'surfaceBack', buffer: skin }, [skin]);
+    this.lent.push(skin);
+    // The bench paints faster than the page draws: while it welds, the next picture is asked for when this one has had its frame.
+    if (!this.isWelding()) this.giveBack();
+  }
+
+  private isWelding(): boolean {
+    const torch = this.state.torchState.peek();
+    return torch === 'welding' || torch === 'out' || this.state.robotWelding.peek();
+  }
+
+  private giveBack(): void {
+    for (const buffer of this.lent.splice(0)) this.bench.ask({ type: 'surfaceBack', buffer }, [buffer]);
   }
 
   private hearEnded(answer: Extract<BenchAnswer, { type: 'ended' }>): void {
@@ -457,6 +471,7 @@ export class Session {
     this.bandwidth = null;
     this.torch.ended();
     this.state.robotWelding.value = false;
+    this.giveBack();
     this.state.finished.value = {
       id: from?.id ?? this.ports.newId(),
       made_ms: from?.made_ms ?? this.ports.clock.date_ms(),
@@ -476,6 +491,7 @@ export class Session {
   private async replaced(): Promise<void> {
     const byHand = this.struck !== null;
     const keeping = this.keeper.abandon();
+    this.lent.length = 0;
     this.again();
     const kept_s = byHand ? (await keeping) / POSE_RATE_HZ : null;
     this.broken({ code: 'bench-silent', kept_s });

@@ -1,9 +1,8 @@
-// The page's policy forbids code made from text, which pixi would otherwise write for its uniforms.
-import 'pixi.js/unsafe-eval';
-import { Application } from 'pixi.js';
+import type { Application } from 'pixi.js';
 import type { FilletOptions, WeaveOptions } from '../../../engine/index.ts';
 import { metalEnds } from '../../core/bench/metal-ends.ts';
 import type { SurfaceFrame } from '../../core/bench/surface-frame.ts';
+import { openCanvas, sharpest } from '../canvas.ts';
 import { drawable } from '../drawable.ts';
 import { prefersDark } from '../room.ts';
 import type { TorchPose } from '../torchView.ts';
@@ -89,21 +88,7 @@ export class LensStage {
 
   /** Throws if the browser has no WebGL 2. */
   static async create(host: HTMLElement): Promise<LensStage> {
-    const app = new Application();
-    await app.init({
-      preference: 'webgl',
-      autoStart: false,
-      sharedTicker: false,
-      antialias: false,
-      autoDensity: true,
-      resolution: sharpest(),
-      width: Math.max(1, host.clientWidth),
-      height: Math.max(1, host.clientHeight),
-      backgroundAlpha: 1,
-      eventMode: 'none',
-    });
-    app.canvas.setAttribute('aria-hidden', 'true');
-    return new LensStage(app, host);
+    return new LensStage(await openCanvas(host), host);
   }
 
   /** CSS pixels per millimetre while welding. */
@@ -258,9 +243,4 @@ export class LensStage {
     draw('lens');
     this.pace.timed(draw('lens'), TIMED_SHARE);
   }
-}
-
-/** Device pixels per CSS pixel, capped: beyond two the eye gains nothing and the shader pays. */
-function sharpest(): number {
-  return Math.min(window.devicePixelRatio, 2);
 }

@@ -90,6 +90,8 @@ export class TestBench {
   told = 0;
   otherTab: () => void = () => undefined;
   asked = 0;
+  /** Frames drawn so far. */
+  frames = 0;
   private frame_ms = 0;
   private at = { u_mm: 0, y_mm: 0 };
   private ids = 0;
@@ -295,5 +297,6 @@ export class TestBench {
     this.session.tick(this.clock.now_ms() - ON_THE_WAY_MS);
     this.player.advance(this.frame_ms / 1000);
     this.frame_ms = 0;
+    this.frames += 1;
   }
 }

@@ -134,6 +134,24 @@ describe('the end of an attempt', () => {
   });
 });
 
+describe('pictures of the surface', () => {
+  it('are painted as the page draws them, two a frame at most, and the whole trace arrives all the same', async () => {
+    const bench = shortBench();
+    let pictures = 0;
+    bench.session.onSurface = () => pictures++;
+    const frames = bench.frames;
+    bench.press(0, 5).follow((t_s) => ({ u_mm: 0, y_mm: 5 + 2 * t_s }), 2);
+    const drawn = bench.frames - frames;
+    expect(drawn).toBeGreaterThan(50);
+    expect(pictures).toBeGreaterThanOrEqual(drawn - 2);
+    expect(pictures).toBeLessThanOrEqual(2 * drawn + 2);
+    bench.release();
+    bench.session.finish();
+    const { recording } = await bench.finished();
+    expect(bench.session.trace.length).toBe(recording.poses.u.length);
+  });
+});
+
 describe('the robot hand', () => {
   it('welds the exercise and is marked as a robot, with no aid of the hand’s', async () => {
     const bench = shortBench({ preferences: { handRig: { gun_g: 700, hose: 0.4 }, pacer: true } });
