@@ -1,12 +1,10 @@
-import type { Application } from 'pixi.js';
 import type { FilletOptions, WeaveOptions } from '../../engine/index.ts';
 import { metalEnds } from '../core/bench/metal-ends.ts';
 import type { SurfaceFrame } from '../core/bench/surface-frame.ts';
 import { type Camera, fitCamera } from '../core/hand/camera.ts';
 import { type ArcLight, ArcLightFilter } from './arcLight.ts';
 import { BeatView } from './beatView.ts';
-import { openCanvas, sharpest } from './canvas.ts';
-import { drawable } from './drawable.ts';
+import { Canvas, sharpest } from './canvas.ts';
 import { JointView } from './jointView.ts';
 import { prefersDark } from './room.ts';
 import { SpatterView } from './spatter.ts';
@@ -72,19 +70,19 @@ export class Stage {
   private owed = false;
 
   private constructor(
-    private readonly app: Application,
+    private readonly canvas: Canvas,
     host: HTMLElement,
   ) {
-    app.stage.addChild(this.joint.layer.mesh, this.spatter.mesh);
-    host.prepend(app.canvas, this.torch.element, this.beat.element);
-    app.canvas.addEventListener('webglcontextrestored', () => {
+    canvas.scene.addChild(this.joint.layer.mesh, this.spatter.mesh);
+    host.prepend(canvas.element, this.torch.element, this.beat.element);
+    canvas.element.addEventListener('webglcontextrestored', () => {
       this.owed = true;
     });
   }
 
   /** Throws if the browser has no WebGL 2. */
   static async create(host: HTMLElement): Promise<Stage> {
-    return new Stage(await openCanvas(host), host);
+    return new Stage(await Canvas.open(host), host);
   }
 
   get wantsDark(): boolean {
@@ -132,14 +130,14 @@ export class Stage {
     this.torch.element.remove();
     this.beat.element.remove();
     this.joint.destroy();
-    this.app.destroy({ removeView: true }, { children: true });
+    this.canvas.destroy();
   }
 
   private draw(): void {
-    this.owed = !drawable(this.app);
+    this.owed = !this.canvas.drawable;
     if (this.owed) return;
-    this.joint.draw(this.app.renderer, Math.max(this.light.dark, Number(prefersDark.peek())));
-    this.app.render();
+    this.joint.draw(this.canvas.renderer, Math.max(this.light.dark, Number(prefersDark.peek())));
+    this.canvas.render();
   }
 
   /**
@@ -147,8 +145,8 @@ export class Stage {
    * second of stutter. Asking for a pixel waits for the picture; it is asked once, before anything is welded.
    */
   private timeOneFrame(): void {
-    const gl = this.app.canvas.getContext('webgl2');
-    if (!gl || !drawable(this.app)) return;
+    const gl = this.canvas.gl;
+    if (!gl || !this.canvas.drawable) return;
     const pixel = new Uint8Array(4);
     const wait = (): void => gl.readPixels(0, 0, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, pixel);
     wait();
@@ -171,7 +169,7 @@ export class Stage {
 
   private resize(): void {
     const { width_px, height_px } = this.camera;
-    this.app.renderer.resize(Math.max(1, width_px), Math.max(1, height_px), sharpest());
+    this.canvas.resize(width_px, height_px);
     this.sizeMetal();
   }
 

@@ -79,7 +79,7 @@ describe('the built page', () => {
   it('fetches no more before the first weld than is meant, nor its Worker', () => {
     const html = readFileSync(join(built, 'index.html'), 'utf8');
     const first = [...html.matchAll(/(?:src|href)="\.\/(assets\/[^"]+)"/g)].map((found) => join(built, found[1]!));
-    expect(packedSize_kB(first)).toBeLessThan(420);
+    expect(packedSize_kB(first)).toBeLessThan(380);
     const worker = readdirSync(join(built, 'assets')).filter((name) => /^main-.*\.js$/.test(name));
     expect(packedSize_kB(worker.map((name) => join(built, 'assets', name)))).toBeLessThan(180);
   });

@@ -1,9 +1,7 @@
-import type { Application } from 'pixi.js';
 import type { FilletOptions, WeaveOptions } from '../../../engine/index.ts';
 import { metalEnds } from '../../core/bench/metal-ends.ts';
 import type { SurfaceFrame } from '../../core/bench/surface-frame.ts';
-import { openCanvas, sharpest } from '../canvas.ts';
-import { drawable } from '../drawable.ts';
+import { Canvas, sharpest } from '../canvas.ts';
 import { prefersDark } from '../room.ts';
 import type { TorchPose } from '../torchView.ts';
 import { Follow } from './follow.ts';
@@ -78,17 +76,17 @@ export class LensStage {
   private last: { dark: number; following: boolean; plain: boolean } = { dark: 0, following: false, plain: false };
 
   private constructor(
-    private readonly app: Application,
+    private readonly canvas: Canvas,
     host: HTMLElement,
   ) {
-    app.stage.addChild(this.layer.mesh);
-    host.prepend(app.canvas, this.weave.element, this.weave.dot, this.nozzle.element);
-    app.canvas.addEventListener('webglcontextrestored', () => this.touch());
+    canvas.scene.addChild(this.layer.mesh);
+    host.prepend(canvas.element, this.weave.element, this.weave.dot, this.nozzle.element);
+    canvas.element.addEventListener('webglcontextrestored', () => this.touch());
   }
 
   /** Throws if the browser has no WebGL 2. */
   static async create(host: HTMLElement): Promise<LensStage> {
-    return new LensStage(await openCanvas(host), host);
+    return new LensStage(await Canvas.open(host), host);
   }
 
   /** CSS pixels per millimetre while welding. */
@@ -108,7 +106,7 @@ export class LensStage {
     if (width_px === this.width_px && height_px === this.height_px) return;
     this.width_px = Math.max(1, width_px);
     this.height_px = Math.max(1, height_px);
-    this.app.renderer.resize(this.width_px, this.height_px, sharpest());
+    this.canvas.resize(this.width_px, this.height_px);
     this.drawnShare = 0;
     this.weaveKey = '';
     this.dirty = true;
@@ -135,7 +133,7 @@ export class LensStage {
 
   /** Call once a frame; draws only what has changed. */
   render(scene: LensScene, dt_s: number): void {
-    if (!this.joint || this.width_px < 2 || this.height_px < 2 || !drawable(this.app)) return;
+    if (!this.joint || this.width_px < 2 || this.height_px < 2 || !this.canvas.drawable) return;
     if (scene.hidden) {
       this.follow.release();
       this.dirty = true;
@@ -168,7 +166,7 @@ export class LensStage {
     };
     if (!this.timed) this.timeOne(look, shown);
     this.paint(look, shown, this.mannerOf(scene), moving ? this.pace.share : 1);
-    this.app.render();
+    this.canvas.render();
   }
 
   destroy(): void {
@@ -176,7 +174,7 @@ export class LensStage {
     this.weave.dot.remove();
     this.nozzle.element.remove();
     this.picture.destroy();
-    this.app.destroy({ removeView: true }, { children: true });
+    this.canvas.destroy();
   }
 
   /** Without a graphics card every move makes the processor put the page together anew; ten a second still show the beat. */
@@ -222,20 +220,20 @@ export class LensStage {
       this.layer.resize(this.width_px, this.height_px, drawn);
     }
     this.picture.aim(look, shown, manner, drawn);
-    this.layer.draw(this.app.renderer, this.picture.scene, Math.max(shown.dark, Number(prefersDark.peek())));
+    this.layer.draw(this.canvas.renderer, this.picture.scene, Math.max(shown.dark, Number(prefersDark.peek())));
   }
 
   /** Draws the lens once to its last pixel before the first arc, so that the strike finds it compiled and its cost known. */
   private timeOne(look: Look, shown: Shown): void {
     this.timed = true;
-    const gl = this.app.canvas.getContext('webgl2');
+    const gl = this.canvas.gl;
     if (!gl) return;
     const pixel = new Uint8Array(4);
     const lit: Shown = { ...shown, light: 1, dark: 1 };
     const draw = (manner: Manner): number => {
       const start = performance.now();
       this.paint(look, lit, manner, TIMED_SHARE);
-      this.app.render();
+      this.canvas.render();
       gl.readPixels(0, 0, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, pixel);
       return (performance.now() - start) / 1000;
     };
