@@ -16,7 +16,7 @@ const CHROMIUMS = [
 const FIREFOXES = ['/usr/bin/firefox-esr', '/usr/bin/firefox', '/Applications/Firefox.app/Contents/MacOS/firefox'];
 const WEBKITS = ['x86_64-linux-gnu', 'aarch64-linux-gnu'].map((abi) => `/usr/lib/${abi}/webkit2gtk-4.1/MiniBrowser`);
 const INITDBS = [18, 17, 16, 15, 14].map((version) => `/usr/lib/postgresql/${version}/bin/initdb`);
-/** A stage that takes longer has hung. The longest, slow tests with a stranger at the page beside them, takes some 25 minutes on two cores. */
+/** A stage that takes longer has hung. The longest, slow tests with a page beside them, takes some 22 minutes on two cores. */
 const LONGEST_STAGE_MS = 45 * 60_000;
 
 let passed = 0;
@@ -155,9 +155,9 @@ if (slowOnly || process.argv.includes('--slow')) {
   await ensureProgram('XVFB_RUN_PATH', ['/usr/bin/xvfb-run'], 'xvfb');
   const initdb = await ensureProgram('INITDB_PATH', INITDBS, 'postgresql');
   if (built) await suite('slow, in the browser', inBrowser, { CHROME_PATH: chromium, TEST_SHARE: 'whole' });
-  // Welds nothing that has to keep time: whatever else goes on meanwhile.
+  // What welds nothing that has to keep time goes on beside the rest.
   const beside = { CHROME_PATH: chromium, TEST_SHARE: 'whole', BROWSER_TESTS: 'beside' };
-  const stranger = built ? suite('slow, in the browser beside', inBrowser, beside) : null;
+  const besides = built ? suite('slow, in the browser beside', inBrowser, beside) : null;
   await suite('slow, lab on the embedded database', ['--config', inSlow, join('tests', 'lab')], {
     LAB_STORE: 'embedded',
   });
@@ -168,7 +168,7 @@ if (slowOnly || process.argv.includes('--slow')) {
     ...(firefox ? { FIREFOX_PATH: firefox } : {}),
     ...(webkit ? { WEBKIT_PATH: webkit } : {}),
   });
-  await stranger;
+  await besides;
 }
 process.stdout.write(`${passed} passed, ${failed} failed\n`);
 process.exitCode = failed === 0 ? 0 : 1;

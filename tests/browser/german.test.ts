@@ -48,7 +48,8 @@ function englishOnly(): Set<string> {
     language.value = l;
     return flat({ page: words, scoring: wordsIn(l) });
   };
-  const [english, german] = [of('en'), of('de')];
+  const german = of('de');
+  const english = of('en');
   const saidInGerman = new Set(german.values());
   return new Set(
     [...english].filter(([, text]) => /\p{L}{2}/u.test(text) && !saidInGerman.has(text)).map(([, text]) => text),

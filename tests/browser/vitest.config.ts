@@ -17,6 +17,8 @@ export default defineConfig({
     exclude: WHOLE ? [] : [...IN_BROWSER, ...BESIDE],
     globalSetup: ['tests/browser/support/shared.ts'],
     fileParallelism: false,
+    // Files share their modules: reading them anew for each takes as long as many a file's tests.
+    isolate: false,
     hookTimeout: 60_000,
     testTimeout: 120_000,
     passWithNoTests: false,

@@ -26,10 +26,12 @@ export const SHARED_HERE = [
   'tests/scoring/verdict/validity.test.ts',
 ];
 
-/** Days in the browser, acted out in real time: a stage of its own after the slow suite's other tests, one file at a time. */
+/** Days in the browser, acted out in real time: a stage of its own before the slow suite's other tests, one file at a time. */
 export const IN_BROWSER = [
-  'tests/browser/{class-paper,coupon,crowded,desk,devices,everyone,german,lab,lab-house,lab-phone,lesson,level,measure,notices,offline,practice,proof,shelf,slow,view,zoom}.test.ts',
+  'tests/browser/{crowded,desk,devices,everyone,lab,lesson,offline,practice,shelf,slow,view,zoom}.test.ts',
 ];
 
 /** What goes on in the browser for minutes and welds nothing that has to keep time: beside the slow suite's other tests. */
-export const BESIDE = ['tests/browser/stranger.test.ts'];
+export const BESIDE = [
+  'tests/browser/{class-paper,coupon,german,lab-house,lab-phone,level,measure,notices,proof,stranger}.test.ts',
+];

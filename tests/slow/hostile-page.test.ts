@@ -15,7 +15,7 @@ import { serveFolder } from '../../game/tools/serve.mjs';
 import { type AttemptRecording, exerciseNamed, profileNamed } from '../../scoring/index.ts';
 import { steeringIn } from '../attacks/readers.ts';
 import { BenchDriver } from '../browser/support/bench.ts';
-import { ARGUMENTS, chromiumPath } from '../browser/support/chromium.ts';
+import { chromiumPath, PLAINLY } from '../browser/support/chromium.ts';
 import { shortTee } from '../scoring/class/short-tee.ts';
 
 const GAME = fileURLToPath(new URL('../../dist/game/', import.meta.url));
@@ -32,7 +32,7 @@ beforeAll(async () => {
   if (!existsSync(`${GAME}index.html`)) throw new Error('dist/game is missing: run `npm run build` first.');
   server = await serveFolder(GAME, 0);
   address = `http://localhost:${(server.address() as AddressInfo).port}/`;
-  browser = await chromium.launch({ executablePath: chromiumPath(), args: ARGUMENTS });
+  browser = await chromium.launch({ executablePath: chromiumPath(), args: PLAINLY });
   honest = shortTee(3);
   honestText = JSON.stringify(honest);
   folder = mkdtempSync(join(tmpdir(), 'toehold-hostile-'));

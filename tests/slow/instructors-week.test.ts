@@ -23,7 +23,7 @@ import {
 } from '../../scoring/index.ts';
 import { classPaper, classPdf, classSheet, scoreFolder, sheetCsv } from '../../scoring/node/index.ts';
 import { BenchDriver, keep } from '../browser/support/bench.ts';
-import { ARGUMENTS, chromiumPath } from '../browser/support/chromium.ts';
+import { chromiumPath, PLAINLY } from '../browser/support/chromium.ts';
 import { MOUSE, record } from '../scoring/welds.ts';
 
 const GAME = fileURLToPath(new URL('../../dist/game/', import.meta.url));
@@ -55,7 +55,7 @@ beforeAll(async () => {
   if (!existsSync(`${GAME}index.html`)) throw new Error('dist/game is missing: run `npm run build` first.');
   server = await serveFolder(GAME, 0);
   address = `http://localhost:${(server.address() as AddressInfo).port}/`;
-  browser = await chromium.launch({ executablePath: chromiumPath(), args: ARGUMENTS });
+  browser = await chromium.launch({ executablePath: chromiumPath(), args: PLAINLY });
 }, 60_000);
 afterAll(async () => {
   await browser?.close();
