@@ -89,6 +89,8 @@ async function suite(name, args, env) {
       details += `     ${where}: ${testFile.message}\n`;
     }
     for (const test of testFile.assertionResults) {
+      if (test.status === 'passed' && test.failureMessages.length > 0)
+        details += `     ${where}: ${test.fullName}: passed at the second try, at the first: ${test.failureMessages[0].split('\n')[0]}\n`;
       if (test.status !== 'failed') continue;
       details += `     ${where}: ${test.fullName}\n${test.failureMessages.join('\n').replace(/^/gm, '       ')}\n`;
     }

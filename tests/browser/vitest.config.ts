@@ -19,6 +19,8 @@ export default defineConfig({
     fileParallelism: false,
     // Files share their modules: reading them anew for each takes as long as many a file's tests.
     isolate: false,
+    // Welds keep time with the wall's clock, on whatever else the machine does: one lost to that is played again, and the closing lines say so.
+    retry: 1,
     hookTimeout: 60_000,
     testTimeout: 120_000,
     passWithNoTests: false,

@@ -82,7 +82,13 @@ export async function startPostgres(): Promise<TestPostgres> {
       }
     },
     stop: () => {
-      run('pg_ctl', ['-D', data, '-w', '-m', 'fast', 'stop']);
+      try {
+        run('pg_ctl', ['-D', data, '-w', '-t', '120', '-m', 'fast', 'stop']);
+      } catch (error) {
+        // The server's own words say why, and are gone with its folder.
+        console.error(String(error), readFileSync(join(folder, 'log'), 'utf8').slice(-3000));
+        run('pg_ctl', ['-D', data, '-w', '-m', 'immediate', 'stop']);
+      }
       rmSync(folder, { recursive: true, force: true });
     },
   };

@@ -6,6 +6,7 @@ import {
   type GasName,
   metalLaid_mm2,
   OPTION_RANGES,
+  POSE_RATE_HZ,
   type ProcessOptions,
   steadyVolts,
   weaveHand,
@@ -91,8 +92,10 @@ function legs(name: string): Comparison {
   return { quantity: 'leg by metal laid', unit: 'mm', set, points };
 }
 
-/** Bead on a flat plate: crown over the plate in the settled half of the run, mm. */
-function beadHeight(feed_mpmin: number, travel_mmps: number, startTemp_C: number): number {
+const COOLING_S = 60;
+
+/** Beads laid on a flat plate one upon another, cooling in between: what each adds to the crown in the settled half of the run, mm. */
+function layerHeights(feed_mpmin: number, travel_mmps: number, startTemp_C: number, layers: number): number[] {
   const { joint, process } = defaultOptions();
   const length_mm = 70;
   const settings = { ...process, feed_mpmin };
@@ -110,51 +113,62 @@ function beadHeight(feed_mpmin: number, travel_mmps: number, startTemp_C: number
     travel_mmps,
     shelf_s: 0,
   };
-  for (const pose of weaveHand(weave)) sim.step({ ...pose, u_mm: 0, tipToWork_mm: USUAL_TIP_MM });
-  let sum = 0;
-  let count = 0;
-  for (let y = length_mm / 2; y < length_mm - 15; y++, count++) sum += Math.max(...sim.section(y).w_mm);
-  return sum / count;
+  const crown = (): number => {
+    let sum = 0;
+    let count = 0;
+    for (let y = length_mm / 2; y < length_mm - 15; y++, count++) sum += Math.max(...sim.section(y).w_mm);
+    return sum / count;
+  };
+  const crowns = [0];
+  for (let layer = 0; layer < layers; layer++) {
+    for (const pose of weaveHand(weave)) sim.step({ ...pose, u_mm: 0, tipToWork_mm: USUAL_TIP_MM });
+    crowns.push(crown());
+    const aside = { ...[...weaveHand(weave)].at(-1)!, u_mm: 0, tipToWork_mm: USUAL_TIP_MM, trigger: false };
+    if (layer + 1 < layers) for (let n = 0; n < COOLING_S * POSE_RATE_HZ; n++) sim.step(aside);
+  }
+  return crowns.slice(1).map((height, layer) => height - crowns[layer]!);
 }
 
 const FEEDS_IPM = ['100', '140', '180', '220'];
 const TRAVELS_MMPS = [5, 10];
 const MPMIN_PER_IPM = 0.0254;
 
-/** Height against travel at four of the sixteen feeds: the exponent between two speeds, on a cold plate and on one as warm as a wall. */
-function height(): Comparison[] {
+/** Height against travel at four of the sixteen feeds, and its exponent between two speeds. */
+function heightsOf(said: string, height: (feed_mpmin: number, travel_mmps: number) => number): [Point[], Point[]] {
   const set = readSet('deposition-er70s6');
   const exponents = set.rows.map((row) => Number(row.a));
-  const compare = (start_C: number): { exponent: Point[]; crown: Point[] } => {
-    const exponent: Point[] = [];
-    const crown: Point[] = [];
-    for (const row of set.rows.filter((each) => FEEDS_IPM.includes(each.feed!))) {
-      const [slow, fast] = TRAVELS_MMPS.map((travel) => {
-        const model = beadHeight(Number(row.feed) * MPMIN_PER_IPM, travel, start_C);
-        const said = Math.exp(Number(row.a) * Math.log(travel) + Number(row.b));
-        crown.push({
-          at: `${row.feed} in/min, ${travel} mm/s, plate at ${start_C} °C`,
-          said,
-          low: said,
-          high: said,
-          model,
-        });
-        return model;
-      });
-      exponent.push({
-        at: `${row.feed} in/min, plate at ${start_C} °C`,
-        said: Number(row.a),
-        low: Math.min(...exponents),
-        high: Math.max(...exponents),
-        model: Math.log(fast! / slow!) / Math.log(TRAVELS_MMPS[1]! / TRAVELS_MMPS[0]!),
-      });
-    }
-    return { exponent, crown };
-  };
-  const [cold, warm] = [compare(20), compare(250)];
+  const exponent: Point[] = [];
+  const crown: Point[] = [];
+  for (const row of set.rows.filter((each) => FEEDS_IPM.includes(each.feed!))) {
+    const [slow, fast] = TRAVELS_MMPS.map((travel) => {
+      const model = height(Number(row.feed) * MPMIN_PER_IPM, travel);
+      const fit = Math.exp(Number(row.a) * Math.log(travel) + Number(row.b));
+      crown.push({ at: `${row.feed} in/min, ${travel} mm/s, ${said}`, said: fit, low: fit, high: fit, model });
+      return model;
+    });
+    exponent.push({
+      at: `${row.feed} in/min, ${said}`,
+      said: Number(row.a),
+      low: Math.min(...exponents),
+      high: Math.max(...exponents),
+      model: Math.log(fast! / slow!) / Math.log(TRAVELS_MMPS[1]! / TRAVELS_MMPS[0]!),
+    });
+  }
+  return [exponent, crown];
+}
+
+/** One bead on a cold plate and on one as warm as a wall; and, as in the source, a layer on its like. */
+function height(): Comparison[] {
+  const set = readSet('deposition-er70s6');
+  const [cold, warm] = [20, 250].map((start_C) =>
+    heightsOf(`plate at ${start_C} °C`, (feed, travel) => layerHeights(feed, travel, start_C, 1)[0]!),
+  );
+  const [exponent, second] = heightsOf('on its like', (feed, travel) => layerHeights(feed, travel, 20, 2)[1]!);
   return [
-    { quantity: 'exponent of height over travel', unit: '', set, points: [...cold.exponent, ...warm.exponent] },
-    { quantity: 'height of a bead', unit: 'mm', set, points: [...cold.crown, ...warm.crown] },
+    { quantity: 'exponent of height over travel', unit: '', set, points: [...cold![0], ...warm![0]] },
+    { quantity: 'height of a bead', unit: 'mm', set, points: [...cold![1], ...warm![1]] },
+    { quantity: 'exponent of a second layer', unit: '', set, points: exponent },
+    { quantity: 'height of a second layer', unit: 'mm', set, points: second },
   ];
 }
 

@@ -62,16 +62,19 @@ export function page(comparisons: readonly Comparison[]): string {
       '',
     ].join('\n'),
   );
-  const height = rows.find((r) => r.quantity === 'height of a bead')!;
-  const exponents = comparisons.filter((c) => c.quantity.startsWith('exponent')).flatMap((c) => c.points);
-  const meanModel = mean(exponents.map((p) => p.model));
-  const meanSaid = mean(exponents.map((p) => p.said));
-  const least = Math.min(...exponents.map((p) => p.model));
-  const most = Math.max(...exponents.map((p) => p.model));
+  const of = (quantity: string): Point[] => comparisons.filter((c) => c.quantity === quantity).flatMap((c) => c.points);
+  const ratio = (quantity: string): string => rows.find((r) => r.quantity === quantity)!.bias.toFixed(2);
+  const exponents = of('exponent of height over travel');
+  const layers = of('exponent of a second layer');
+  const modelled = (points: Point[]): string => {
+    const all = points.map((p) => p.model);
+    return `${mean(all).toFixed(2)} in the mean, from ${Math.min(...all).toFixed(2)} to ${Math.max(...all).toFixed(2)}`;
+  };
   return `# Beside data from elsewhere
 
 Made by \`npm run study:outside\` with engine ${ENGINE_VERSION}. The sets are in [tests/reference/outside](../../reference/outside/SOURCES.md), digits as
-printed; nothing in the model was set by them but where a set says so, and the rules of the comparison were written down before it was first run.
+printed; nothing in the model was set by them but where a set says so, and the rules of the comparison, but that of second layers, were
+written down before it was first run.
 
 | quantity | sets | points | spread of the data | bias of the model | its spread | between the printed ends |
 |---|---|---|---|---|---|---|
@@ -85,10 +88,11 @@ Bias is the mean of model over source, spread the standard deviation of that rat
   toe of the model are compared with nothing measured here; they answer to the trade's facts and to published closed forms.
 - The makers' legs are recommendations, nominal and horizontal or flat, so they are laid beside the leg that the metal laid would fill: that tests melting
   rate and mass balance, not the shape of the bead. Two of the three makers' tables may stand on one older handbook.
-- The heights are a fit to walls of layers laid on their like, wire diameter and gas not stated; the model lays one bead on a plate, with 0.9 mm wire.
-  A layer on a warm narrow wall spreads otherwise than a bead on a plate, so height itself may differ; how it falls with travel should not by much.
-  The model's beads stand ${height.bias.toFixed(2)} times as high and fall with travel to the power ${meanModel.toFixed(2)} in the mean, from ${least.toFixed(2)} to ${most.toFixed(2)}; the source has
-  ${meanSaid.toFixed(2)}. So a bead of the model spreads too little, the more so the more metal it has: take its crown on flat plate for too high.
+- The heights are a fit to walls of layers laid on their like, wire diameter and gas not stated; the wire here is 0.9 mm. One bead of the model on a plate
+  stands ${ratio('height of a bead')} times as high and falls with travel to the power ${modelled(exponents)}; the source has ${mean(exponents.map((p) => p.said)).toFixed(2)}. That is a bead beside a layer. A second
+  bead on the first, which is the like of a layer, adds ${ratio('height of a second layer')} times the printed height and falls to the power ${modelled(layers)} (printed for these feeds:
+  ${mean(layers.map((p) => p.said)).toFixed(2)}). This second comparison was made after the first had missed, so it is no prediction; a third layer would run down the side of the first two,
+  since the model's surface is a height over the plate. Whether a single bead's crown is too high nothing here can say.
 
 ${parts.join('\n')}`;
 }
