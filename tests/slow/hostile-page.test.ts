@@ -275,7 +275,7 @@ describe('at the class', () => {
         await drop(bench, [join(folder, 'left'), join(folder, 'right')]);
         await page.getByText('4 trainees', { exact: false }).first().waitFor({ timeout: 120_000 });
         await button(page, 'Pia Lindqvist').click();
-        expect(await page.locator('.attempts li').count()).toBe(2);
+        await expect.poll(() => page.locator('.attempts li').count(), { timeout: 30_000 }).toBe(2);
         await button(page, 'Back to the bench').click();
         await attemptStays(page);
       }),

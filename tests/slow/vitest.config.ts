@@ -15,6 +15,8 @@ export default defineConfig({
     maxWorkers: availableParallelism(),
     // Files of one worker share their modules: reading them anew for each took a tenth of the whole.
     isolate: false,
+    // Labs killed and pages driven against the clock, with everything else going on beside them: as for the browser's tests, and said as there.
+    retry: 1,
     testTimeout: 1_200_000,
     hookTimeout: 120_000,
     passWithNoTests: false,
