@@ -16,7 +16,7 @@ const CHROMIUMS = [
 const FIREFOXES = ['/usr/bin/firefox-esr', '/usr/bin/firefox', '/Applications/Firefox.app/Contents/MacOS/firefox'];
 const WEBKITS = ['x86_64-linux-gnu', 'aarch64-linux-gnu'].map((abi) => `/usr/lib/${abi}/webkit2gtk-4.1/MiniBrowser`);
 const INITDBS = [18, 17, 16, 15, 14].map((version) => `/usr/lib/postgresql/${version}/bin/initdb`);
-/** A stage that takes longer has hung. The longest, slow tests with a page beside them, takes some 22 minutes on two cores. */
+/** A stage that takes longer has hung. The longest, slow tests with a page beside them, takes some 23 minutes on two cores. */
 const LONGEST_STAGE_MS = 45 * 60_000;
 
 let passed = 0;

@@ -27,6 +27,7 @@ import { Comparer } from './comparer.ts';
 import { Coupons } from './coupons.ts';
 import { FirstLook } from './first-look.ts';
 import { Keeper } from './keeper.ts';
+import { LentPictures } from './lent-pictures.ts';
 import { LiveTrace } from './live-trace.ts';
 import { Measurer } from './measurer.ts';
 import { attemptMeta } from './meta.ts';
@@ -51,8 +52,7 @@ export class Session {
   /** Told of each new picture of the surface; its skin goes back to the bench, so it is not to be kept. */
   onSurface: (frame: SurfaceFrame) => void = () => undefined;
   private job = 0;
-  /** Buffers of pictures that came since the last frame; the bench has so many, and paints again when one is back. */
-  private readonly lent: ArrayBuffer[] = [];
+  private readonly pictures: LentPictures;
   private opening: Opening | null = null;
   /** What lay on the bench before the opening under way; it comes back if that fails. */
   private before: Opening | null = null;
@@ -102,6 +102,10 @@ export class Session {
       },
       replaced: () => void this.replaced(),
     });
+    this.pictures = new LentPictures(
+      () => ['welding', 'out'].includes(state.torchState.peek()) || state.robotWelding.peek(),
+      (buffer) => this.bench.ask({ type: 'surfaceBack', buffer }, [buffer]),
+    );
     this.cuts = new Latest((y_mm) => {
       const glass = state.readingsHidden.peek();
       const language = state.language.peek();
@@ -203,7 +207,7 @@ export class Session {
     this.torch.tick(now_ms, complete_ms);
     if (this.state.drill.peek()) this.drills.tick(now_ms, complete_ms);
     this.state.restrikeLeft_s.value = Math.ceil(this.torch.restrikeLeft_s(now_ms));
-    this.giveBack();
+    this.pictures.return();
   }
 
   /** Ends the attempt instead of waiting for another strike. */
@@ -446,18 +450,7 @@ export class Session {
       this.onSurface({ t_s, nu, ny, u0_mm, du_mm, y0_mm, dy_mm, skin: new Float32Array(skin) });
       if (this.state.finished.value) this.seeks.answered();
     }
-    this.lent.push(skin);
-    // The bench paints faster than the page draws: while it welds, the next picture is asked for when this one has had its frame.
-    if (!this.isWelding()) this.giveBack();
-  }
-
-  private isWelding(): boolean {
-    const torch = this.state.torchState.peek();
-    return torch === 'welding' || torch === 'out' || this.state.robotWelding.peek();
-  }
-
-  private giveBack(): void {
-    for (const buffer of this.lent.splice(0)) this.bench.ask({ type: 'surfaceBack', buffer }, [buffer]);
+    this.pictures.take(skin);
   }
 
   private hearEnded(answer: Extract<BenchAnswer, { type: 'ended' }>): void {
@@ -471,7 +464,7 @@ export class Session {
     this.bandwidth = null;
     this.torch.ended();
     this.state.robotWelding.value = false;
-    this.giveBack();
+    this.pictures.return();
     this.state.finished.value = {
       id: from?.id ?? this.ports.newId(),
       made_ms: from?.made_ms ?? this.ports.clock.date_ms(),
@@ -491,7 +484,7 @@ export class Session {
   private async replaced(): Promise<void> {
     const byHand = this.struck !== null;
     const keeping = this.keeper.abandon();
-    this.lent.length = 0;
+    this.pictures.forget();
     this.again();
     const kept_s = byHand ? (await keeping) / POSE_RATE_HZ : null;
     this.broken({ code: 'bench-silent', kept_s });

@@ -74,7 +74,10 @@ export async function startPostgres(): Promise<TestPostgres> {
       return at(name);
     },
     kill: () => {
-      process.kill(lockedBy(), 'SIGKILL');
+      const pid = lockedBy();
+      // Number 0 would be this process and all beside it.
+      if (pid === 0) throw new Error('There is no server to kill.');
+      process.kill(pid, 'SIGKILL');
     },
     startAgain: async () => {
       // Processes of the killed server hold its memory until they see that it is gone; on a busy machine that takes them a while.
