@@ -63,6 +63,8 @@ async function openServer(connectionString: string, migrationsFolder: string): P
   const pool = new pg.Pool({ connectionString, max: 10 });
   // A connection lost while idle is replaced by the pool; without a listener it would end the program.
   pool.on('error', () => undefined);
+  // The pool does not listen while somebody holds the connection: lost between two statements of a transaction, it would end the program as well.
+  pool.on('connect', (client) => client.on('error', () => undefined));
   try {
     await migrateAlone(pool, migrationsFolder);
   } catch (cause) {

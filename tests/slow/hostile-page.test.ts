@@ -288,8 +288,8 @@ describe('at the class', () => {
       atBench(async (bench, page) => {
         const empty = join(folder, 'empty');
         const notes = join(folder, 'notes');
-        mkdirSync(empty);
-        mkdirSync(notes);
+        mkdirSync(empty, { recursive: true });
+        mkdirSync(notes, { recursive: true });
         writeFileSync(join(notes, 'shopping.txt'), 'grinding discs');
         await drop(bench, [empty]);
         await page.getByRole('dialog').locator('.problem').waitFor();
