@@ -292,7 +292,13 @@ describe('at the class', () => {
         mkdirSync(notes, { recursive: true });
         writeFileSync(join(notes, 'shopping.txt'), 'grinding discs');
         await drop(bench, [empty]);
-        await page.getByRole('dialog').locator('.problem').waitFor();
+        await page
+          .getByRole('dialog')
+          .locator('.problem')
+          .waitFor()
+          .catch(async () => {
+            throw new Error(`no word of it: ${(await page.locator('.desk').allTextContents()).join().slice(0, 2000)}`);
+          });
         expect(await answered(page)).toMatch(/found no files, allowed: recordings saved by Toehold/);
         await drop(bench, [notes]);
         expect(await answered(page)).toMatch(/found 1 files?, none of them ending in \.json/);

@@ -15,7 +15,9 @@ describe('a connection lost between two statements of a transaction', () => {
     const other = await openStore({ url });
     try {
       const broken = store.db.transaction(async (tx) => {
-        const { rows } = (await tx.execute(sql`select pg_backend_pid() as pid`)) as unknown as { rows: { pid: number }[] };
+        const { rows } = (await tx.execute(sql`select pg_backend_pid() as pid`)) as unknown as {
+          rows: { pid: number }[];
+        };
         await other.executeSql('select pg_terminate_backend($1)', [rows[0]!.pid]);
         // Nothing is asked while the word of it arrives.
         await new Promise((resolve) => setTimeout(resolve, 300));
