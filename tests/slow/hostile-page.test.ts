@@ -297,7 +297,9 @@ describe('at the class', () => {
           .locator('.problem')
           .waitFor()
           .catch(async () => {
-            throw new Error(`no word of it: ${(await page.getByRole('dialog').allTextContents()).join().slice(0, 2000)}`);
+            throw new Error(
+              `no word of it: ${(await page.getByRole('dialog').allTextContents()).join().slice(0, 2000)}`,
+            );
           });
         expect(await answered(page)).toMatch(/found no files, allowed: recordings saved by Toehold/);
         await drop(bench, [notes]);
