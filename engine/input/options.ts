@@ -161,6 +161,9 @@ export const RANGES: Record<string, Record<string, Rule>> = {
  * cell for the surface above it to stand on.
  */
 export const CELLS_THROUGH_PLATE = 1.6;
+/** Cells of a simulation, mm. */
+const FINEST_MM = 0.375;
+const COARSEST_MM = 1.5;
 
 /** Every problem found, in field order; an empty list means the options will do. Never throws. */
 export function checkOptions(options: unknown): OptionProblem[] {
@@ -179,8 +182,9 @@ export function checkOptions(options: unknown): OptionProblem[] {
     }
     checkGroup(group, part as Record<string, unknown>, problems);
   }
-  if (!(typeof record.cell_mm === 'number' && record.cell_mm >= 0.4 && record.cell_mm <= 1.5)) {
-    problems.push({ code: 'out-of-range', path: 'cell_mm', found: record.cell_mm, allowed: '0.4 to 1.5 mm' });
+  if (!(typeof record.cell_mm === 'number' && record.cell_mm >= FINEST_MM && record.cell_mm <= COARSEST_MM)) {
+    const allowed = `${FINEST_MM} to ${COARSEST_MM} mm`;
+    problems.push({ code: 'out-of-range', path: 'cell_mm', found: record.cell_mm, allowed });
   }
   if (problems.length === 0) checkCellAgainstPlates(record as unknown as SimulationOptions, problems);
   return problems;
@@ -195,7 +199,7 @@ function checkCellAgainstPlates({ joint, cell_mm }: SimulationOptions, problems:
     code: 'out-of-range',
     path: 'cell_mm',
     found: cell_mm,
-    allowed: `0.4 to ${largest} mm with a plate of ${thinner} mm`,
+    allowed: `${FINEST_MM} to ${largest} mm with a plate of ${thinner} mm`,
   });
 }
 

@@ -25,7 +25,7 @@ export function angleBetween_deg(ax: number, ay: number, bx: number, by: number)
 
 /**
  * How far each reading may be off, at the working cell of 0.75 mm: from the mesh study (tests/studies/mesh/MESH.md, eight welds at 1.0, 0.75
- * and 0.5 mm), from twenty settings that nothing was tuned on (HELD-OUT.md beside it, 0.75 to 0.4 mm), and from what a hand macro can be read
+ * and 0.5 mm), from twenty settings that nothing was tuned on (HELD-OUT.md beside it, 0.75 to 0.4 and 0.375 mm), and from what a hand macro can be read
  * to (±0.25 legs, ±0.2 convexity, ±0.3 fusion; common practice). A coarser or finer cell scales them in proportion. A straight run is a fat bead
  * whose sides roll over, and does not settle with the cell: it is read less closely, its legs too long and its crown too low.
  */

@@ -48,8 +48,8 @@ function draw(random: ReturnType<typeof createRandom>): Drawn {
       tip_mm: within(-6, 6),
       nozzle_mm: within(10, 26),
     },
-    // A cell of 0.4 mm costs a hundred times one of 1.5: few of them are drawn, but the range is all of it.
-    cell_mm: 1.5 - 1.1 * random.next() ** 3,
+    // A cell of 0.375 mm costs a hundred times one of 1.5: few of them are drawn, but the range is all of it.
+    cell_mm: 1.5 - 1.125 * random.next() ** 3,
   };
   const weave: WeaveOptions = {
     ...defaultWeave(),

@@ -42,7 +42,7 @@ describe('mesh study', () => {
   );
 });
 
-/** The whole of the twenty, down to 0.4 mm, is `npm run study:held-out`. */
+/** The whole of the twenty, down to 0.375 mm, is `npm run study:held-out`. */
 describe('settings kept apart, 0.75 mm against 0.5 mm', () => {
   const every = heldOut().filter((_, n) => n % 3 === 0);
   it.each(every.map((one) => [one.name, one] as const))('%s', (_name, { woven, case: c }) => {
