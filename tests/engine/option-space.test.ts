@@ -109,9 +109,9 @@ describe('cells against thin plates', () => {
     return { ...options, joint: { ...options.joint, plateA_mm: 6, plateB_mm: plate_mm, gap_mm: 0 }, cell_mm };
   };
   it.each([
-    [2, 1.25, '0.4 to 1.24 mm with a plate of 2 mm'],
-    [2, 1.5, '0.4 to 1.24 mm with a plate of 2 mm'],
-    [2.4, 1.5, '0.4 to 1.49 mm with a plate of 2.4 mm'],
+    [2, 1.25, '0.375 to 1.24 mm with a plate of 2 mm'],
+    [2, 1.5, '0.375 to 1.24 mm with a plate of 2 mm'],
+    [2.4, 1.5, '0.375 to 1.49 mm with a plate of 2.4 mm'],
   ])('a plate of %d mm refuses cells of %d mm and names the largest that will do', (plate, cell, says) => {
     expect(() => createSimulation(at(plate, cell))).toThrow(says);
   });

@@ -195,7 +195,7 @@ describe('cells as thick as the plate', () => {
     const o = defaultOptions();
     const thin = { ...o, joint: { ...o.joint, plateB_mm: 2, length_mm: 20 } };
     expect(() => createSimulation({ ...thin, cell_mm: 1.3 })).toThrow(
-      'cell_mm: found 1.3, allowed is 0.4 to 1.24 mm with a plate of 2 mm',
+      'cell_mm: found 1.3, allowed is 0.375 to 1.24 mm with a plate of 2 mm',
     );
     const sim = stand({ ...thin, cell_mm: 1.24 }, 1, { trigger: true });
     expect(sim.accounts().energyError).toBeLessThan(1e-5);
