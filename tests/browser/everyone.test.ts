@@ -1,6 +1,8 @@
 /** The page in German, in inches and for a left hand; and held against the rules of WCAG 2.2 A and AA as axe-core knows them. */
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { handOfAmount } from '../../engine/index.ts';
+import { MOUSE, weld } from '../scoring/welds.ts';
 import { AXE, against } from './support/axe.ts';
 import { BenchDriver } from './support/bench.ts';
 import { launchChromium } from './support/chromium.ts';
@@ -96,6 +98,36 @@ describe('a page for everyone', () => {
     expect(await against(page), 'report').toEqual([]);
     const moving = await page.evaluate(() => document.getAnimations().filter((a) => a.playState === 'running').length);
     expect(moving).toBe(0);
+    expect(bench.complaints).toEqual([]);
+    await bench.close();
+  });
+
+  it('keeps every place on the bead apart to be pressed, though two lie at one height', async () => {
+    const bench = await BenchDriver.open(browser, site.address, { plain: true, bypassCSP: true });
+    const { page } = bench;
+    const ragged = weld({
+      joint: { length_mm: 60 },
+      device: MOUSE,
+      weave: { length_mm: 45, start_mm: 6, travel_mmps: 3.4, pauseA_s: 0.05 },
+      faults: { ...handOfAmount(5, 1.6), lead_mm: -2 },
+    });
+    await page.getByTestId('open-file').setInputFiles({
+      name: 'ragged.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(JSON.stringify(ragged)),
+    });
+    await bench.verdict();
+    const places = await page.locator('.flag').evaluateAll((all) =>
+      all.map((e) => {
+        const box = e.getBoundingClientRect();
+        const top = document.elementFromPoint(box.x + box.width / 2, box.y + box.height / 2);
+        return { y: Math.round(box.y), reached: top !== null && e.contains(top) };
+      }),
+    );
+    expect(new Set(places.map((p) => p.y)).size).toBeLessThan(places.length);
+    expect(places.filter((p) => !p.reached)).toEqual([]);
+    await page.addScriptTag({ path: AXE });
+    expect(await against(page)).toEqual([]);
     expect(bench.complaints).toEqual([]);
     await bench.close();
   });
