@@ -78,6 +78,12 @@ function timeKernel(kernel: HeatKernel, image: Image): { seconds: number[]; hash
   return { seconds, hash: hash(kernel.memory, image.layout) };
 }
 
+function runC(program: string, imageFile: string): { seconds: number[]; hash: string } {
+  const args = [imageFile, String(WARM), String(STEPS), String(REPEATS)];
+  const lines = execFileSync(program, args).toString().trim().split('\n');
+  return { hash: lines.pop()!, seconds: lines.map(Number) };
+}
+
 const SSE = ['-msse2', '-mno-avx'];
 
 function buildC(dir: string, name: string, flags: string[]): string {
@@ -128,11 +134,48 @@ function measureRoof(dir: string, { count, stride }: KernelLayout): KernelFigure
   return { operations: operations!, bytes: bytes! };
 }
 
+/** Million cell updates a second. */
+const rateOf = ({ cells }: Image, seconds: number[]): number => (cells * STEPS) / median(seconds) / 1e6;
+
+/** Rounds of stencil and weld. */
+const ROUNDS = 9;
+
+/**
+ * Times real time of a whole weld over the million cell updates a second of the 128-bit C stencil: each weld over the stencil just before and
+ * after it, since a shared machine is at one moment twice as fast as at another. Null where there is no gcc.
+ */
+export async function benchPace(timesRealTime: () => Promise<number>): Promise<number | null> {
+  const image = takeImage();
+  const dir = mkdtempSync(join(tmpdir(), 'toehold-bench-'));
+  try {
+    const imageFile = join(dir, 'image.bin');
+    writeImage(imageFile, image);
+    let program: string;
+    try {
+      program = buildC(dir, 'heat', SSE);
+    } catch {
+      return null;
+    }
+    const stencil = (): number => rateOf(image, runC(program, imageFile).seconds);
+    const ratios: number[] = [];
+    let before = stencil();
+    for (let round = 0; round < ROUNDS; round++) {
+      const weld = await timesRealTime();
+      const after = stencil();
+      ratios.push((2 * weld) / (before + after));
+      before = after;
+    }
+    return median(ratios);
+  } finally {
+    rmSync(dir, { recursive: true, force: true });
+  }
+}
+
 /** Interleaves the contestants: each is timed in turn, the medians are quoted. */
 export function benchKernels(): KernelFigures {
   const image = takeImage();
   const why: Record<string, string> = {};
-  const rate = (seconds: number[]): number => (image.cells * STEPS) / median(seconds) / 1e6;
+  const rate = (seconds: number[]): number => rateOf(image, seconds);
   const simdKernel = createSimdKernel(image.layout);
   if (!simdKernel) why.simd = 'no WebAssembly SIMD on this machine';
   const times: Record<string, number[]> = { simd: [], reference: [], c128: [], cNative: [] };
@@ -165,12 +208,9 @@ export function benchKernels(): KernelFigures {
         hashes.add(t.hash);
       }
       for (const [name, program] of Object.entries(programs)) {
-        const lines = execFileSync(program, [imageFile, String(WARM), String(STEPS), String(REPEATS)])
-          .toString()
-          .trim()
-          .split('\n');
-        hashes.add(lines.pop()!);
-        times[name]!.push(...lines.map(Number));
+        const ran = runC(program, imageFile);
+        times[name]!.push(...ran.seconds);
+        hashes.add(ran.hash);
       }
       const t = timeKernel(createReferenceKernel(image.layout), image);
       times.reference!.push(...t.seconds);

@@ -22,6 +22,21 @@ function timeWeld(length_mm: number, seconds: number, repeats: number): Promise<
   });
 }
 
+/** A thread that welds the standard 30 s whenever it is asked, warmed; `timesRealTime` of one weld. */
+export function standardWelder(): { timesRealTime(): Promise<number>; stop(): Promise<unknown> } {
+  const worker = new Worker(WELD_WORKER, { workerData: { length_mm: 60, seconds: 30, repeats: 0 } });
+  return {
+    timesRealTime: () =>
+      new Promise((resolve, reject) => {
+        worker.removeAllListeners();
+        worker.once('message', ([weld]: WeldTime[]) => resolve(weld!.welded_s / weld!.cpu_s));
+        worker.once('error', reject);
+        worker.postMessage('weld');
+      }),
+    stop: () => worker.terminate(),
+  };
+}
+
 interface StretchTimes {
   cold_ms: number;
   warm_ms: number[];
