@@ -6,6 +6,11 @@ export function ready(text: string): string {
   return wordsIn(language.value).ready(text);
 }
 
+/** A refusal, or another text said in English where it was found out (by a school's lab, in a file), in the language in use; what has no words there stays as it is. */
+export function foundOut(text: string): string {
+  return wordsIn(language.value).refusal(text);
+}
+
 /**
  * One catalogue for all languages: what is read from it is read from the one in use at that moment, so that `const w = words.cut` at the top of a
  * file follows the language. Texts, functions and lists come out as they are: read them where they are shown, not before.

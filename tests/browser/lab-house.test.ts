@@ -41,8 +41,8 @@ afterAll(async () => {
   rmSync(folder, { recursive: true, force: true });
 });
 
-async function desk(): Promise<Page> {
-  const page = await (await browser.newContext({ viewport: { width: 1100, height: 800 } })).newPage();
+async function desk(locale = 'en-GB'): Promise<Page> {
+  const page = await (await browser.newContext({ viewport: { width: 1100, height: 800 }, locale })).newPage();
   page.on('pageerror', (error) => complaints.push(error.message));
   await page.goto(`${address}lab/`);
   return page;
@@ -154,6 +154,33 @@ describe('an instructor in charge of the lab', () => {
     await staff.getByText('Maud Tarrant is removed. 1 class came to you.').waitFor();
     await hob.getByRole('button', { name: 'Gannet Hall' }).waitFor();
     expect(await staff.getByRole('row').filter({ hasText: 'Maud Tarrant' }).count()).toBe(0);
+    expect(complaints).toEqual([]);
+  }, 60_000);
+
+  it('is answered in German on a German page: refusals, wrong files, the trail', async () => {
+    const page = await desk('de-DE');
+    const refused = (text: RegExp): Promise<void> => page.getByRole('alert').filter({ hasText: text }).waitFor();
+    await page.getByLabel('Name').fill('Hob Treen');
+    await page.getByLabel(/Passwort/).fill('something quite else');
+    await page.getByRole('button', { name: 'Anmelden' }).click();
+    await refused(/^Name und Passwort gehören nicht zusammen\.$/);
+    await page.getByLabel(/Passwort/).fill(PASSWORD);
+    await page.getByRole('button', { name: 'Anmelden' }).click();
+    const shelf = page.getByTestId('own-exercises');
+    const path = join(folder, 'schnitt.json');
+    writeFileSync(path, '{"format":');
+    await shelf.locator('input[type="file"]').setInputFiles(path);
+    await shelf.getByRole('button', { name: 'Hinzufügen' }).click();
+    await refused(/schnitt\.json: gefunden: Text, der kein JSON ist \(die Datei ist abgeschnitten\)/);
+    const staff = page.getByTestId('instructors');
+    await staff.locator('input[type="checkbox"]').first().click();
+    await refused(/^Jemand muss das Labor leiten\.$/);
+    await page.getByRole('button', { name: 'Gull Yard' }).click();
+    await page.getByRole('tab').last().click();
+    const trail = page.getByTestId('trail');
+    await trail.getByText('Klasse angelegt').waitFor();
+    expect(await trail.textContent()).not.toMatch(/class made|handed out/);
+    await page.context().close();
     expect(complaints).toEqual([]);
   }, 60_000);
 });

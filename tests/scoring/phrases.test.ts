@@ -12,18 +12,23 @@ import { phraseBook } from '../../scoring/words/phrase-book.ts';
 await loadLanguage('de');
 const { phrase, refusal, ready } = wordsIn('de');
 const ROOMS = ['scoring', 'engine/input', 'game/core'];
-/** The command line, the lab and the builds keep to English. */
-const NOT_ON_SCREEN = /^scoring\/(lab|node|tools)$/;
+/** The command line and the builds keep to English. */
+const NOT_ON_SCREEN = /^scoring\/(node|tools)$/;
+/** Nor does what the lab says where it is started. */
+const AT_ITS_START =
+  /^scoring\/lab\/(main|settings|serve|backup|rebuild|folder-lock|disk|demo|attempt-files|run-\w+)\.ts$/;
 const NAMED = new Set(['found', 'allowed', 'message']);
-const REFUSERS = new Set(['refusal', 'refused', 'refuse', 'png', 'jpeg']);
-/** The same in both languages, and two that are put together of words from elsewhere (looked at below). */
-const SAME = /^[\d.]+ (MB|mm)$|^every macro read 7 by|^"toehold-7"/;
+/** Besides them, what the lab says of an attempt and of what was done. */
+const NAMED_IN_LAB = new Set(['text', 'why', 'did', 'fault']);
+const REFUSERS = new Set(['refusal', 'refused', 'refuse', 'png', 'jpeg', 'fault']);
+/** The same in both languages, and some that are put together of words from elsewhere (looked at below). */
+const SAME = /^[\d.]+ (MB|mm)$|^every macro read 7 by|^"toehold-7"|^found 7, allowed: 7$/;
 
 function sources(folder: string): string[] {
   return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
     const path = join(folder, entry.name);
     if (entry.isDirectory()) return NOT_ON_SCREEN.test(path) ? [] : sources(path);
-    return /\.ts$/.test(entry.name) ? [path] : [];
+    return /\.ts$/.test(entry.name) && !AT_ITS_START.test(path) ? [path] : [];
   });
 }
 
@@ -50,9 +55,14 @@ function texts(e: ts.Expression): string[] {
 function saidIn(file: string): string[] {
   const tree = ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.Latest, true);
   const found: string[] = [];
+  const inLab = file.startsWith('scoring/lab/');
   const visit = (node: ts.Node): void => {
-    if (ts.isPropertyAssignment(node) && ts.isIdentifier(node.name) && NAMED.has(node.name.text))
-      found.push(...texts(node.initializer));
+    if (ts.isPropertyAssignment(node) && ts.isIdentifier(node.name)) {
+      const { text } = node.name;
+      if (NAMED.has(text) || (inLab && NAMED_IN_LAB.has(text))) found.push(...texts(node.initializer));
+    }
+    if (ts.isNewExpression(node) && node.expression.getText(tree) === 'Refusal')
+      found.push(...(node.arguments?.slice(2) ?? []).flatMap(texts));
     if (ts.isCallExpression(node)) {
       const { expression: called, arguments: given } = node;
       if (ts.isIdentifier(called) && REFUSERS.has(called.text)) found.push(...given.slice(-2).flatMap(texts));

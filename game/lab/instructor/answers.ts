@@ -1,4 +1,4 @@
-import type { Result, Verdict } from '../../../scoring/index.ts';
+import type { AdviceCode, Result, Verdict } from '../../../scoring/index.ts';
 
 /** Answers of the lab as these pages read them; the lab's own document says more. */
 export interface ClassInfo {
@@ -126,9 +126,9 @@ export interface ClassTable {
     attempts: number;
     within: number;
     median: number | null;
-    commonFaultSays: string | null;
+    commonFault: AdviceCode | null;
   }[];
-  seeFirst: { trainee: string; says: string; times: number; of: number }[];
+  seeFirst: { trainee: string; faultCode: AdviceCode; says: string; times: number; of: number }[];
   waiting: string[];
   notes: string[];
 }

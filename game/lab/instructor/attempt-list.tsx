@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { labWords } from '../../locale/lab-words.ts';
-import { ready } from '../../locale/live.ts';
+import { foundOut, ready } from '../../locale/live.ts';
 import { Dialog } from '../../panels/dialog.tsx';
 import { VerdictMark } from '../../panels/verdict-mark.tsx';
 import { dayAndTime } from '../../panels/when.ts';
@@ -82,7 +82,7 @@ function Against({ of }: { of: Handed }) {
     <>
       {of.evidence?.map((e) => (
         <p key={e.code} class="unit">
-          {e.text}
+          {foundOut(e.text)}
         </p>
       ))}
       {of.compared === false && <p class="unit">{w.notCompared}</p>}
@@ -91,7 +91,7 @@ function Against({ of }: { of: Handed }) {
 }
 
 function State({ of }: { of: Handed }) {
-  return <span class="unit">{of.state === 'waiting' ? w.waiting : of.fault}</span>;
+  return <span class="unit">{of.state === 'waiting' ? w.waiting : foundOut(of.fault ?? '')}</span>;
 }
 
 /** One attempt: its lines, its advice, and what speaks for or against it. */
@@ -100,13 +100,13 @@ function One({ desk, one: { handed, result, evidence } }: { desk: Desk; one: One
   return (
     <Dialog title={`${handed.trainee.name}, ${ready(handed.assignment.title)}, ${handed.number}`} close={close}>
       {result && <VerdictMark verdict={result.verdict} />}
-      {handed.fault !== null && <p>{handed.fault}</p>}
+      {handed.fault !== null && <p>{foundOut(handed.fault)}</p>}
       <h3>{w.evidence}</h3>
-      {evidence.length === 0 ? <p>{w.noEvidence}</p> : evidence.map((e) => <p key={e.code}>{e.text}</p>)}
+      {evidence.length === 0 ? <p>{w.noEvidence}</p> : evidence.map((e) => <p key={e.code}>{foundOut(e.text)}</p>)}
       {result?.reasons
         .filter((r) => evidence.every((e) => e.code !== r.code))
         .map((r) => (
-          <p key={r.code}>{r.text}</p>
+          <p key={r.code}>{foundOut(r.text)}</p>
         ))}
       <h3>{w.advice}</h3>
       <ul>

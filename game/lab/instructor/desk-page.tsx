@@ -1,5 +1,6 @@
 import { InputError } from '../../../scoring/index.ts';
 import { labWords } from '../../locale/lab-words.ts';
+import { foundOut } from '../../locale/live.ts';
 import type { Refused } from '../line.ts';
 import { ClassPage } from './class-page.tsx';
 import type { Desk } from './desk.ts';
@@ -48,8 +49,8 @@ export function DeskPage({ desk }: { desk: Desk }) {
 
 /** Of a file the place in it as well. */
 function whySaid(refusal: Refused | InputError): string {
-  if (refusal instanceof InputError || !refusal.field.includes('.')) return refusal.message;
-  return `${refusal.field}: ${refusal.message}`;
+  const said = foundOut(refusal.message);
+  return refusal instanceof InputError || !refusal.field.includes('.') ? said : `${refusal.field}: ${said}`;
 }
 
 function Classes({ desk }: { desk: Desk }) {

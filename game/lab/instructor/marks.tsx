@@ -1,6 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import { labWords } from '../../locale/lab-words.ts';
-import { ready } from '../../locale/live.ts';
+import { foundOut, ready } from '../../locale/live.ts';
 import type { ClassInfo, MarkRow } from './answers.ts';
 import type { Desk } from './desk.ts';
 
@@ -82,7 +82,7 @@ function Row({ desk, row }: { desk: Desk; row: MarkRow }) {
       <td data-label={w.columns.leftOut}>
         {row.computed.leftOut.map((o) => (
           <p key={o.number} class="unit">
-            {o.number}: {o.why}
+            {o.number}: {foundOut(o.why)}
           </p>
         ))}
       </td>

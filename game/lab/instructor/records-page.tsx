@@ -1,5 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import { labWords } from '../../locale/lab-words.ts';
+import { foundOut } from '../../locale/live.ts';
 import { dayAndTime } from '../../panels/when.ts';
 import type { Differences, Records, Trail } from './answers.ts';
 import type { Desk } from './desk.ts';
@@ -47,7 +48,7 @@ export function RecordsPage({ desk }: { desk: Desk }) {
               <tr key={i}>
                 <td data-label={w.columns.at}>{dayAndTime(Date.parse(t.at))}</td>
                 <td data-label={w.columns.who}>{whoDid(desk, t)}</td>
-                <td data-label={w.columns.did}>{t.did}</td>
+                <td data-label={w.columns.did}>{foundOut(t.did)}</td>
                 <td class="unit" data-label={w.columns.detail}>
                   {detailSaid(desk, t.detail)}
                 </td>

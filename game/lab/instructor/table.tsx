@@ -1,5 +1,8 @@
 import { useEffect } from 'preact/hooks';
+import { faultSaid } from '../../../scoring/index.ts';
 import { labWords } from '../../locale/lab-words.ts';
+import { language } from '../../locale/language.ts';
+import { foundOut } from '../../locale/live.ts';
 import type { Desk } from './desk.ts';
 
 const w = labWords.desk;
@@ -17,7 +20,8 @@ export function Table({ desk }: { desk: Desk }) {
       <ol>
         {table?.seeFirst.map((f) => (
           <li key={f.trainee}>
-            <b>{f.trainee}</b> {f.says} <span class="unit">{w.times(f.times, f.of)}</span>
+            <b>{f.trainee}</b> {language.value === 'en' ? f.says : faultSaid(f.faultCode, language.value)}{' '}
+            <span class="unit">{w.times(f.times, f.of)}</span>
           </li>
         ))}
       </ol>
@@ -38,7 +42,7 @@ export function Table({ desk }: { desk: Desk }) {
                 <td data-label={w.columns.attempts}>{r.attempts}</td>
                 <td data-label={w.columns.within}>{r.within}</td>
                 <td data-label={w.columns.median}>{r.median}</td>
-                <td data-label={w.columns.fault}>{r.commonFaultSays}</td>
+                <td data-label={w.columns.fault}>{r.commonFault && faultSaid(r.commonFault, language.value)}</td>
               </tr>
             ))}
           </tbody>
@@ -46,7 +50,7 @@ export function Table({ desk }: { desk: Desk }) {
       </div>
       {[...(table?.notes ?? []), ...(table?.waiting ?? [])].map((note) => (
         <p key={note} class="unit">
-          {note}
+          {foundOut(note)}
         </p>
       ))}
       <h3>{w.out}</h3>

@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { labWords } from '../../locale/lab-words.ts';
-import { ready } from '../../locale/live.ts';
+import { foundOut, ready } from '../../locale/live.ts';
 import { Dialog } from '../../panels/dialog.tsx';
 import type { Membership } from './membership.ts';
 
@@ -84,7 +84,7 @@ export function ClassBar({ membership: m }: { membership: Membership }) {
       )}
       {refused.map((p) => (
         <span key={p.key} class="unit">
-          {w.refused(p.title, p.refused ?? '')}{' '}
+          {w.refused(p.title, foundOut(p.refused ?? ''))}{' '}
           <button type="button" class="link" onClick={() => void outbox.forget(p.key)}>
             {w.forget}
           </button>
@@ -140,7 +140,7 @@ function JoinDialog({ membership: m, close }: { membership: Membership; close: (
           />
         </label>
         {refusal.value !== null && (
-          <p role="alert">{refusal.value === 'no answer' ? w.noAnswer : refusal.value.message}</p>
+          <p role="alert">{refusal.value === 'no answer' ? w.noAnswer : foundOut(refusal.value.message)}</p>
         )}
         <p class="buttons">
           <button type="submit" class="strong">

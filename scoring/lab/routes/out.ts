@@ -57,6 +57,7 @@ function classTable(app: OpenAPIHono<LabEnv>, parts: Parts): void {
             z.object({
               trainee: z.string(),
               fault: z.string(),
+              faultCode: z.string(),
               says: z.string(),
               times: z.number(),
               of: z.number(),
@@ -91,9 +92,10 @@ function classTable(app: OpenAPIHono<LabEnv>, parts: Parts): void {
             }),
           ),
           commonFault: sheet.commonFault,
-          seeFirst: sheet.firstThree.map(({ trainee, fault, says, times, of, y_mm, line }) => ({
+          seeFirst: sheet.firstThree.map(({ trainee, entry, fault, says, times, of, y_mm, line }) => ({
             trainee,
             fault,
+            faultCode: entry.fault!.code,
             says,
             times,
             of,

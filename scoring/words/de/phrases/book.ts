@@ -4,6 +4,7 @@ import { phraseBook } from '../../phrase-book.ts';
 import { refusalSaid } from '../../refusal.ts';
 import { measureName } from '../names.ts';
 import { fileSentencesSaid } from './file-sentences.ts';
+import { labSaid } from './lab.ts';
 import { refusalsSaid } from './refusals.ts';
 import { sheetsSaid } from './sheets.ts';
 
@@ -15,7 +16,10 @@ const measures = Object.fromEntries(
 );
 
 /** Texts said in English where they were found out, in German. */
-export const phrase = phraseBook({ ...measures, ...fileSentencesSaid, ...sheetsSaid, ...refusalsSaid }, ',');
+export const phrase = phraseBook(
+  { ...measures, ...fileSentencesSaid, ...sheetsSaid, ...labSaid, ...refusalsSaid },
+  ',',
+);
 
 /** Parts of where a problem stands that are words; names of files and of fields stay as they are. */
 const places = phraseBook(
