@@ -221,8 +221,7 @@ export function conduct(j0: i32, j1: i32): void {
     const w = program + (<usize>r << ROD_SHIFT);
     const flag = load<i32>(w);
     if (flag == ROD_SKIP) continue;
-    const own = <usize>(r * stride + PAD) << 2;
-    const first = H + own;
+    const first = H + (<usize>(r * stride + PAD) << 2);
     // From this rod's enthalpy to the potentials of its four neighbours: one index runs through all.
     const toField = T - first;
     const n0 = toField + (<usize>load<i32>(w, NEIGHBOUR) << 2);

@@ -12,7 +12,7 @@ export const labSaid: Record<(typeof labSentences)[number], string> = {
   'This request did not come from the lab’s own page. Load the page again.':
     'Diese Anfrage kam nicht von der Seite des Labors. Die Seite neu laden.',
   'There is no such thing here, or it is not yours to see.':
-    'So etwas gibt es hier nicht, oder es ist nicht für Ihre Augen.',
+    'So etwas gibt es hier nicht, oder diese Anmeldung darf es nicht sehen.',
   'There is nothing here.': 'Hier ist nichts.',
   'It is larger than {#1} bytes.': 'Es ist größer als {1} Byte.',
   'The database or the disk does not answer. Nothing is lost; try again.':
